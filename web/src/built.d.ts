@@ -1,0 +1,32 @@
+/** What the build puts into the bundles: build/bundles.mjs gives each of these modules its content. */
+
+declare module "longpoint:catalog" {
+  export const catalog: import("./contract").Catalog;
+}
+
+/** Addresses relative to the page. */
+declare module "longpoint:assets" {
+  export const worker: string;
+  export const wasm: string;
+  export const sources: string;
+}
+
+/** The complete site: path relative to the service worker's scope and SHA-256 in hex. */
+declare module "longpoint:files" {
+  export const version: string;
+  export const files: [path: string, sha256: string][];
+}
+
+declare module "@micropython/micropython-webassembly-pyscript" {
+  export interface MicroPython {
+    FS: { mkdirTree(path: string): void; writeFile(path: string, text: string): void };
+    pyimport(module: string): { call(text: string): string };
+  }
+  export function loadMicroPython(options: {
+    url: string;
+    heapsize?: number;
+    stdout?: (line: string) => void;
+    stderr?: (line: string) => void;
+    linebuffer?: boolean;
+  }): Promise<MicroPython>;
+}

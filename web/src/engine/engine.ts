@@ -1,0 +1,64 @@
+import { worker as workerPath } from "longpoint:assets";
+import { LISTENING, type FromWorker, type Supplies } from "../worker/messages";
+import { BROKE, CoreFault, NOT_STARTED, TOO_LONG } from "./fault";
+import { address } from "./place";
+import { supplies } from "./supplies";
+import { watchdog } from "./watchdog";
+
+const CALL_SECONDS = 3;
+/** A slow phone compiles the interpreter and imports the core in this time. */
+const BOOT_SECONDS = 20;
+
+/** One worker with one interpreter, from its start to its end. One request at a time. */
+export class Engine {
+  #worker = new Worker(address(workerPath), { type: "module", name: "trade core" });
+  #id = LISTENING;
+
+  /** Start a worker and wait until its core has answered once. */
+  static async start(): Promise<Engine> {
+    const engine = new Engine();
+    try {
+      const [stock] = await Promise.all([supplies(), engine.#reply(LISTENING)]);
+      await engine.#request({ boot: stock }, BOOT_SECONDS);
+      return engine;
+    } catch (error) {
+      engine.end();
+      console.error(error);
+      throw error instanceof CoreFault ? error : new CoreFault(NOT_STARTED, { cause: error });
+    }
+  }
+
+  /** Hand JSON text to the core and return its JSON text. */
+  call(text: string): Promise<string> {
+    return this.#request({ text }, CALL_SECONDS);
+  }
+
+  end(): void {
+    this.#worker.terminate();
+  }
+
+  async #request(what: { boot: Supplies } | { text: string }, seconds: number): Promise<string> {
+    const id = ++this.#id;
+    const reply = this.#reply(id, seconds);
+    this.#worker.postMessage({ id, ...what });
+    return reply;
+  }
+
+  /** Wait for the worker's words under `id`; without `seconds` as long as its script takes to load. */
+  #reply(id: number, seconds?: number): Promise<string> {
+    const listening = new AbortController();
+    const { signal } = listening;
+    return new Promise<string>((resolve, reject) => {
+      this.#worker.addEventListener("message", (event: MessageEvent<FromWorker>) => {
+        const reply = event.data;
+        if (reply.id !== id) return;
+        if ("text" in reply) resolve(reply.text);
+        else reject(new CoreFault(BROKE, { cause: reply.fault }));
+      }, { signal });
+      this.#worker.addEventListener("error", (event) => reject(event), { signal });
+      if (seconds === undefined) return;
+      const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));
+      signal.addEventListener("abort", off);
+    }).finally(() => listening.abort());
+  }
+}

@@ -1,0 +1,13 @@
+/** The core did not answer. Its worker was ended and a new one is starting; the message is for the person. */
+export class CoreFault extends Error {
+  override name = "CoreFault";
+}
+
+export const TOO_LONG =
+  "This took too long and was stopped. Check the numbers just entered; nothing typed is lost.";
+export const BROKE =
+  "Something broke while working this out, so there is no answer to trust. " +
+  "Change a number to try again; nothing typed is lost.";
+export const NOT_STARTED =
+  "The part that works out answers could not be loaded. " +
+  "Open Longpoint once with a connection, then it works without.";

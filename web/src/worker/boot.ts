@@ -1,0 +1,39 @@
+import { loadMicroPython, type MicroPython } from "@micropython/micropython-webassembly-pyscript";
+import type { Supplies } from "./messages";
+
+/** A name for the interpreter's file; it is answered from memory and never asked of a server. */
+const WASM = "micropython.wasm";
+
+/**
+ * Answer the interpreter's request for its own file from `wasm`.
+ *
+ * Firefox refuses a worker's fetch while offline before the service worker can answer it
+ * (bugzilla 2067202), so the page fetches the bytes and the worker gets them by message.
+ */
+function serveFromMemory(wasm: ArrayBuffer): void {
+  const ask = self.fetch.bind(self);
+  self.fetch = (what, options) =>
+    what === WASM
+      ? Promise.resolve(new Response(wasm, { headers: { "Content-Type": "application/wasm" } }))
+      : ask(what, options);
+}
+
+function writeSources(python: MicroPython, sources: Supplies["sources"]): void {
+  for (const [path, text] of Object.entries(sources)) {
+    python.FS.mkdirTree(`/lib/${path.slice(0, path.lastIndexOf("/"))}`);
+    python.FS.writeFile(`/lib/${path}`, text);
+  }
+}
+
+/**
+ * Start MicroPython and return the core's one entry: JSON text in, JSON text out.
+ *
+ * Call it once in a worker: a second interpreter would take over the first one's globals.
+ */
+export async function boot({ wasm, sources }: Supplies): Promise<(text: string) => string> {
+  serveFromMemory(wasm);
+  const python = await loadMicroPython({ url: WASM });
+  writeSources(python, sources);
+  const { call } = python.pyimport("longpoint.trade.calls");
+  return call;
+}

@@ -1,0 +1,26 @@
+import { boot } from "./boot";
+import { LISTENING, type FromWorker, type ToWorker } from "./messages";
+
+let call: ((text: string) => string) | undefined;
+
+async function answer(message: ToWorker): Promise<string> {
+  if ("boot" in message) {
+    call = await boot(message.boot);
+    return call('{"do":"shelf"}');
+  }
+  if (!call) throw new Error("asked before the core was started");
+  return call(message.text);
+}
+
+async function reply(message: ToWorker): Promise<FromWorker> {
+  try {
+    return { id: message.id, text: await answer(message) };
+  } catch (error) {
+    return { id: message.id, fault: String(error) };
+  }
+}
+
+self.addEventListener("message", async (event: MessageEvent<ToWorker>) => {
+  self.postMessage(await reply(event.data));
+});
+self.postMessage({ id: LISTENING, text: "" } satisfies FromWorker);
