@@ -1,0 +1,1 @@
+"""Longpoint: the right number, where to mark it and which way the saw goes."""

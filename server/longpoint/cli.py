@@ -1,0 +1,89 @@
+"""The command `longpoint`: serve the app, or write it out for another host."""
+
+import argparse
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from waitress.server import create_server
+
+from . import front
+from .app import create_app
+from .export import NotExported, export
+
+NEEDS_HTTPS = (
+    "On this machine it works without a network too. A phone or any other device needs it over\n"
+    "HTTPS for that: see 'On your phone' in README.md."
+)
+# Past the API's own limit, which answers in JSON; this one only keeps the disk from filling up.
+MOST_BODY = 16 * 1024 * 1024
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run `longpoint` and return its exit status: 0, or 1 with a sentence on stderr."""
+    chosen = _parser().parse_args(arguments)
+    try:
+        if chosen.command == "export":
+            return _export(chosen.folder)
+        return _serve(chosen.host, chosen.port)
+    except NotExported as refused:
+        return _fail(str(refused))
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="longpoint", description=__doc__)
+    commands = parser.add_subparsers(dest="command", required=True)
+    serve = commands.add_parser("serve", help="serve the app and its API")
+    serve.add_argument("--host", default="127.0.0.1", help="address to listen on")
+    serve.add_argument("--port", default=8000, type=_port, help="port to listen on; 0 picks one")
+    writing = commands.add_parser("export", help="write the static site for an HTTPS host")
+    writing.add_argument("folder", type=Path, metavar="DIR", help="a new or empty folder")
+    return parser
+
+
+def _port(text: str) -> int:
+    if not (text.isascii() and text.isdigit() and int(text[:6]) <= 65535):
+        raise argparse.ArgumentTypeError(f"{text!r} is not a port: use a number from 0 to 65535")
+    return int(text)
+
+
+def _serve(host: str, port: int) -> int:
+    if not front.is_built():
+        return _fail("The front end is not built: install Longpoint again with pip.")
+    try:
+        server = create_server(
+            create_app(), host=host, port=port, ident="longpoint", max_request_body_size=MOST_BODY
+        )
+    except OSError as fault:
+        return _fail(f"Can't listen on {host} port {port} ({fault.strerror}): try another port.")
+    print(f"Longpoint is at http://{_shown(host)}:{_listening(server)}/", flush=True)
+    print(NEEDS_HTTPS, flush=True)
+    server.run()
+    return 0
+
+
+def _shown(host: str) -> str:
+    if host in ("", "0.0.0.0", "::"):
+        return "localhost"
+    return f"[{host}]" if ":" in host else host
+
+
+def _listening(server: object) -> int:
+    # A name like localhost can stand for several sockets, which waitress then serves as one.
+    listen = getattr(server, "effective_listen", None)
+    return int(listen[0][1] if listen else server.effective_port)  # type: ignore[attr-defined]
+
+
+def _export(folder: Path) -> int:
+    names = export(folder)
+    print(f"Wrote {len(names)} files to {folder}: serve that folder over HTTPS.")
+    return 0
+
+
+def _fail(sentence: str) -> int:
+    print(sentence, file=sys.stderr)
+    return 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,70 @@
+"""Writing the front end into a folder that any HTTPS file host can serve."""
+
+import shutil
+from pathlib import Path
+
+from . import front
+
+RECORD = ".longpoint-export"
+"""Names the files that an export wrote, one a line: what the next one may replace."""
+
+# A page or a worker must not turn up before the files it names: these go last, in this order.
+_LAST = ("index.html", "sw.js")
+
+
+class NotExported(Exception):
+    """The folder can't be written to as it stands; the message is for the person."""
+
+
+def export(folder: Path) -> list[str]:
+    """Write the front end, core included, into `folder`, and return the names written.
+
+    Parameters
+    ----------
+    folder : Path
+        New, empty, or an earlier export: then its own files are replaced, added ones kept.
+
+    Raises
+    ------
+    NotExported
+        The front end isn't built, or the folder holds something else.
+    """
+    if not front.is_built():
+        raise NotExported("The front end is not built: install Longpoint again with pip.")
+    earlier = _earlier(folder)
+    names = _names()
+    for name in names:
+        target = folder / name
+        target.parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(front.STATIC / name, target)
+    for name in sorted(earlier - set(names)):
+        (folder / name).unlink(missing_ok=True)
+    (folder / RECORD).write_text("\n".join(names) + "\n", encoding="utf-8")
+    return names
+
+
+def _names() -> list[str]:
+    # Hosts compress for themselves, so the ready compressed copies stay behind.
+    files = [path for path in front.STATIC.rglob("*") if path.is_file()]
+    names = [path.relative_to(front.STATIC).as_posix() for path in files]
+    plain = [name for name in names if not name.endswith((".br", ".gz"))]
+    return sorted(plain, key=lambda name: (_LAST.index(name) if name in _LAST else -1, name))
+
+
+def _earlier(folder: Path) -> set[str]:
+    if folder.exists() and not folder.is_dir():
+        raise NotExported(f"{folder} is a file: name a folder to export to.")
+    record = folder / RECORD
+    if record.is_file():
+        return _recorded(record)
+    if folder.is_dir() and any(folder.iterdir()):
+        raise NotExported(
+            f"{folder} is not empty and not an earlier export: name a new or an empty folder."
+        )
+    return set()
+
+
+def _recorded(record: Path) -> set[str]:
+    names = record.read_text(encoding="utf-8").splitlines()
+    inside = [name for name in names if name and ".." not in Path(name).parts]
+    return {name for name in inside if not Path(name).is_absolute()}

@@ -1,0 +1,215 @@
+"""What a tool answers: figures, pieces, marks, tables, drawings and words, in display order."""
+
+from collections import namedtuple
+
+from .drawing import Drawing
+from .lengths import Scale, show_angle, show_money, show_number
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+End = namedtuple("End", ("joint", "saw", "bevel", "note"))
+"""One end of a piece: joint in a word, saw and bevel in degrees off square, a remark."""
+
+
+def square(note: str = "") -> End:
+    """Return a square-cut end."""
+    return End("square", 0.0, 0.0, note)
+
+
+def miter(saw: float, note: str = "", bevel: float = 0.0) -> End:
+    """Return a mitered end; `saw` in degrees off a square cut."""
+    return End("miter", float(saw), float(bevel), note)
+
+
+def end_words(end: End) -> str:
+    """Return what is cut on an end, in words.
+
+    >>> end_words(miter(45)), end_words(square())
+    ('45.0° miter', 'square')
+    """
+    words = end.joint
+    if end.saw:
+        words = show_angle(end.saw) + " " + words
+    if end.bevel:
+        words += ", bevel " + show_angle(end.bevel)
+    return words + (", " + end.note if end.note else "")
+
+
+def ends_words(ends: "tuple[End, ...]") -> str:
+    """Return what is cut on both ends of a piece, in words.
+
+    >>> ends_words((miter(45), miter(45))), ends_words((square(), miter(30)))
+    ('45.0° miter both ends', 'left: square; right: 30.0° miter')
+    """
+    if not ends:
+        return ""
+    left, right = end_words(ends[0]), end_words(ends[1])
+    return left + " both ends" if left == right else f"left: {left}; right: {right}"
+
+
+class Answer:
+    """An answer in the making; numbers that are not finite are refused as a bug.
+
+    Parameters
+    ----------
+    scale : Scale
+        How lengths are shown.
+    """
+
+    def __init__(self, scale: Scale) -> None:
+        self.scale = scale
+        self.figures: list[dict[str, Any]] = []
+        self.pieces: list[dict[str, Any]] = []
+        self.marks: list[dict[str, Any]] = []
+        self.tables: list[dict[str, Any]] = []
+        self.drawings: list[Drawing] = []
+        self.notes: list[str] = []
+        self.cautions: list[str] = []
+
+    def length(
+        self, name: str, label: str, inches: float, *, lead: bool = False, fine: bool = False
+    ) -> None:
+        """Add a length; a `fine` one is shown at least to 1/64 and as a decimal too."""
+        scale = self.scale.finer() if fine else self.scale
+        figure = self._figure(name, label, "length", inches, scale.length(inches), lead)
+        figure["tick"], figure["per"] = scale.tick(inches), scale.per()
+        if fine and scale.units == "in" and scale.step != 1000:
+            figure["also"] = scale.decimal(inches)
+
+    def angle(self, name: str, label: str, degrees: float, *, lead: bool = False) -> None:
+        """Add an angle in degrees."""
+        self._figure(name, label, "angle", degrees, show_angle(degrees), lead)
+
+    def count(self, name: str, label: str, number: int, *, lead: bool = False) -> None:
+        """Add a whole number."""
+        self._figure(name, label, "count", number, str(number), lead)
+
+    def number(
+        self,
+        name: str,
+        label: str,
+        value: float,
+        unit: str = "",
+        *,
+        places: int = 2,
+        lead: bool = False,
+    ) -> None:
+        """Add a plain number with its unit."""
+        text = show_number(value, places) + (" " + unit if unit else "")
+        self._figure(name, label, "number", value, text, lead)
+
+    def money(self, name: str, label: str, dollars: float, *, lead: bool = False) -> None:
+        """Add an amount of money."""
+        self._figure(name, label, "money", dollars, show_money(dollars), lead)
+
+    def words(self, name: str, label: str, text: str, *, lead: bool = False) -> None:
+        """Add a figure that is a word."""
+        self._figure(name, label, "text", text, text, lead)
+
+    def piece(
+        self,
+        tag: str,
+        name: str,
+        length: float,
+        ends: "tuple[End, ...]" = (),
+        *,
+        short_point: "float | None" = None,
+        width: "float | None" = None,
+        thickness: "float | None" = None,
+        count: int = 1,
+        stock: str = "",
+    ) -> None:
+        """Add a piece to cut, by the length that is marked on the tape."""
+        _finite(length)
+        self.pieces.append(
+            {
+                "tag": tag,
+                "name": name,
+                "count": count,
+                "thickness": thickness,
+                "width": width,
+                "length": length,
+                "short_point": short_point,
+                "text": self.scale.length(length),
+                "short_text": "" if short_point is None else self.scale.length(short_point),
+                "tick": self.scale.tick(length),
+                "per": self.scale.per(),
+                "ends": [_end_json(end) for end in ends],
+                "ends_text": ends_words(ends),
+                "stock": stock,
+            }
+        )
+
+    def mark(self, tag: str, label: str, start: str, inches: float) -> None:
+        """Add a pencil mark at a distance from the datum named `start`."""
+        _finite(inches)
+        self.marks.append(
+            {
+                "tag": tag,
+                "label": label,
+                "from": start,
+                "value": inches,
+                "text": self.scale.length(inches),
+                "tick": self.scale.tick(inches),
+                "per": self.scale.per(),
+            }
+        )
+
+    def table(
+        self,
+        name: str,
+        columns: "list[str]",
+        rows: "list[list[str]]",
+        pick: "int | None" = None,
+    ) -> None:
+        """Add a table of texts; `pick` is the row that the answer used."""
+        self.tables.append({"name": name, "columns": columns, "rows": rows, "pick": pick})
+
+    def draw(self, drawing: Drawing) -> None:
+        """Add a drawing; the first is the main one, the others are details."""
+        self.drawings.append(drawing)
+
+    def note(self, text: str) -> None:
+        """Add a sentence worth knowing."""
+        self.notes.append(text)
+
+    def caution(self, text: str) -> None:
+        """Add a caution that this answer calls for, before the tool's own."""
+        self.cautions.append(text)
+
+    def to_json(self) -> "dict[str, Any]":
+        """Return the answer's own part of the contract's JSON object."""
+        drawings = [drawing.to_json() for drawing in self.drawings]
+        return {
+            "units": self.scale.units,
+            "step": self.scale.step,
+            "figures": self.figures,
+            "pieces": self.pieces,
+            "marks": self.marks,
+            "tables": self.tables,
+            "drawing": drawings[0] if drawings else None,
+            "details": drawings[1:],
+            "notes": self.notes,
+            "cautions": self.cautions,
+        }
+
+    def _figure(
+        self, name: str, label: str, kind: str, value: "Any", text: str, lead: bool
+    ) -> "dict[str, Any]":
+        if kind != "text":
+            _finite(value)
+        figure = {"name": name, "label": label, "kind": kind, "value": value, "text": text}
+        figure["lead"], figure["also"], figure["tick"], figure["per"] = lead, "", None, None
+        self.figures.append(figure)
+        return figure
+
+
+def _finite(value: float) -> None:
+    if not -1e15 < value < 1e15:
+        raise ValueError("a figure is not a finite number")
+
+
+def _end_json(end: End) -> "dict[str, Any]":
+    return {"joint": end.joint, "saw": end.saw, "bevel": end.bevel, "note": end.note}

@@ -1,0 +1,185 @@
+"""What a tool can ask for in words: a choice, a flag, a text; and what all inputs share."""
+
+from .lengths import Scale
+from .reading import Unreadable, quoted
+from .refusal import FieldError
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+MOST_TEXT = 60
+
+
+class Input:
+    """One thing a tool asks for.
+
+    Parameters
+    ----------
+    name : str
+        The contract's name, in API and addresses.
+    label : str
+        What the trade says aloud.
+    default : object
+        Raw value used when nothing is given: text, number or flag; None for none.
+    optional : bool
+        The tool can do without; it then finds None, unless there is a default.
+    default_text : str
+        What stands in the empty field; made from the default where not given.
+    help : str
+        One sentence, where the label doesn't say it all.
+    only_when : tuple
+        ``(input, value, ...)``: asked only while that earlier input has one of these values.
+    """
+
+    kind = ""
+    unit = ""
+
+    def __init__(
+        self,
+        name: str,
+        label: str,
+        *,
+        default: object = None,
+        optional: bool = False,
+        default_text: str = "",
+        help: str = "",
+        only_when: "tuple[object, ...] | None" = None,
+    ) -> None:
+        self.name = name
+        self.label = label
+        self.default = default
+        self.required = default is None and not optional
+        self.default_text = default_text
+        self.help = help
+        self.only_when = only_when
+
+    def read(self, raw: object, scale: Scale) -> "Any":
+        """Return the value that `raw` stands for, within bounds.
+
+        Raises
+        ------
+        Unreadable
+            With a sentence for the person.
+        """
+        raise NotImplementedError
+
+    def errors(self, raw: object, scale: Scale) -> "tuple[Any, list[FieldError]]":
+        """Return the value read, and what is wrong with it under this input's name."""
+        try:
+            return self.read(raw, scale), []
+        except Unreadable as unreadable:
+            return None, [FieldError(self.name, str(unreadable))]
+
+    def nothing(self) -> "Any":
+        """Return the value of an optional input that was not given."""
+        return None
+
+    def declare(self) -> "dict[str, object]":
+        """Return the contract's JSON object for this input."""
+        return {
+            "name": self.name,
+            "label": self.label,
+            "kind": self.kind,
+            "required": self.required,
+            "default": self.default,
+            "default_text": self.default_text or self.show_default(),
+            "help": self.help,
+            "unit": self.unit,
+            "only_when": declare_condition(self.only_when),
+        }
+
+    def show_default(self) -> str:
+        """Return the default as the empty field shows it."""
+        return "" if self.default is None else str(self.default)
+
+
+def declare_condition(only_when: "tuple[object, ...] | None") -> "dict[str, object] | None":
+    """Return a condition as the contract's JSON object."""
+    if only_when is None:
+        return None
+    return {"input": only_when[0], "is": list(only_when[1:])}
+
+
+class Choice(Input):
+    """One of a few values; `choices` is a list of ``(value, label)``.
+
+    A value in digits may come as a JSON number too.
+    """
+
+    kind = "choice"
+
+    def __init__(
+        self, name: str, label: str, choices: "list[tuple[str, str]]", **rest: "Any"
+    ) -> None:
+        self.choices = choices
+        super().__init__(name, label, **rest)
+
+    def read(self, raw: object, scale: Scale) -> str:
+        for value, _ in self.choices:
+            if raw == value or (isinstance(raw, int) and str(raw) == value):
+                return value
+        names = ", ".join([value for value, _ in self.choices])
+        said = quoted(raw) + " is not among them" if isinstance(raw, str) else "it is not a text"
+        raise Unreadable(f"{self.label} is one of {names}: {said}.")
+
+    def show_default(self) -> str:
+        return dict(self.choices).get(self.default, "")  # type: ignore[call-overload, no-any-return]
+
+    def declare(self) -> "dict[str, object]":
+        declared = super().declare()
+        declared["choices"] = [{"value": value, "label": label} for value, label in self.choices]
+        return declared
+
+
+class Flag(Input):
+    """Yes or no; no unless the default says yes."""
+
+    kind = "flag"
+
+    def __init__(self, name: str, label: str, *, default: bool = False, **rest: "Any") -> None:
+        super().__init__(name, label, default=default, **rest)
+
+    def read(self, raw: object, scale: Scale) -> bool:
+        if isinstance(raw, bool):
+            return raw
+        raise Unreadable(f"{self.label} is yes or no: give true or false.")
+
+    def show_default(self) -> str:
+        return "yes" if self.default else "no"
+
+
+class Text(Input):
+    """A few words as the trade writes them; `offers` can be tapped instead of typed.
+
+    Each offer is a text, or ``(text, condition)`` with a condition like `only_when`.
+    """
+
+    kind = "text"
+
+    def __init__(
+        self,
+        name: str,
+        label: str,
+        *,
+        offers: "tuple[tuple[str, tuple[object, ...] | None], ...]" = (),
+        **rest: "Any",
+    ) -> None:
+        self.offers = offers
+        super().__init__(name, label, **rest)
+
+    def read(self, raw: object, scale: Scale) -> str:
+        if not isinstance(raw, str):
+            raise Unreadable(f"{self.label} needs a text.")
+        if len(raw) > MOST_TEXT:
+            raise Unreadable(f"{self.label} is {len(raw)} characters long: use {MOST_TEXT} or less.")
+        if [c for c in raw if c < " " or 0xD800 <= ord(c) <= 0xDFFF]:
+            raise Unreadable(f"{self.label} holds a character that can't be shown.")
+        return raw.strip()
+
+    def declare(self) -> "dict[str, object]":
+        declared = super().declare()
+        declared["offers"] = [
+            {"value": value, "only_when": declare_condition(when)} for value, when in self.offers
+        ]
+        return declared

@@ -1,0 +1,314 @@
+"""Read and show lengths, angles and numbers.
+
+Reading takes what a carpenter writes: ``27 13/16``, ``27-13/16``, ``2' 3 13/16"``, ``27½``,
+``706 mm``, or a sum or difference of such. Showing rounds once, to the step asked for, and says
+``full`` or ``shy`` where the true value lies more than a quarter of a step off the shown one.
+All text is built from integers, since runtimes differ in how they format exact halves.
+"""
+
+import math
+
+from .reading import DIGITS, Unreadable, decimal_of, fraction_of, quoted, tokens_of
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .reading import Token
+
+INCH = 25.4
+"""Millimeters in an inch, exactly."""
+
+STEPS = (8, 16, 32, 64, 1000)
+"""Steps a length can be shown to: parts of an inch, the last one as a decimal."""
+
+_METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
+_IN_INCHES = {"in": 1.0, "ft": 12.0, "mm": 1 / INCH, "cm": 10 / INCH, "m": 1000 / INCH}
+_NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
+
+
+def read_length(text: str, units: str = "in") -> float:
+    """Return the length that `text` says, in inches.
+
+    Parameters
+    ----------
+    text : str
+        As typed. Bare numbers are in `units`; after feet they are inches.
+    units : str
+        ``in`` or ``mm``.
+
+    Raises
+    ------
+    Unreadable
+        With a sentence for the person.
+
+    >>> read_length("27-13/16"), read_length("2' 3 13/16\\""), read_length("27 13/16 - 2 1/2")
+    (27.8125, 27.8125, 25.3125)
+    >>> read_length("254", "mm")
+    10.0
+    """
+    return _Measure(text, units).total()
+
+
+def read_angle(text: str) -> float:
+    """Return the angle that `text` says, in degrees: ``22.5``, ``22 1/2°``, ``22° 30'``.
+
+    >>> read_angle("22° 30'")
+    22.5
+    """
+    tokens = tokens_of(text)
+    kinds = [token.kind for token in tokens]
+    if kinds in (["number", "deg", "number", "ft"], ["number", "deg", "number"]):
+        minutes = decimal_of(tokens[2].text)
+        if minutes < 60:
+            return decimal_of(tokens[0].text) + minutes / 60
+    return _plain(text, "deg", "an angle. Write it like 45, 22.5 or 22 1/2")
+
+
+def read_number(text: str) -> float:
+    """Return a plain number: ``12``, ``12.5``, ``12 1/2``, ``-3``.
+
+    >>> read_number("12 1/2")
+    12.5
+    """
+    return _plain(text, "", "a number. Write it like 12 or 12.5")
+
+
+def read_count(text: str) -> int:
+    """Return a whole number, 0 or more, from digits alone.
+
+    >>> read_count("3")
+    3
+    """
+    bare = text.strip()
+    if bare == "" or [c for c in bare if c not in DIGITS] or len(bare) > 9:
+        raise Unreadable(f"{quoted(bare)} is not a count: write a whole number, like 3.")
+    return int(bare)
+
+
+class Scale:
+    """How lengths are read and shown: the units in force and the finest step.
+
+    Parameters
+    ----------
+    units : str
+        ``in`` or ``mm``: what a bare number means, and what is shown.
+    step : int
+        One of `STEPS`. Millimeters are shown to 1, 1, 1/2, 1/10 and 1/100.
+
+    >>> Scale().length(60.0546875), Scale("mm", 32).length(60.0625)
+    ('60 1/16', '1525.5 mm')
+    >>> Scale().length(15.984375), Scale().length(-0.5)
+    ('16', '-1/2')
+    """
+
+    def __init__(self, units: str = "in", step: int = 16) -> None:
+        if units not in ("in", "mm"):
+            raise Unreadable(f"{quoted(units)} is not a unit: use in or mm.")
+        if step not in STEPS:
+            raise Unreadable(f"{step} is not a step: use 8, 16, 32, 64 or 1000.")
+        self.units = units
+        self.step = step
+
+    def finer(self, step: int = 64) -> "Scale":
+        """Return this scale, showing at least to `step`."""
+        return Scale(self.units, max(self.step, step))
+
+    def per(self) -> int:
+        """Return the shown steps in one unit (inch or millimeter)."""
+        return self.step if self.units == "in" else _METRIC_PER[self.step]
+
+    def tick(self, inches: float) -> int:
+        """Return the shown length as a whole number of steps."""
+        return _rounded(self._steps(inches))
+
+    def shown(self, inches: float) -> float:
+        """Return the length that is shown, in inches."""
+        units = self.tick(inches) / self.per()
+        return units if self.units == "in" else units / INCH
+
+    def length(self, inches: float) -> str:
+        """Return a length as text, with ``full`` or ``shy`` where it is off by a quarter step."""
+        return self.bare(inches) + self._lean(inches)
+
+    def bare(self, inches: float) -> str:
+        """Return a length as text, without saying which way it was rounded."""
+        tick = self.tick(inches)
+        if self.units == "mm":
+            return _decimal(tick, self.per()) + " mm"
+        return _decimal(tick, 1000) if self.step == 1000 else _fraction(tick, self.step)
+
+    def decimal(self, inches: float) -> str:
+        """Return the length as a decimal in the units in force: the second way to say it."""
+        if self.units == "mm":
+            return show_number(inches * INCH, 2) + " mm"
+        return _decimal(_rounded(inches * 1000), 1000)
+
+    def _steps(self, inches: float) -> float:
+        return (inches if self.units == "in" else inches * INCH) * self.per()
+
+    def _lean(self, inches: float) -> str:
+        if self.step == 1000:
+            return ""
+        left = abs(self._steps(inches)) - abs(self.tick(inches))
+        if abs(left) <= 0.25 + _NUDGE:
+            return ""
+        return " full" if left > 0 else " shy"
+
+
+def show_angle(degrees: float) -> str:
+    """Return an angle to a tenth of a degree.
+
+    >>> show_angle(45), show_angle(22.55)
+    ('45.0°', '22.6°')
+    """
+    return _decimal(_rounded(degrees * 10), 10) + "°"
+
+
+def show_number(value: float, places: int = 2) -> str:
+    """Return a number to at most `places` decimals, without trailing zeros.
+
+    >>> show_number(12.50), show_number(3), show_number(0.125, 3)
+    ('12.5', '3', '0.125')
+    """
+    text = _decimal(_rounded(value * 10**places), 10**places)
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def show_money(dollars: float) -> str:
+    """Return an amount in dollars and cents.
+
+    >>> show_money(1234.5)
+    '$1234.50'
+    """
+    text = _decimal(_rounded(abs(dollars) * 100), 100)
+    return ("-$" if dollars < 0 else "$") + text
+
+
+def _rounded(value: float) -> int:
+    whole = int(math.floor(abs(value) + 0.5 + _NUDGE))
+    return -whole if value < 0 else whole
+
+
+def _decimal(tick: int, per: int) -> str:
+    """Return tick/per, `per` being 1, 2 or a power of ten, as a decimal with all its places."""
+    if per == 2:
+        tick, per = tick * 5, 10
+    whole, part = divmod(abs(tick), per)
+    text = str(whole)
+    if per > 1:
+        digits = str(per + part)[1:]
+        text += "." + digits
+    return "-" + text if tick < 0 else text
+
+
+def _fraction(tick: int, per: int) -> str:
+    whole, over = divmod(abs(tick), per)
+    while over and over % 2 == 0:
+        over, per = over // 2, per // 2
+    words = [str(whole)] if whole or not over else []
+    if over:
+        words.append(f"{over}/{per}")
+    return ("-" if tick < 0 else "") + " ".join(words)
+
+
+def _plain(text: str, mark: str, wanted: str) -> float:
+    """Read a number, mixed number or fraction that may carry the one unit `mark`."""
+    tokens = tokens_of(text)
+    if mark and tokens and tokens[-1].kind == mark:
+        tokens = tokens[:-1]
+    if [token for token in tokens if token.kind not in ("number", "sign", "slash")] or not tokens:
+        raise Unreadable(f"{quoted(text)} is not {wanted}.")
+    return _Measure(text, "in", tokens, wanted).total()
+
+
+class _Measure:
+    """One typed measure on its way to a number."""
+
+    def __init__(
+        self,
+        text: str,
+        units: str,
+        tokens: "list[Token] | None" = None,
+        wanted: str = "a length. Write it like 27 13/16, 2' 3 1/2\" or 706 mm",
+    ) -> None:
+        self.text = text
+        self.units = units
+        self.wanted = wanted
+        self.tokens = tokens_of(text) if tokens is None else tokens
+        self.at = 0
+
+    def total(self) -> float:
+        if len(self.tokens) > 1 and self.tokens[-1].kind == "lean":
+            self.tokens = self.tokens[:-1]
+        sum_ = self._sign() * self._measure()
+        while self.at < len(self.tokens):
+            if self._kind() != "sign":
+                raise self._lost()
+            sum_ += self._sign() * self._measure()
+        return sum_
+
+    def _kind(self, ahead: int = 0) -> str:
+        at = self.at + ahead
+        return self.tokens[at].kind if at < len(self.tokens) else ""
+
+    def _lost(self) -> Unreadable:
+        return Unreadable(f"{quoted(self.text)} is not {self.wanted}.")
+
+    def _sign(self) -> int:
+        if self._kind() != "sign":
+            return 1
+        self.at += 1
+        return -1 if self.tokens[self.at - 1].text == "-" else 1
+
+    def _measure(self) -> float:
+        value = self._mixed()
+        unit = self._unit() or self.units
+        if unit not in _IN_INCHES:
+            raise self._lost()
+        inches = value * _IN_INCHES[unit] if unit != "mm" else value / INCH
+        if unit != "ft":
+            return inches
+        if self._tight_dash() and self._kind(1) == "number":
+            self.at += 1
+        if self._kind() != "number":
+            return inches
+        rest = self._mixed()
+        if self._unit() not in ("", "in"):
+            raise self._lost()
+        return inches + rest
+
+    def _unit(self) -> str:
+        kind = self._kind()
+        if kind in ("", "sign", "number", "slash"):
+            return ""
+        self.at += 1
+        return kind
+
+    def _tight_dash(self) -> bool:
+        """Tell whether a dash stands here with no space on either side: it joins, not takes."""
+        if self._kind() != "sign" or self.at + 1 >= len(self.tokens):
+            return False
+        dash, after = self.tokens[self.at], self.tokens[self.at + 1]
+        return bool(dash.text == "-" and not dash.spaced and not after.spaced)
+
+    def _mixed(self) -> float:
+        if self._kind() != "number":
+            raise self._lost()
+        if self._kind(1) == "slash":
+            return self._over()
+        whole = self.tokens[self.at].text
+        self.at += 1
+        joined = 1 if self._tight_dash() else 0
+        if self._kind(joined) != "number" or self._kind(joined + 1) != "slash":
+            return decimal_of(whole)
+        self.at += joined
+        over = self._over()
+        if over >= 1 or "." in whole:
+            raise Unreadable(f"{quoted(self.text)} has a fraction that doesn't follow its number.")
+        return decimal_of(whole) + over
+
+    def _over(self) -> float:
+        if self._kind(2) != "number":
+            raise self._lost()
+        over, under = self.tokens[self.at].text, self.tokens[self.at + 2].text
+        self.at += 3
+        return fraction_of(over, under)

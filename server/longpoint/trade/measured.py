@@ -1,0 +1,204 @@
+"""What a tool can ask for in numbers: lengths, angles, numbers and counts, within bounds."""
+
+from .inputs import Input
+from .lengths import Scale, read_angle, read_count, read_length, read_number, show_angle, show_number
+from .reading import Unreadable
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+NUMBER_TYPES = (int, float)
+
+
+class Bounds:
+    """Limits of a number: `above` and `below` stay out, `least` and `most` are still in."""
+
+    def __init__(
+        self,
+        above: "float | None" = None,
+        least: "float | None" = None,
+        below: "float | None" = None,
+        most: "float | None" = None,
+    ) -> None:
+        self.above = above
+        self.least = least
+        self.below = below
+        self.most = most
+
+    def complaint(self, value: float) -> "tuple[str, float] | None":
+        """Return the words and the limit that `value` breaks, or None."""
+        if self.above is not None and value <= self.above:
+            return "must be more than", self.above
+        if self.least is not None and value < self.least:
+            return "must be at least", self.least
+        if self.below is not None and value >= self.below:
+            return "must be less than", self.below
+        if self.most is not None and value > self.most:
+            return "must be at most", self.most
+        return None
+
+
+class _Measured(Input):
+    """An input whose value is a number within bounds."""
+
+    def __init__(self, name: str, label: str, bounds: Bounds, **rest: "Any") -> None:
+        self.bounds = bounds
+        super().__init__(name, label, **rest)
+
+    def read(self, raw: object, scale: Scale) -> "Any":
+        value = self.number_of(raw, scale)
+        broken = self.bounds.complaint(value)
+        if broken:
+            words, limit = broken
+            raise Unreadable(
+                f"{self.label} {words} {self.show(limit, scale)}: "
+                f"{self.show(value, scale)} can't be."
+            )
+        return value
+
+    def number_of(self, raw: object, scale: Scale) -> float:
+        """Return a raw value as a number: JSON numbers as they are, texts read."""
+        if isinstance(raw, bool):
+            raise Unreadable(f"{self.label} needs {self.wanted()}, not yes or no.")
+        if isinstance(raw, NUMBER_TYPES):
+            if not -1e15 < raw < 1e15:
+                raise Unreadable(f"{self.label} needs {self.wanted()} of a size that can be used.")
+            return float(raw)
+        if isinstance(raw, str):
+            return self.parse(raw, scale)
+        raise Unreadable(f"{self.label} needs {self.wanted()}.")
+
+    def parse(self, text: str, scale: Scale) -> float:
+        """Return the number that `text` says."""
+        raise NotImplementedError
+
+    def show(self, value: float, scale: Scale) -> str:
+        """Return `value` as it is written in sentences."""
+        raise NotImplementedError
+
+    def wanted(self) -> str:
+        """Return what is asked for, as a noun."""
+        return "a number"
+
+
+class Length(_Measured):
+    """A length, in inches once read; more than 0 and at most 1000 feet unless said otherwise."""
+
+    kind = "length"
+
+    def __init__(
+        self,
+        name: str,
+        label: str,
+        *,
+        above: "float | None" = None,
+        least: "float | None" = None,
+        below: "float | None" = None,
+        most: float = 12000.0,
+        **rest: "Any",
+    ) -> None:
+        if above is None and least is None:
+            above = 0.0
+        super().__init__(name, label, Bounds(above, least, below, most), **rest)
+
+    def parse(self, text: str, scale: Scale) -> float:
+        return read_length(text, scale.units)
+
+    def show(self, value: float, scale: Scale) -> str:
+        return scale.finer().length(value)
+
+    def show_default(self) -> str:
+        if self.default is None:
+            return ""
+        return Scale("in", 64).bare(self.read(self.default, Scale())) + '"'
+
+    def wanted(self) -> str:
+        return "a length"
+
+
+class Angle(_Measured):
+    """An angle, in degrees once read; 0 to 180 exclusive unless said otherwise."""
+
+    kind = "angle"
+
+    def __init__(
+        self,
+        name: str,
+        label: str,
+        *,
+        above: "float | None" = None,
+        least: "float | None" = None,
+        below: "float | None" = None,
+        most: "float | None" = None,
+        **rest: "Any",
+    ) -> None:
+        low = above if above is not None or least is not None else 0.0
+        high = below if below is not None or most is not None else 180.0
+        super().__init__(name, label, Bounds(low, least, high, most), **rest)
+
+    def parse(self, text: str, scale: Scale) -> float:
+        return read_angle(text)
+
+    def show(self, value: float, scale: Scale) -> str:
+        return show_angle(value)
+
+    def show_default(self) -> str:
+        return "" if self.default is None else show_angle(self.read(self.default, Scale()))
+
+    def wanted(self) -> str:
+        return "an angle"
+
+
+class Number(_Measured):
+    """A plain number, in `unit`; 0 or more unless said otherwise."""
+
+    kind = "number"
+
+    def __init__(
+        self,
+        name: str,
+        label: str,
+        *,
+        unit: str = "",
+        above: "float | None" = None,
+        least: "float | None" = None,
+        most: float = 1000000.0,
+        **rest: "Any",
+    ) -> None:
+        if above is None and least is None:
+            least = 0.0
+        self.unit = unit
+        super().__init__(name, label, Bounds(above, least, None, most), **rest)
+
+    def parse(self, text: str, scale: Scale) -> float:
+        return read_number(text)
+
+    def show(self, value: float, scale: Scale) -> str:
+        return show_number(value, 3)
+
+
+class Count(_Measured):
+    """A whole number; 1 to 1000 unless said otherwise."""
+
+    kind = "count"
+
+    def __init__(
+        self, name: str, label: str, *, least: int = 1, most: int = 1000, **rest: "Any"
+    ) -> None:
+        super().__init__(name, label, Bounds(None, least, None, most), **rest)
+
+    def number_of(self, raw: object, scale: Scale) -> int:
+        value = super().number_of(raw, scale)
+        if value != int(value):
+            raise Unreadable(f"{self.label} is a count: {show_number(value, 3)} is not whole.")
+        return int(value)
+
+    def parse(self, text: str, scale: Scale) -> float:
+        return read_count(text)
+
+    def show(self, value: float, scale: Scale) -> str:
+        return str(int(value))
+
+    def wanted(self) -> str:
+        return "a whole number"

@@ -1,0 +1,125 @@
+"""Take a typed measure apart: numbers, fractions, signs and unit marks.
+
+The words and marks are the trade's own; :mod:`longpoint.trade.lengths` says what they add up to.
+"""
+
+from collections import namedtuple
+
+LONGEST = 60
+"""More characters than any measure needs; longer texts are refused unread."""
+
+MOST_DIGITS = 15
+"""Whole numbers this long are still exact as floats."""
+
+DIGITS = "0123456789"
+
+_SWAPS = (
+    ("“", '"'), ("”", '"'), ("″", '"'), ("‘", "'"), ("’", "'"), ("′", "'"), ("''", '"'),
+    ("−", "-"), ("–", "-"), ("—", "-"), ("⁄", "/"), ("\u00a0", " "), ("\u2009", " "),
+    ("\u202f", " "), ("\t", " "), ("º", "°"), ("˚", "°"),
+    ("½", " 1/2"), ("¼", " 1/4"), ("¾", " 3/4"), ("⅛", " 1/8"), ("⅜", " 3/8"), ("⅝", " 5/8"),
+    ("⅞", " 7/8"), ("⅓", " 1/3"), ("⅔", " 2/3"), ("⅙", " 1/6"), ("⅚", " 5/6"), ("⅕", " 1/5"),
+    ("⅖", " 2/5"), ("⅗", " 3/5"), ("⅘", " 4/5"),
+)  # fmt: skip
+
+_WORDS = {
+    '"': "in", "in": "in", "inch": "in", "inches": "in",
+    "'": "ft", "ft": "ft", "foot": "ft", "feet": "ft",
+    "mm": "mm", "cm": "cm", "m": "m",
+    "°": "deg", "deg": "deg", "degrees": "deg",
+    "full": "lean", "shy": "lean",
+}  # fmt: skip
+
+
+class Unreadable(ValueError):
+    """A text or value that can't be taken as what was asked for; ``str()`` is for the person."""
+
+
+Token = namedtuple("Token", ("kind", "text", "spaced"))
+"""`kind` is number, sign, slash or a unit; `spaced` says that a space stood before it."""
+
+
+def quoted(text: str) -> str:
+    """Return `text` in quotation marks, cut to what fits in a sentence."""
+    return '"' + (text if len(text) <= 24 else text[:20] + "…") + '"'
+
+
+def tokens_of(text: str) -> "list[Token]":
+    """Split a typed measure into tokens.
+
+    Raises
+    ------
+    Unreadable
+        A character or word that no measure holds, a text too long, or a number too long.
+
+    >>> [token.kind for token in tokens_of("2' 3-1/2")]
+    ['number', 'ft', 'number', 'sign', 'number', 'slash', 'number']
+    """
+    if len(text) > LONGEST:
+        raise Unreadable(f"{quoted(text)} is {len(text)} characters long: a measure needs fewer.")
+    plain = text.lower()
+    for odd, usual in _SWAPS:
+        plain = plain.replace(odd, usual)
+    tokens: list[Token] = []
+    at = 0
+    while at < len(plain):
+        end = _end_of_token(plain, at)
+        if plain[at] != " ":
+            spaced = at > 0 and plain[at - 1] == " "
+            tokens.append(Token(_kind_of(plain[at:end], text), plain[at:end], spaced))
+        at = end
+    return tokens
+
+
+def decimal_of(text: str) -> float:
+    """Return a plain decimal such as ``27.8125``, ``.5`` or ``12`` as a float.
+
+    Built from integers, so that every runtime rounds it alike.
+    """
+    whole, _, part = text.partition(".")
+    if not whole + part or len(whole + part) > MOST_DIGITS:
+        raise Unreadable(f"{quoted(text)} is not a number that can be measured.")
+    return int(whole + part) / 10 ** len(part)
+
+
+def fraction_of(over: str, under: str) -> float:
+    """Return ``over/under``; both are whole numbers in digits, and `under` is not 0."""
+    said = f"{over}/{under}"
+    if "." in said:
+        raise Unreadable(f"{quoted(said)} mixes a fraction with a decimal point: use one of them.")
+    if len(said) > MOST_DIGITS:
+        raise Unreadable(f"{quoted(said)} is not a fraction that can be measured.")
+    if int(under) == 0:
+        raise Unreadable(f"{said} has a 0 under the line: no such fraction. Was 3/8 meant, say?")
+    return int(over) / int(under)
+
+
+def _end_of_token(plain: str, at: int) -> int:
+    first = plain[at]
+    if first in DIGITS or first == ".":
+        return _while_in(plain, at, DIGITS + ".")
+    if "a" <= first <= "z":
+        return _while_in(plain, at, "abcdefghijklmnopqrstuvwxyz")
+    return at + 1
+
+
+def _while_in(plain: str, at: int, allowed: str) -> int:
+    while at < len(plain) and plain[at] in allowed:
+        at += 1
+    return at
+
+
+def _kind_of(word: str, text: str) -> str:
+    if word[0] in DIGITS or word[0] == ".":
+        if word.count(".") > 1:
+            raise Unreadable(f"{quoted(text)} has more than one decimal point in a number.")
+        return "number"
+    if word in "+-":
+        return "sign"
+    if word == "/":
+        return "slash"
+    if word == ",":
+        raise Unreadable(f"{quoted(text)} has a comma: write decimals with a point.")
+    if word not in _WORDS:
+        raise Unreadable(f"{quoted(text)} can't be read: what is {quoted(word)}?")
+    return _WORDS[word]

@@ -1,0 +1,55 @@
+"""The shelf: which tools lie at which place.
+
+A tool's module is named here and imported only when it is asked for. One line adds a tool:
+``folder/slug``, the module being ``trade/folder/slug.py`` with underscores for the dashes.
+"""
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .tool import Tool
+
+PLACES = (
+    ("yard", "At the yard"),
+    ("saw", "At the saw"),
+    ("site", "On site"),
+)
+
+SHELF = (
+    ("saw", "saw/mitered-frame"),
+)
+
+
+def slugs_at(place: str) -> "list[str]":
+    """Return the slugs of the tools at a place, in display order."""
+    return [path.split("/")[1] for at, path in SHELF if at == place]
+
+
+def module_of(slug: str) -> str:
+    """Return the name of a tool's module.
+
+    Raises
+    ------
+    KeyError
+        No tool has that slug.
+
+    >>> module_of("mitered-frame")
+    'longpoint.trade.saw.mitered_frame'
+    """
+    for _, path in SHELF:
+        folder, name = path.split("/")
+        if name == slug:
+            return "longpoint.trade." + folder + "." + name.replace("-", "_")
+    raise KeyError(slug)
+
+
+def tool_named(slug: str) -> "Tool":
+    """Import and return a tool.
+
+    Raises
+    ------
+    KeyError
+        No tool has that slug.
+    """
+    module = __import__(module_of(slug), None, None, ("TOOL",), 0)
+    tool: Tool = module.TOOL
+    return tool

@@ -1,0 +1,1 @@
+"""What is asked on site: the opening, the hinges and the hardware."""

@@ -1,0 +1,1 @@
+"""Published tables, a module each, with the source at the top."""

@@ -1,0 +1,122 @@
+"""A tool: one question of the trade, declared once for form, API, docs and offline screen."""
+
+from .answer import Answer, End, miter, square
+from .drawing import Drawing
+from .inputs import Choice, Flag, Input, Text
+from .lengths import Scale
+from .measured import Angle, Count, Length, Number
+from .refusal import FieldError, Refusal, Unreadable
+from .rows import Given, Rows, read_form
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from typing import Any
+
+__all__ = [
+    "Angle",
+    "Answer",
+    "Choice",
+    "Count",
+    "Drawing",
+    "End",
+    "FieldError",
+    "Flag",
+    "Given",
+    "Input",
+    "Length",
+    "Number",
+    "Refusal",
+    "Rows",
+    "Scale",
+    "Text",
+    "Tool",
+    "Unreadable",
+    "miter",
+    "square",
+]
+
+
+class Tool:
+    """One question, what it asks for, and the pure function that answers it.
+
+    Parameters
+    ----------
+    slug, place : str
+        Name in addresses; yard, saw or site.
+    title, question : str
+        A heading of two or three words; the question in one sentence.
+    inputs : list of Input
+        In the order of the form; a condition refers to an earlier input.
+    work : function
+        From `Given` and `Scale` to an `Answer`; raises `Refusal` for what can't be built.
+    example : dict
+        A complete and plausible set of raw inputs, for the thumbnail.
+    cautions, sources : list of str
+        Sentences shown beside every answer.
+    """
+
+    def __init__(
+        self,
+        *,
+        slug: str,
+        place: str,
+        title: str,
+        question: str,
+        inputs: "list[Input]",
+        work: "Callable[[Given, Scale], Answer]",
+        example: "dict[str, Any]",
+        cautions: "list[str]",
+        sources: "list[str]",
+    ) -> None:
+        self.slug = slug
+        self.place = place
+        self.title = title
+        self.question = question
+        self.inputs = inputs
+        self.work = work
+        self.example = example
+        self.cautions = cautions
+        self.sources = sources
+
+    def read(self, raw: "dict[str, Any]", scale: Scale) -> Given:
+        """Read raw inputs.
+
+        Raises
+        ------
+        Refusal
+            With an error for each field that is missing, unknown, unreadable or out of bounds.
+        """
+        values, errors = read_form(self.inputs, raw, scale)
+        if errors:
+            raise Refusal.of(errors)
+        return Given(values)
+
+    def answer(self, raw: "dict[str, Any]", scale: Scale) -> "dict[str, Any]":
+        """Read raw inputs and return the whole Answer as the contract's JSON object.
+
+        Raises
+        ------
+        Refusal
+            For inputs that can't be read, or that no such work can be built from.
+        """
+        given = self.read(raw, scale)
+        answer = self.work(given, scale).to_json()
+        answer["tool"] = self.slug
+        answer["inputs"] = given.values
+        answer["cautions"] = answer["cautions"] + self.cautions
+        answer["sources"] = self.sources
+        return answer
+
+    def declare(self) -> "dict[str, Any]":
+        """Return the tool's declaration as the contract's JSON object."""
+        return {
+            "slug": self.slug,
+            "place": self.place,
+            "title": self.title,
+            "question": self.question,
+            "inputs": [asked.declare() for asked in self.inputs],
+            "cautions": self.cautions,
+            "sources": self.sources,
+            "example": self.example,
+        }

@@ -1,0 +1,25 @@
+/** Sets text on screen with stacked fractions; a screen reader hears the spoken form. */
+import { html, nothing, type TemplateResult } from "lit";
+import { runs, spoken, type Run } from "./typeset";
+
+function setRun(run: Run): TemplateResult {
+  if (run.kind === "plain") return html`${run.text}`;
+  return html`<span class="fraction"
+    >${run.whole || nothing}<span class="stack"
+      ><span class="over">${run.over}</span><span class="under">${run.under}</span></span
+    ></span
+  >`;
+}
+
+/** Returns `text` with its fractions stacked; plain text comes back as it is. */
+export function set(text: string): TemplateResult {
+  const parts = runs(text);
+  if (!parts.some((run) => run.kind === "fraction")) return html`${text}`;
+  return html`<span aria-hidden="true">${parts.map(setRun)}</span
+    ><span class="unseen">${spoken(text)}</span>`;
+}
+
+/** As `set`, for places that are hidden from screen readers as a whole. */
+export function setSilently(text: string): TemplateResult {
+  return html`${runs(text).map(setRun)}`;
+}
