@@ -60,9 +60,9 @@ function watchForWaiting(
   const announce = () => {
     if (registration.waiting && registration.active) on.waiting(apply);
   };
-  registration.addEventListener("updatefound", () => {
-    registration.installing?.addEventListener("statechange", announce);
-  });
+  const watchNew = () => registration.installing?.addEventListener("statechange", announce);
+  registration.addEventListener("updatefound", watchNew);
+  watchNew(); // opening the page may have started a download before anyone listened
   announce();
   let served = container.controller !== null;
   container.addEventListener("controllerchange", () => {

@@ -1,0 +1,170 @@
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from "idb";
+import type { RawInputs, Scale } from "../contract";
+
+/** Every record says by which rules it was written. Later rules only add; they read all older ones. */
+export const SCHEMA = 1;
+
+export interface Form {
+  slug: string;
+  schema: number;
+  inputs: RawInputs;
+}
+
+/** One tool's answer as it was; `says` is the short text of its inputs, `at` milliseconds since 1970. */
+export interface KeptAnswer {
+  id: number;
+  slug: string;
+  at: number;
+  inputs: RawInputs;
+  scale: Scale;
+  lead: string;
+  says: string;
+}
+
+export type KeptRecord = Omit<KeptAnswer, "id"> & { id?: number; schema: number };
+/** Settings as written: perhaps by a newer version, perhaps not all of them. */
+export type SettingsRecord = { schema: number } & Record<string, unknown>;
+
+export interface Tables extends DBSchema {
+  forms: { key: string; value: Form };
+  answers: { key: number; value: KeptRecord; indexes: { slug: string } };
+  settings: { key: string; value: SettingsRecord };
+}
+
+/** Keeping or reading failed; the message is for the person. */
+export class StoreFault extends Error {
+  override name = "StoreFault";
+}
+
+type Database = IDBPDatabase<Tables>;
+export type Names = StoreNames<Tables>[];
+export type Reading = IDBPTransaction<Tables, Names, "readonly">;
+export type Writing = IDBPTransaction<Tables, Names, "readwrite">;
+
+let held: Promise<Database> | undefined;
+
+function drop(): void {
+  held?.then((database) => database.close()).catch(() => undefined);
+  held = undefined;
+}
+
+function create(database: Database, from: number): void {
+  if (from >= 1) return;
+  database.createObjectStore("forms", { keyPath: "slug" });
+  const answers = database.createObjectStore("answers", { keyPath: "id", autoIncrement: true });
+  answers.createIndex("slug", "slug");
+  database.createObjectStore("settings");
+}
+
+function open(): Promise<Database> {
+  return new Promise((resolve, reject) => {
+    const opening = openDB<Tables>("longpoint", SCHEMA, {
+      upgrade: create,
+      // Another tab holds the older version open and cannot let go: only the person can help.
+      blocked: () => reject(new StoreFault("Close the other tabs of Longpoint, then reload this one.")),
+      // A newer version waits in another tab; this one reopens what it needs.
+      blocking: drop,
+      terminated: drop,
+    });
+    opening.then(resolve, reject);
+  });
+}
+
+function database(): Promise<Database> {
+  if (!held) {
+    const opening = open();
+    opening.catch(() => held === opening && (held = undefined));
+    held = opening;
+  }
+  return held;
+}
+
+const name = (error: unknown) => (error instanceof DOMException ? error.name : "");
+
+/** Safari ends the connections of pages in the background; a used handle then fails for ever. */
+function isLostConnection(error: unknown): boolean {
+  return ["InvalidStateError", "UnknownError", "AbortError", "TransactionInactiveError"].includes(
+    name(error),
+  );
+}
+
+function inWords(error: unknown, doing: string): Error {
+  if (error instanceof StoreFault) return error;
+  const why: { [name: string]: string } = {
+    QuotaExceededError: "This device has no room left: free some, then try again.",
+    VersionError: "A newer version of Longpoint keeps its data here: reload this page.",
+  };
+  const message = why[name(error)] ?? `This device's storage could not be ${doing}. Reload the page.`;
+  return new StoreFault(message, { cause: error });
+}
+
+async function retryOnce<T>(work: () => Promise<T>, doing: string): Promise<T> {
+  try {
+    return await work().catch((error: unknown) => {
+      if (!isLostConnection(error)) throw error;
+      drop();
+      return work();
+    });
+  } catch (error) {
+    throw inWords(error, doing);
+  }
+}
+
+/** Run `work` in a transaction that reads `names`; throws a StoreFault, never "nothing there". */
+export function reading<T>(names: Names, work: (tx: Reading) => Promise<T>): Promise<T> {
+  return retryOnce(async () => {
+    const tx = (await database()).transaction(names, "readonly");
+    const [result] = await Promise.all([work(tx), tx.done]);
+    return result;
+  }, "read");
+}
+
+/** Undo what was begun; a transaction that has already ended needs no undoing. */
+function abort(tx: Writing): void {
+  try {
+    tx.abort();
+  } catch (error) {
+    if (name(error) !== "InvalidStateError") throw error;
+  }
+}
+
+/** Wait for both; of two reasons the telling one: requests cut short say only "AbortError". */
+async function finish(tx: Writing, work: Promise<void>): Promise<void> {
+  const undone = work.catch((error: unknown) => {
+    abort(tx);
+    throw error;
+  });
+  const failed = (await Promise.allSettled([undone, tx.done])).filter((end) => end.status === "rejected");
+  const telling = failed.find(({ reason }) => name(reason) !== "AbortError") ?? failed[0];
+  if (telling) throw telling.reason;
+}
+
+/**
+ * Run `work` in a transaction that writes `names`, all of it or nothing.
+ *
+ * Resolves when the disk has it: not before the transaction is complete, with strict durability.
+ */
+export async function writing(names: Names, work: (tx: Writing) => Promise<void>): Promise<void> {
+  await retryOnce(async () => {
+    const tx = (await database()).transaction(names, "readwrite", { durability: "strict" });
+    await finish(tx, work(tx));
+  }, "written");
+  askToPersist();
+}
+
+let asked = false;
+
+/** Ask once, after the first save, that the browser does not clear this site when space runs low. */
+function askToPersist(): void {
+  if (asked) return;
+  asked = true;
+  navigator.storage?.persist?.().catch(() => undefined); // a refusal changes nothing
+}
+
+/** Find out whether the connection survived the background before a save depends on it. */
+function probe(): void {
+  if (document.visibilityState !== "visible" || !held) return;
+  held.then((open) => open.count("settings")).catch(drop);
+}
+
+document.addEventListener("visibilitychange", probe);
