@@ -43,7 +43,7 @@ def is_built() -> bool:
 
 def with_front_end(application: "WSGIApplication") -> "WSGIApplication":
     """Return `application` with the front end's files served before it, indexed once, now."""
-    return WhiteNoise(
+    served: WSGIApplication = WhiteNoise(
         application,
         root=STATIC,
         index_file=True,
@@ -52,6 +52,7 @@ def with_front_end(application: "WSGIApplication") -> "WSGIApplication":
         mimetypes=MEDIA_TYPES,
         add_headers_function=_add_headers,
     )
+    return served
 
 
 def _add_headers(headers: Headers, path: str, url: str) -> None:
@@ -73,6 +74,6 @@ def with_headers(application: "WSGIApplication") -> "WSGIApplication":
                 given.setdefault(name, value)
             return start_response(status, headers, *rest)  # type: ignore[arg-type]
 
-        return application(environ, start)  # type: ignore[arg-type]
+        return application(environ, start)
 
     return answer

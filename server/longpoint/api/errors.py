@@ -1,0 +1,60 @@
+"""Every failure as JSON, in words, with one shape."""
+
+import json
+from typing import Any
+
+from flask import Request
+from flask_smorest import Api
+from webargs.flaskparser import FlaskParser, abort, is_json_request
+from werkzeug.exceptions import HTTPException, MethodNotAllowed
+
+MOST_BYTES = 256 * 1024
+
+_WORDS = {
+    400: "The request can't be read: send one JSON object with the inputs by name.",
+    404: "Nothing is at this address. GET /api/tools lists the tools.",
+    413: f"The request is too large: send at most {MOST_BYTES // 1024} KB.",
+    415: "Send the inputs as JSON, with Content-Type: application/json.",
+    500: "Longpoint made a mistake here, and its log says where. Nothing was kept or changed.",
+}
+
+
+class JsonApi(Api):  # type: ignore[misc]  # flask-smorest carries no types
+    """An Api whose errors always carry a sentence, and an Allow header where one is due."""
+
+    def handle_http_exception(self, error: HTTPException) -> tuple[dict[str, Any], int, Any]:
+        """Return the error's body, status and headers."""
+        payload, status, headers = super().handle_http_exception(error)
+        payload.setdefault("message", _words(error))
+        if isinstance(error, MethodNotAllowed):
+            headers = {"Allow": ", ".join(sorted(error.valid_methods or []))}
+        return payload, status, headers
+
+
+def _words(error: HTTPException) -> str:
+    if isinstance(error, MethodNotAllowed):
+        return f"This address answers {', '.join(sorted(error.valid_methods or []))} only."
+    if error.code == 422:
+        return "Some inputs can't be used: errors says which, and what would do."
+    return _WORDS.get(error.code or 0, error.description or error.name)
+
+
+class JsonParser(FlaskParser):
+    """Reads JSON bodies; whatever isn't JSON ends as 400 or 415, never as a crash."""
+
+    def _raw_load_json(self, req: Request) -> Any:
+        if not is_json_request(req):
+            abort(415)
+        return _parsed(req.get_data())
+
+
+def _parsed(body: bytes) -> Any:
+    try:
+        return json.loads(body.decode("utf-8"), parse_int=_whole)
+    except (ValueError, RecursionError):
+        abort(400, messages={"json": ["This is not JSON that can be read."]})
+
+
+def _whole(digits: str) -> int | float:
+    # Python refuses to read very long integers; as infinity they reach the field's own bounds.
+    return int(digits) if len(digits) < 20 else float(digits)

@@ -1,0 +1,170 @@
+"""A marshmallow field for each kind of input; all of them read with the core's own reader."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
+from typing import Any, ClassVar, cast
+
+import marshmallow as ma
+from marshmallow.error_store import merge_errors
+
+from longpoint.trade.inputs import Choice, Input
+from longpoint.trade.lengths import Scale
+from longpoint.trade.refusal import FieldError
+from longpoint.trade.rows import Rows, read_one
+
+_scale: ContextVar[Scale] = ContextVar("scale")
+
+
+@contextmanager
+def reading_in(scale: Scale) -> Iterator[None]:
+    """Read lengths in the units of `scale` while this lasts."""
+    token = _scale.set(scale)
+    try:
+        yield
+    finally:
+        _scale.reset(token)
+
+
+class Reading(ma.fields.Field[Any]):
+    """What the fields share: they ask the core whether an input is asked for, and what it says."""
+
+    asked: Input
+    json_type: ClassVar[dict[str, object]] = {}
+
+    def deserialize(
+        self,
+        value: Any,
+        attr: str | None = None,
+        data: Mapping[str, Any] | None = None,
+        **kwargs: Any,
+    ) -> Any:
+        """Return the value as the core reads it; `data` is the whole form, for conditions."""
+        form = data or {}
+        raw = {} if value is ma.missing else {self.asked.name: value}
+        read, wrong = read_one(self.asked, raw, self._earlier(form), _scale.get())
+        if wrong:
+            raise ma.ValidationError(nested(wrong)[self.asked.name])
+        return read
+
+    def _earlier(self, form: Mapping[str, Any]) -> dict[str, Any]:
+        """Return the value of the input that this one's condition looks at."""
+        if self.asked.only_when is None:
+            return {}
+        name = str(self.asked.only_when[0])
+        try:
+            field = cast(ma.Schema, self.parent).fields[name]
+            return {name: field.deserialize(form.get(name, ma.missing), name, form)}
+        except ma.ValidationError:
+            return {}
+
+    def document(self, asked: Input) -> dict[str, Any]:
+        """Return what the API's description says about this input."""
+        words = [asked.label + "." if asked.label[-1:] not in ".?" else asked.label, asked.help]
+        if asked.unit:
+            words.append(f"In {asked.unit}.")
+        if asked.default_text and asked.default is None:
+            words.append(f"When not given: {asked.default_text}.")
+        described: dict[str, Any] = dict(self.json_type)
+        described["description"] = " ".join(word for word in words if word)
+        if asked.default is not None:
+            described["default"] = asked.default
+        return described
+
+
+class InputField(Reading):
+    """An input with one value."""
+
+    def __init__(self, asked: Input) -> None:
+        self.asked = asked
+        super().__init__(required=certainly(asked), metadata=self.document(asked))
+
+
+class LengthField(InputField):
+    """A length: a number of inches, or a text as the trade writes it, in the units asked for."""
+
+    json_type: ClassVar[dict[str, object]] = {"type": ["number", "string", "null"]}
+
+
+class AngleField(InputField):
+    """An angle: a number of degrees, or a text."""
+
+    json_type: ClassVar[dict[str, object]] = {"type": ["number", "string", "null"]}
+
+
+class NumberField(InputField):
+    """A plain number, or a text that says one."""
+
+    json_type: ClassVar[dict[str, object]] = {"type": ["number", "string", "null"]}
+
+
+class CountField(InputField):
+    """A whole number, or a text that says one."""
+
+    json_type: ClassVar[dict[str, object]] = {"type": ["integer", "string", "null"]}
+
+
+class ChoiceField(InputField):
+    """One of the values that the tool names."""
+
+    asked: Choice
+
+    def document(self, asked: Input) -> dict[str, Any]:
+        described = super().document(asked)
+        described["enum"] = [value for value, _ in self.asked.choices] + ["", None]
+        return described
+
+
+class FlagField(InputField):
+    """Yes or no."""
+
+    json_type: ClassVar[dict[str, object]] = {"enum": [True, False, "", None]}
+
+
+class TextField(InputField):
+    """A few words."""
+
+    json_type: ClassVar[dict[str, object]] = {"type": ["string", "null"], "maxLength": 60}
+
+
+class RowsField(Reading, ma.fields.List[Any]):
+    """Rows of inputs; `row` is the schema of one of them."""
+
+    asked: Rows
+
+    def __init__(self, asked: Rows, row: type[ma.Schema]) -> None:
+        self.asked = asked
+        metadata = self.document(asked) | {"minItems": asked.least, "maxItems": asked.most}
+        super().__init__(ma.fields.Nested(row), required=certainly(asked), metadata=metadata)
+
+
+KINDS: dict[str, type[InputField]] = {
+    "length": LengthField,
+    "angle": AngleField,
+    "number": NumberField,
+    "count": CountField,
+    "choice": ChoiceField,
+    "flag": FlagField,
+    "text": TextField,
+}
+
+
+def certainly(asked: Input) -> bool:
+    """Say whether an input has to be given whatever the others say."""
+    return asked.required and asked.only_when is None
+
+
+def nested(errors: Iterable[FieldError]) -> dict[str, Any]:
+    """Return the core's errors in marshmallow's shape.
+
+    >>> nested([FieldError("walls.1.length", "Length is needed.")])
+    {'walls': {'1': {'length': ['Length is needed.']}}}
+    """
+    merged: dict[str, Any] = {}
+    for error in errors:
+        branch: object = [error.message]
+        # Rows hold no rows, and an unknown name may hold dots of its own.
+        for name in reversed(error.field.split(".", 2)):
+            branch = {name: branch}
+        merged = merge_errors(merged, branch)  # type: ignore[no-untyped-call]
+    return merged

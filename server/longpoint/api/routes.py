@@ -1,0 +1,90 @@
+"""The routes: the shelf, each tool's declaration, each tool's answer."""
+
+from collections.abc import Callable
+from functools import wraps
+from typing import Any
+
+from flask import Response, jsonify
+from flask_smorest import Blueprint, abort
+
+from longpoint.trade.calls import shelf
+from longpoint.trade.lengths import Scale
+from longpoint.trade.refusal import Refusal
+from longpoint.trade.shelf import tool_named
+from longpoint.trade.tool import Tool
+
+from . import replies
+from .errors import JsonParser
+from .fields import nested, reading_in
+from .forms import ScaleQuery, form_of
+
+
+class ToolBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
+    """A blueprint that reads JSON strictly."""
+
+    ARGUMENTS_PARSER = JsonParser()
+
+
+def make_blueprint() -> ToolBlueprint:
+    """Return the API's routes, with an operation of its own for every tool on the shelf."""
+    blueprint = ToolBlueprint("tools", __name__, url_prefix="/api/tools")
+    _add_shelf(blueprint)
+    for place in shelf():
+        for slug in place["tools"]:
+            _add_declaration(blueprint, tool_named(slug))
+            _add_answer(blueprint, tool_named(slug))
+    return blueprint
+
+
+def _add_shelf(blueprint: ToolBlueprint) -> None:
+    @blueprint.route("", methods=["GET"], endpoint="shelf")
+    @blueprint.doc(summary="All tools by place.", operationId="shelf")
+    @blueprint.response(200, replies.Shelf)
+    def get_shelf() -> Response:
+        return jsonify(places=[_place(place) for place in shelf()])
+
+
+def _place(place: dict[str, Any]) -> dict[str, Any]:
+    tools = [tool_named(slug) for slug in place["tools"]]
+    shelved = [{"slug": t.slug, "title": t.title, "question": t.question} for t in tools]
+    return place | {"tools": shelved}
+
+
+def _add_declaration(blueprint: ToolBlueprint, tool: Tool) -> None:
+    @blueprint.route(f"/{tool.slug}", methods=["GET"], endpoint=f"{tool.slug}-declaration")
+    @blueprint.doc(summary=f"{tool.title}: what it asks for.", operationId=f"declare-{tool.slug}")
+    @blueprint.response(200, replies.Declaration)
+    def get_declaration() -> Response:
+        return jsonify(tool.declare())
+
+
+def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
+    @blueprint.route(f"/{tool.slug}", methods=["POST"], endpoint=f"{tool.slug}-answer")
+    @blueprint.doc(
+        summary=tool.question, description=_told(tool), operationId=f"answer-{tool.slug}"
+    )
+    @blueprint.arguments(ScaleQuery, location="query")
+    @_in_that_scale
+    @blueprint.arguments(form_of(tool), example=tool.example)
+    @blueprint.response(200, replies.Answer)
+    def post_inputs(scale: Scale, inputs: dict[str, Any]) -> Response:
+        try:
+            answer = tool.answer(inputs, scale)
+        except Refusal as refusal:
+            abort(422, errors={"json": nested(refusal.errors)})
+        return jsonify(answer)
+
+
+def _in_that_scale(view: Callable[..., Response]) -> Callable[..., Response]:
+    """Have the inputs read in the scale that the query asks for."""
+
+    @wraps(view)
+    def read_in_scale(scale: Scale) -> Response:
+        with reading_in(scale):
+            return view(scale)
+
+    return read_in_scale
+
+
+def _told(tool: Tool) -> str:
+    return "\n\n".join([tool.question, *tool.cautions, *tool.sources])

@@ -1,0 +1,37 @@
+"""The Flask application: the API, with the front end's files served before it."""
+
+from collections.abc import Mapping
+from importlib.metadata import version
+from typing import Any
+
+from flask import Flask
+
+from . import front
+from .api.errors import MOST_BYTES, JsonApi
+from .api.routes import make_blueprint
+
+SETTINGS = {
+    "API_TITLE": "Longpoint",
+    "API_VERSION": version("longpoint"),
+    "OPENAPI_VERSION": "3.1.0",
+    "OPENAPI_URL_PREFIX": "/api",
+    "MAX_CONTENT_LENGTH": MOST_BYTES,
+}
+
+
+def create_app(config: Mapping[str, Any] | None = None) -> Flask:
+    """Return the application; `config` adds to `SETTINGS` or replaces them.
+
+    Without a built front end it serves the API alone.
+    """
+    app = Flask(__name__, static_folder=None)
+    app.config.update(SETTINGS)
+    app.config.update(config or {})
+    # Lists and objects go out in the core's own order, and no address redirects to another.
+    app.json.sort_keys = False  # type: ignore[attr-defined]
+    app.url_map.strict_slashes = False
+    app.url_map.merge_slashes = False
+    JsonApi(app).register_blueprint(make_blueprint())
+    application = front.with_front_end(app.wsgi_app) if front.is_built() else app.wsgi_app
+    app.wsgi_app = front.with_headers(application)  # type: ignore[assignment, method-assign]
+    return app
