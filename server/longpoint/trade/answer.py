@@ -29,7 +29,7 @@ def end_words(end: End) -> str:
     >>> end_words(miter(45)), end_words(square())
     ('45.0° miter', 'square')
     """
-    words = end.joint
+    words: str = end.joint
     if end.saw:
         words = show_angle(end.saw) + " " + words
     if end.bevel:

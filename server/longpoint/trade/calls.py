@@ -53,9 +53,7 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
 
 def shelf() -> "list[dict[str, Any]]":
     """Return the places in order, each with the slugs of its tools."""
-    return [
-        {"place": place, "title": title, "tools": slugs_at(place)} for place, title in PLACES
-    ]
+    return [{"place": place, "title": title, "tools": slugs_at(place)} for place, title in PLACES]
 
 
 def _tool(request: "dict[str, Any]") -> "Any":

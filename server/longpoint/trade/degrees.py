@@ -6,7 +6,16 @@ The angles a carpenter meets most are reduced in degrees first, so that 45 and 9
 
 import math
 
-_SINES = {0: 0.0, 30: 0.5, 90: 1.0, 150: 0.5, 180: 0.0, 210: -0.5, 270: -1.0, 330: -0.5}
+_SINES = {
+    0.0: 0.0,
+    30.0: 0.5,
+    90.0: 1.0,
+    150.0: 0.5,
+    180.0: 0.0,
+    210.0: -0.5,
+    270.0: -1.0,
+    330.0: -0.5,
+}
 
 
 def sin(angle: float) -> float:

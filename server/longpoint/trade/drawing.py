@@ -71,9 +71,7 @@ class Drawing:
         """Draw a numbered balloon."""
         return self._add("tag", "mark", [at], {"at": _pair(at), "text": text})
 
-    def text(
-        self, at: "Point", text: str, role: str = "mark", anchor: str = "middle"
-    ) -> "Drawing":
+    def text(self, at: "Point", text: str, role: str = "mark", anchor: str = "middle") -> "Drawing":
         """Write words; `anchor` is start, middle or end."""
         return self._add("text", role, [at], {"at": _pair(at), "text": text, "anchor": anchor})
 

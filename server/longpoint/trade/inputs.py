@@ -172,7 +172,9 @@ class Text(Input):
         if not isinstance(raw, str):
             raise Unreadable(f"{self.label} needs a text.")
         if len(raw) > MOST_TEXT:
-            raise Unreadable(f"{self.label} is {len(raw)} characters long: use {MOST_TEXT} or less.")
+            raise Unreadable(
+                f"{self.label} is {len(raw)} characters long: use {MOST_TEXT} or less."
+            )
         if [c for c in raw if c < " " or 0xD800 <= ord(c) <= 0xDFFF]:
             raise Unreadable(f"{self.label} holds a character that can't be shown.")
         return raw.strip()

@@ -184,7 +184,7 @@ def show_money(dollars: float) -> str:
 
 
 def _rounded(value: float) -> int:
-    whole = int(math.floor(abs(value) + 0.5 + _NUDGE))
+    whole = math.floor(abs(value) + 0.5 + _NUDGE)
     return -whole if value < 0 else whole
 
 

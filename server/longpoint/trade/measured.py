@@ -1,7 +1,15 @@
 """What a tool can ask for in numbers: lengths, angles, numbers and counts, within bounds."""
 
 from .inputs import Input
-from .lengths import Scale, read_angle, read_count, read_length, read_number, show_angle, show_number
+from .lengths import (
+    Scale,
+    read_angle,
+    read_count,
+    read_length,
+    read_number,
+    show_angle,
+    show_number,
+)
 from .reading import Unreadable
 
 TYPE_CHECKING = False

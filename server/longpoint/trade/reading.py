@@ -79,7 +79,8 @@ def decimal_of(text: str) -> float:
     whole, _, part = text.partition(".")
     if not whole + part or len(whole + part) > MOST_DIGITS:
         raise Unreadable(f"{quoted(text)} is not a number that can be measured.")
-    return int(whole + part) / 10 ** len(part)
+    digits: int = int(whole + part)
+    return digits / float(10 ** len(part))
 
 
 def fraction_of(over: str, under: str) -> float:

@@ -73,8 +73,8 @@ def read_form(
         values[asked.name], wrong = read_one(asked, raw, values, scale)
         errors.extend(wrong)
     known = [asked.name for asked in inputs]
-    for name in sorted([str(name) for name in raw if name not in known]):
-        errors.append(FieldError(name, unknown_words(name)))
+    unknown = sorted([str(name) for name in raw if name not in known])
+    errors.extend([FieldError(name, unknown_words(name)) for name in unknown])
     return values, errors
 
 
@@ -96,7 +96,9 @@ def read_one(
 
 def is_asked(asked: Input, earlier: "dict[str, Any]") -> bool:
     """Tell whether an input's condition holds, given the values of the inputs before it."""
-    return asked.only_when is None or earlier.get(asked.only_when[0]) in asked.only_when[1:]
+    if asked.only_when is None:
+        return True
+    return earlier.get(str(asked.only_when[0])) in asked.only_when[1:]
 
 
 def missing_words(asked: Input) -> str:

@@ -14,9 +14,7 @@ PLACES = (
     ("site", "On site"),
 )
 
-SHELF = (
-    ("saw", "saw/mitered-frame"),
-)
+SHELF = (("saw", "saw/mitered-frame"),)
 
 
 def slugs_at(place: str) -> "list[str]":

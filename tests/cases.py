@@ -1,0 +1,106 @@
+"""The check cases of ``fixtures/``: load them, ask them, and judge a reply.
+
+Core, API and phone are all judged by the same lines, so that they can't drift apart.
+"""
+
+import json
+from dataclasses import dataclass, field
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+FIXTURES = Path(__file__).parent.parent / "fixtures"
+EXACT = 1e-9
+
+
+@dataclass(frozen=True)
+class Case:
+    """One check case: what is asked, what must come back, and who says so."""
+
+    tool: str
+    title: str
+    source: str
+    inputs: dict[str, Any]
+    units: str = "in"
+    step: int = 16
+    figures: dict[str, Any] = field(default_factory=dict)
+    pieces: list[dict[str, Any]] = field(default_factory=list)
+    marks: list[dict[str, Any]] = field(default_factory=list)
+    notes: list[str] = field(default_factory=list)
+    refused: dict[str, str] = field(default_factory=dict)
+    tolerance: float = EXACT
+
+    @property
+    def request(self) -> dict[str, Any]:
+        """The request that asks this case through the core's door."""
+        return {
+            "do": "answer",
+            "tool": self.tool,
+            "inputs": self.inputs,
+            "units": self.units,
+            "step": self.step,
+        }
+
+
+def all_cases() -> list[Case]:
+    """Return every case of every fixture file, in the order of the files."""
+    cases = []
+    for path in sorted(FIXTURES.glob("*/*.json")):
+        content = json.loads(path.read_text(encoding="utf-8"))
+        cases += [Case(tool=content["tool"], **case) for case in content["cases"]]
+    return cases
+
+
+def judge(case: Case, reply: dict[str, Any]) -> None:
+    """Assert that a reply of the core's door is what the case demands."""
+    if case.refused:
+        assert not reply["ok"], f"answered what must be refused: {case.title}"
+        said = {error["field"]: error["message"] for error in reply["errors"]}
+        for name, words in case.refused.items():
+            assert words in said.get(name, ""), said
+        return
+    assert reply["ok"], reply
+    answer = reply["answer"]
+    shown = {figure["name"]: figure for figure in answer["figures"]}
+    for name, wanted in case.figures.items():
+        if wanted is None:
+            assert name not in shown, f"{name} must not be there"
+        else:
+            assert name in shown, f"no figure {name}"
+            _same(name, shown[name]["value"], wanted, case.tolerance)
+    _each("piece", answer["pieces"], case.pieces, case.tolerance)
+    _each("mark", answer["marks"], case.marks, case.tolerance)
+    for words in case.notes:
+        assert any(words in note for note in answer["notes"]), answer["notes"]
+
+
+def _each(
+    kind: str, got: list[dict[str, Any]], wanted: list[dict[str, Any]], tolerance: float
+) -> None:
+    """Compare the fields that the case names; a case that names some must name all in order."""
+    if not wanted:
+        return
+    assert len(got) == len(wanted), f"{len(got)} {kind}s instead of {len(wanted)}"
+    for one, other in zip(got, wanted, strict=True):
+        for name, value in other.items():
+            _same(f"{kind} {other.get('tag', '')} {name}", one[name], value, tolerance)
+
+
+def _same(name: str, got: Any, wanted: Any, tolerance: float) -> None:
+    number = inches(wanted)
+    if number is None or isinstance(got, str):
+        assert got == wanted, f"{name} is {got}, not {wanted}"
+    else:
+        assert abs(got - number) <= tolerance, f"{name} is {got}, not {wanted}"
+
+
+def inches(value: Any) -> float | None:
+    """Return a number as a fixture writes it: 27.8125, or "27 13/16"; None for other things."""
+    if isinstance(value, bool) or not isinstance(value, (int, float, str)):
+        return None
+    if isinstance(value, (int, float)):
+        return float(value)
+    try:
+        return float(sum(Fraction(part) for part in value.split()))
+    except (ValueError, ZeroDivisionError):
+        return None
