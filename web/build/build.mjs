@@ -3,14 +3,19 @@
  *
  * Every address in the site is relative, so that it works under any path of any host. VERSION_NOTE
  * in the environment makes a different version of the same sources, for trying out updates.
+ *
+ * @import { Catalog } from "../src/contract"
+ * @import { Sources } from "./sources.mjs"
+ * @typedef {{[name: string]: string}} Paths paths in the site by what they hold
  */
 import { readdir, readFile } from "node:fs/promises";
-import { basename, join, resolve } from "node:path";
+import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { bundle, load } from "./bundles.mjs";
 import { makeCatalog } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
+import { fill } from "./page.mjs";
 import { Site } from "./site.mjs";
 import { reportSizes } from "./sizes.mjs";
 import { coreSources } from "./sources.mjs";
@@ -18,6 +23,11 @@ import { coreSources } from "./sources.mjs";
 const web = fileURLToPath(new URL("..", import.meta.url));
 const note = process.env["VERSION_NOTE"] ?? "";
 
+/**
+ * @param {Site} site
+ * @param {Sources} sources
+ * @returns {Promise<Paths>}
+ */
 async function addCore(site, sources) {
   return {
     sources: site.addHashed("core", "json", JSON.stringify(sources)),
@@ -25,17 +35,22 @@ async function addCore(site, sources) {
   };
 }
 
-async function addScripts(site, assets, catalog) {
-  const { js: worker } = await bundle(join(web, "src/worker/worker.ts"));
-  const modules = {
-    assets: { ...assets, worker: site.addHashed("worker", "js", worker) },
-    catalog: { catalog },
+/**
+ * @param {Site} site
+ * @param {Paths} core
+ * @param {Catalog} catalog
+ * @returns {Promise<Paths>}
+ */
+async function addScripts(site, core, catalog) {
+  const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
+  const modules = { assets: { ...core, worker }, catalog: { catalog } };
+  return {
+    app: site.addHashed("app", "js", await bundle(join(web, "src/main.ts"), { modules })),
+    style: site.addHashed("style", "css", await bundle(join(web, "styles/main.css"))),
   };
-  const { js: app } = await bundle(join(web, "src/main.ts"), { modules });
-  const { css } = await bundle(join(web, "styles/main.css"));
-  return { app: site.addHashed("app", "js", app), style: site.addHashed("style", "css", css) };
 }
 
+/** @param {Site} site */
 async function addFixed(site) {
   site.add("manifest.webmanifest", await readFile(join(web, "manifest.webmanifest")));
   for (const icon of await readdir(join(web, "icons"))) {
@@ -43,39 +58,36 @@ async function addFixed(site) {
   }
 }
 
-/** Fill in the names that this build has made; a name without a place, or the reverse, is an error. */
-function fill(page, names) {
-  const filled = page.replaceAll(/%(\w+)%/g, (hole, name) => {
-    if (!(name in names)) throw new Error(`index.html asks for ${hole}, which is not made`);
-    return names[name];
-  });
-  const lost = Object.values(names).filter((value) => !filled.includes(value));
-  if (lost.length > 0) throw new Error(`index.html has no place for ${lost.join(", ")}`);
-  return filled;
-}
-
-async function addPage(site, names) {
+/**
+ * @param {Site} site
+ * @param {Paths} paths
+ */
+async function addPage(site, paths) {
   const page = await readFile(join(web, "index.html"), "utf8");
-  site.add("index.html", fill(page, { ...names, version: site.version(note + page) }));
+  site.add("index.html", fill(page, { ...paths, version: site.version(note + page) }));
 }
 
-/** The worker comes last, since it lists all others; "./" is the address that serves index.html. */
+/**
+ * Add the service worker, last, since it lists all other files.
+ * @param {Site} site
+ */
 async function addServiceWorker(site) {
+  // "./" is the address that serves index.html; the other some hosts redirect.
   const files = site.digests().map(([path, hash]) => [path === "index.html" ? "./" : path, hash]);
   const modules = { files: { version: site.version(note), files } };
-  const { js } = await bundle(join(web, "src/sw/sw.ts"), { format: "iife", modules });
-  site.add("sw.js", js);
+  site.add("sw.js", await bundle(join(web, "src/sw/sw.ts"), { format: "iife", modules }));
 }
 
-async function buildSite(package_) {
+/** @param {string} core the package folder whose trade/ the phone gets */
+async function buildSite(core) {
   const site = new Site();
-  const sources = await coreSources(package_);
+  const sources = await coreSources(core);
   const { drawingSvg } = await load(join(web, "src/drawing/svg.ts"));
   const catalog = makeCatalog(await startCore(sources), drawingSvg);
-  const assets = await addCore(site, sources);
-  const scripts = await addScripts(site, assets, catalog);
+  const paths = await addCore(site, sources);
+  const scripts = await addScripts(site, paths, catalog);
   await addFixed(site);
-  await addPage(site, { ...assets, ...scripts });
+  await addPage(site, { ...paths, ...scripts });
   await addServiceWorker(site);
   return site;
 }
@@ -86,7 +98,13 @@ const { values: options } = parseArgs({
     out: { type: "string", default: join(web, "../server/longpoint/static") },
   },
 });
-const site = await buildSite(resolve(options.core));
-await site.write(resolve(options.out));
-reportSizes(site);
-console.log(`Built into ${basename(options.out)}/`);
+
+try {
+  const site = await buildSite(resolve(options.core));
+  await site.write(resolve(options.out));
+  reportSizes(site);
+} catch (error) {
+  // Left to itself Node would print the failing line, which in the interpreter is 100 KB long.
+  console.error("The site was not built.", error instanceof Error ? error.stack : error);
+  process.exitCode = 1;
+}

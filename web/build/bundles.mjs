@@ -1,6 +1,24 @@
 import { build } from "esbuild";
 
-/** Give `import ... from "longpoint:name"` the values that this build has made. */
+/** @typedef {{[name: string]: {[exported: string]: unknown}}} Modules what longpoint:<name> exports */
+
+/**
+ * Write a module that exports `values`; parsing JSON is quicker for a browser than a program.
+ * @param {object} values
+ */
+function moduleText(values) {
+  const json = (/** @type {unknown} */ value) => JSON.stringify(JSON.stringify(value));
+  const lines = Object.entries(values).map(
+    ([name, value]) => `export const ${name} = JSON.parse(${json(value)});`,
+  );
+  return lines.join("\n");
+}
+
+/**
+ * Give `import ... from "longpoint:name"` the values that this build has made.
+ * @param {Modules} modules
+ * @returns {import("esbuild").Plugin}
+ */
 function made(modules) {
   return {
     name: "made by this build",
@@ -8,12 +26,8 @@ function made(modules) {
       onResolve({ filter: /^longpoint:/ }, ({ path }) => ({ path, namespace: "made" }));
       onLoad({ filter: /.*/, namespace: "made" }, ({ path }) => {
         const values = modules[path.slice("longpoint:".length)];
-        if (!values) return { errors: [{ text: `${path} is not made for this bundle` }] };
-        const lines = Object.entries(values).map(
-          // Parsing JSON is quicker for a browser than the same value as a program.
-          ([name, value]) => `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(value))});`,
-        );
-        return { contents: lines.join("\n") };
+        if (values) return { contents: moduleText(values) };
+        return { errors: [{ text: `${path} is not made for this bundle` }] };
       });
     },
   };
@@ -23,11 +37,11 @@ function made(modules) {
 const NODE_ONLY = ["module", "path", "url", "fs", "crypto"];
 
 /**
- * Bundle one entry.
+ * Bundle one entry, a .ts or .css file, and return its text.
  *
- * @param {string} entry path of a .ts or .css file
- * @param {{format?: "esm" | "iife", modules?: object}} options modules: what longpoint:<name> exports
- * @returns {Promise<{[extension: string]: string}>} the text of each file made, by "js" or "css"
+ * @param {string} entry
+ * @param {{format?: "esm" | "iife", modules?: Modules}} [options]
+ * @returns {Promise<string>}
  */
 export async function bundle(entry, { format = "esm", modules = {} } = {}) {
   const { outputFiles } = await build({
@@ -43,11 +57,16 @@ export async function bundle(entry, { format = "esm", modules = {} } = {}) {
     external: NODE_ONLY,
     plugins: [made(modules)],
   });
-  return Object.fromEntries(outputFiles.map(({ path, text }) => [path.split(".").pop(), text]));
+  const [file, ...more] = outputFiles;
+  if (!file || more.length > 0) throw new Error(`${entry}: one file was expected of its bundle`);
+  return file.text;
 }
 
-/** Bundle a module that needs no page and import it here. */
+/**
+ * Bundle a module that needs no page and import it here.
+ * @param {string} entry
+ */
 export async function load(entry) {
-  const { js } = await bundle(entry);
-  return import(`data:text/javascript;base64,${Buffer.from(js).toString("base64")}`);
+  const text = await bundle(entry);
+  return import(`data:text/javascript;base64,${Buffer.from(text).toString("base64")}`);
 }

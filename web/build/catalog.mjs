@@ -1,35 +1,63 @@
-/** How the worked examples are shown until the person's own scale is known. */
+/**
+ * @import { Catalog, CatalogTool, FieldError, Scale } from "../src/contract"
+ * @import { drawingSvg } from "../src/drawing/svg"
+ * @import { Ask } from "./core.mjs"
+ * @typedef {typeof drawingSvg} Draw the app's own renderer
+ */
+
+/**
+ * How the worked examples are shown until the person's own scale is known.
+ * @type {Scale}
+ */
 const SCALE = { units: "in", step: 16 };
 
+/**
+ * @template {object} Reply
+ * @param {Reply & {ok: boolean, errors?: FieldError[]}} reply
+ * @param {string} what
+ * @returns {Reply}
+ */
 function demand(reply, what) {
   if (reply.ok) return reply;
-  const errors = reply.errors.map(({ field, message }) => `${field}: ${message}`).join("; ");
-  throw new Error(`${what}: ${errors}`);
+  const errors = (reply.errors ?? []).map(({ field, message }) => `${field}: ${message}`);
+  throw new Error(`${what}: ${errors.join("; ")}`);
 }
 
-function listing(ask, drawingSvg, slug) {
+/**
+ * @param {Ask} ask
+ * @param {Draw} draw
+ * @param {string} slug
+ * @returns {CatalogTool}
+ */
+function listing(ask, draw, slug) {
   const { tool } = demand(ask({ do: "declare", tool: slug }), `declaration of ${slug}`);
   const question = { do: "answer", tool: slug, inputs: tool.example, ...SCALE };
   const { answer } = demand(ask(question), `worked example of ${slug}`);
   if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
-  const options = { thumbnail: true, idPrefix: `thumbnail-${slug}-` };
-  return { declaration: tool, thumbnail: drawingSvg(answer.drawing, options), example: answer };
+  const options = { thumbnail: true, idPrefix: `thumbnail-${slug}` };
+  return { declaration: tool, thumbnail: draw(answer.drawing, options), example: answer };
 }
+
+/** @typedef {{place: string, title: string, tools: string[]}} Place */
 
 /**
  * Ask the core for everything that lists, forms and first drawings need.
  *
- * @param {(request: object) => any} ask the running core
- * @param {(drawing: object, options: object) => string} drawingSvg the app's own renderer
- * @returns the Catalog of src/contract.ts; throws when a tool cannot answer its own example
+ * Throws when the shelf is empty or a tool cannot answer its own example.
+ *
+ * @param {Ask} ask
+ * @param {Draw} draw
+ * @returns {Catalog}
  */
-export function makeCatalog(ask, drawingSvg) {
+export function makeCatalog(ask, draw) {
+  /** @type {{places: Place[]}} */
   const { places } = demand(ask({ do: "shelf" }), "shelf");
+  if (!places.some(({ tools }) => tools.length > 0)) throw new Error("shelf: no tool lies on it");
   return {
     places: places.map(({ place, title, tools }) => ({
       place,
       title,
-      tools: tools.map((slug) => listing(ask, drawingSvg, slug)),
+      tools: tools.map((slug) => listing(ask, draw, slug)),
     })),
   };
 }

@@ -7,11 +7,13 @@ const entry = createRequire(import.meta.url).resolve("@micropython/micropython-w
 /** Where the interpreter's wasm lies. */
 export const wasmPath = join(dirname(entry), "micropython.wasm");
 
+/** @typedef {(request: object) => any} Ask a request in, its reply out; throws when the core breaks */
+
 /**
  * Start the core in MicroPython, the interpreter that runs it on the phone.
  *
- * @param {{[path: string]: string}} sources as coreSources gives them
- * @returns {Promise<(request: object) => any>} ask: a request in, its reply out; throws what broke
+ * @param {import("./sources.mjs").Sources} sources
+ * @returns {Promise<Ask>}
  */
 export async function startCore(sources) {
   const python = await loadMicroPython({ url: wasmPath });

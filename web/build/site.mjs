@@ -2,36 +2,61 @@ import { createHash } from "node:crypto";
 import { mkdir, rename, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 
-const sha256 = (content) => createHash("sha256").update(content).digest("hex");
+/** @typedef {Uint8Array | string} Content */
+
+const sha256 = (/** @type {Content} */ content) =>
+  createHash("sha256").update(content).digest("hex");
+
+/** Enough of a hash to tell every version apart. */
+const short = (/** @type {Content} */ content) => sha256(content).slice(0, 12);
 
 /** The files of one build, held in memory until all of them are there. */
 export class Site {
-  /** @type {Map<string, Uint8Array | string>} */
+  /** @type {Map<string, Content>} */
   #files = new Map();
 
-  /** Add a file under a name that stays the same from build to build. */
+  /**
+   * Add a file under a name that stays the same from build to build.
+   * @param {string} path
+   * @param {Content} content
+   */
   add(path, content) {
     this.#files.set(path, content);
     return path;
   }
 
-  /** Add a file under a name that carries its content's hash; return that path. */
+  /**
+   * Add a file under a name that carries its content's hash; return that path.
+   * @param {string} name
+   * @param {string} extension
+   * @param {Content} content
+   */
   addHashed(name, extension, content) {
-    return this.add(`assets/${name}-${sha256(content).slice(0, 12)}.${extension}`, content);
+    return this.add(`assets/${name}-${short(content)}.${extension}`, content);
   }
 
-  /** @returns {[path: string, sha256: string][]} every file, in order of path */
+  /** @returns {[path: string, content: Content][]} every file, in order of path */
+  files() {
+    return [...this.#files].sort(([a], [b]) => (a < b ? -1 : 1));
+  }
+
+  /** @returns {[path: string, sha256: string][]} */
   digests() {
-    const paths = [...this.#files.keys()].sort();
-    return paths.map((path) => [path, sha256(this.#files.get(path))]);
+    return this.files().map(([path, content]) => [path, sha256(content)]);
   }
 
-  /** Hash what is there so far, and a note beside it. */
+  /**
+   * Name the version made of what is there so far, and of a note beside it.
+   * @param {string} note
+   */
   version(note) {
-    return sha256(JSON.stringify([note, this.digests()])).slice(0, 12);
+    return short(JSON.stringify([note, this.digests()]));
   }
 
-  /** Put the site in the place of `folder`: all of it, or on any failure none of it. */
+  /**
+   * Put the site in the place of `folder`: all of it, or on any failure none of it.
+   * @param {string} folder
+   */
   async write(folder) {
     const fresh = `${folder}.${process.pid}`;
     try {
@@ -44,10 +69,5 @@ export class Site {
     } finally {
       await rm(fresh, { recursive: true, force: true });
     }
-  }
-
-  /** @returns {{path: string, content: Uint8Array | string}[]} */
-  list() {
-    return [...this.#files].map(([path, content]) => ({ path, content }));
   }
 }

@@ -1,18 +1,35 @@
 import { brotliCompressSync, gzipSync } from "node:zlib";
 
-const cells = (path, ...sizes) => path.padEnd(44) + sizes.map((size) => String(size).padStart(9)).join("");
+/** @typedef {[plain: number, gzip: number, brotli: number]} Sizes */
 
-/** Print the bytes of every file, plain and as they travel; icons are fetched by the system, later. */
+/**
+ * @param {string} name
+ * @param {(string | number)[]} sizes
+ */
+const line = (name, sizes) =>
+  name.padEnd(44) + sizes.map((size) => String(size).padStart(9)).join("");
+
+/**
+ * @param {import("./site.mjs").Content} content
+ * @returns {Sizes}
+ */
+function sizesOf(content) {
+  const bytes = Buffer.from(content);
+  return [bytes.length, gzipSync(bytes).length, brotliCompressSync(bytes).length];
+}
+
+/**
+ * Print the bytes of every file, plain and as they travel.
+ * @param {import("./site.mjs").Site} site
+ */
 export function reportSizes(site) {
-  const rows = site
-    .list()
-    .filter(({ path }) => !path.startsWith("icons/"))
-    .map(({ path, content }) => {
-      const bytes = Buffer.from(content);
-      return { path, sizes: [bytes.length, gzipSync(bytes).length, brotliCompressSync(bytes).length] };
-    });
-  const total = [0, 1, 2].map((at) => rows.reduce((sum, { sizes }) => sum + sizes[at], 0));
-  console.log(cells("file", "bytes", "gzip", "brotli"));
-  for (const { path, sizes } of rows) console.log(cells(path, ...sizes));
-  console.log(cells("total", ...total));
+  console.log(line("file", ["bytes", "gzip", "brotli"]));
+  /** @type {Sizes} */
+  const total = [0, 0, 0];
+  for (const [path, content] of site.files()) {
+    const sizes = sizesOf(content);
+    sizes.forEach((size, at) => (total[at] = (total[at] ?? 0) + size));
+    console.log(line(path, sizes));
+  }
+  console.log(line("total", total));
 }

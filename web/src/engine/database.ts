@@ -56,17 +56,24 @@ function create(database: Database, from: number): void {
   database.createObjectStore("settings");
 }
 
+const OTHER_TABS = "Close the other tabs of Longpoint, then reload this one.";
+
 function open(): Promise<Database> {
   return new Promise((resolve, reject) => {
+    let givenUp = false;
+    const giveUp = () => {
+      givenUp = true;
+      reject(new StoreFault(OTHER_TABS));
+    };
     const opening = openDB<Tables>("longpoint", SCHEMA, {
       upgrade: create,
-      // Another tab holds the older version open and cannot let go: only the person can help.
-      blocked: () => reject(new StoreFault("Close the other tabs of Longpoint, then reload this one.")),
+      blocked: giveUp,
       // A newer version waits in another tab; this one reopens what it needs.
       blocking: drop,
       terminated: drop,
     });
-    opening.then(resolve, reject);
+    // Opened after all, it would stand in the way of the next attempt.
+    opening.then((late) => (givenUp ? late.close() : resolve(late)), reject);
   });
 }
 
