@@ -71,7 +71,6 @@ def has_node() -> bool:
 
 def build() -> None:
     """Install the npm packages where the lock file changed, build, and compress the result."""
-    shutil.rmtree(STATIC, ignore_errors=True)
     install_packages()
     npm("run", "build")
     refuse_incomplete()

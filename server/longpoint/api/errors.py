@@ -42,6 +42,9 @@ def _words(error: HTTPException) -> str:
 class JsonParser(FlaskParser):
     """Reads JSON bodies; whatever isn't JSON ends as 400 or 415, never as a crash."""
 
+    # Each schema says for itself what it does with unknown names, in a query too.
+    DEFAULT_UNKNOWN_BY_LOCATION: dict[str, str | None] = {}  # noqa: RUF012 declared so by webargs
+
     def _raw_load_json(self, req: Request) -> Any:
         if not is_json_request(req):
             abort(415)

@@ -7,7 +7,7 @@ import marshmallow as ma
 
 from longpoint.trade.inputs import Input
 from longpoint.trade.lengths import STEPS, Scale
-from longpoint.trade.reading import Unreadable
+from longpoint.trade.reading import Unreadable, quoted
 from longpoint.trade.rows import Rows, unknown_words
 from longpoint.trade.tool import Tool
 
@@ -86,8 +86,8 @@ def _camel(name: str) -> str:
 
 
 def _step(text: str) -> Any:
-    # What is no step stays as it was written, for the core to refuse.
-    return {str(step): step for step in STEPS}.get(text, text)
+    # What is no step goes on as a quotation, for the core to refuse.
+    return {str(step): step for step in STEPS}.get(text, quoted(text))
 
 
 def _scale_or_words(units: str, step: Any) -> None:

@@ -1,0 +1,145 @@
+"""Bad input: a sentence under the field, the phone's own words, and never a crash."""
+
+import json
+from typing import Any
+
+import pytest
+from flask.testing import FlaskClient
+
+from longpoint.trade.shelf import SHELF, tool_named
+from tests.api.asking import as_door_reply, core_reply, post, words
+
+TOOLS = [path.split("/")[1] for _, path in SHELF]
+JUNK = {
+    "nothing over nothing": "3/0",
+    "negative": "-5",
+    "negative number": -5,
+    "letters": "abc",
+    "ten thousand digits": "9" * 10_000,
+    "ten thousand digits as a number": float("9" * 10_000),
+    "a thirty-digit number": 10**30,
+    "not a number": float("nan"),
+    "minus infinity": float("-inf"),
+    "yes": True,
+    "a list": [],
+    "lists in lists": [[[[]]]],
+    "an object": {"width": 3},
+    "a row that is no row": [1],
+    "NUL": "\0",
+    "half a surrogate pair": "\ud800",
+    "right to left": "\u202e12",
+    "only spaces": "   ",
+    "sign only": "-",
+}
+EVERY_INPUT = [(tool, asked.name) for tool in TOOLS for asked in tool_named(tool).inputs]
+
+
+@pytest.mark.parametrize(("tool", "name"), EVERY_INPUT)
+@pytest.mark.parametrize("junk", JUNK.values(), ids=JUNK)
+def test_junk_in_any_input(client: FlaskClient, tool: str, name: str, junk: Any) -> None:
+    """API and phone say the same: an answer where the input takes it, else the same sentences."""
+    inputs = tool_named(tool).example | {name: junk}
+    reply, core = as_door_reply(post(client, tool, inputs)), core_reply(tool, inputs)
+    assert reply["ok"] == core["ok"]
+    if not core["ok"]:
+        assert words(reply["errors"]) == words(core["errors"])
+
+
+MEASURED = [
+    (tool, asked.name)
+    for tool in TOOLS
+    for asked in tool_named(tool).inputs
+    if asked.kind in ("length", "angle", "number", "count") and asked.only_when is None
+]
+
+
+@pytest.mark.parametrize(("tool", "name"), MEASURED)
+@pytest.mark.parametrize("junk", JUNK.values(), ids=JUNK)
+def test_junk_is_no_measure(client: FlaskClient, tool: str, name: str, junk: Any) -> None:
+    """None of these is a length, an angle or a count: 422 (RFC 9110, 15.5.21), on that field."""
+    response = post(client, tool, tool_named(tool).example | {name: junk})
+    assert response.status_code == 422
+    (message,) = response.json["errors"]["json"][name]
+    assert len(message) > 20, "a sentence, not a code"
+    assert len(message) < 300, "what was typed is quoted in short"
+
+
+def test_trim_wider_than_its_recess(client: FlaskClient) -> None:
+    """Two pieces 6 wide leave nothing of a recess 10 wide: plain subtraction."""
+    response = post(client, "mitered-frame", {"width": 10, "height": 40, "side_width": 6})
+    assert response.status_code == 422
+    (message,) = response.json["errors"]["json"]["side_width"]
+    assert "10" in message
+    assert "5" in message, "says what would do"
+
+
+@pytest.mark.parametrize("corner", ["180", 180, "0", 0, "-90", "200"])
+def test_a_corner_that_is_none(client: FlaskClient, corner: Any) -> None:
+    """At 180 degrees the pieces run on in one line and at 0 they lie on each other: no joint."""
+    response = post(client, "corner-joint", {"corner": corner, "width_a": 3})
+    assert response.status_code == 422
+    assert list(response.json["errors"]["json"]) == ["corner"]
+
+
+def test_missing_and_unknown_fields_are_all_named(client: FlaskClient) -> None:
+    response = post(client, "mitered-frame", {"width": 30, "colour": "red", "a.b": 1, "a": 2})
+    errors = response.json["errors"]["json"]
+    assert set(errors) == {"height", "side_width", "colour", "a.b", "a"}
+    assert "colour" in errors["colour"][0]
+
+
+@pytest.mark.parametrize("body", [[], "text", 5, True, None, [{"width": 30}]])
+def test_a_body_that_is_no_object(client: FlaskClient, body: Any) -> None:
+    response = post(client, "mitered-frame", body)
+    assert response.status_code == 422
+    assert "_schema" in response.json["errors"]["json"]
+
+
+@pytest.mark.parametrize(
+    "body",
+    [b"", b"{", b"{'width': 30}", b"\xff\xfe", b"[" * 100_000, b'{"a":' * 20_000, b"width=30"],
+    ids=["empty", "cut off", "not JSON", "not UTF-8", "deep lists", "deep objects", "a form"],
+)
+def test_a_body_that_is_no_json(client: FlaskClient, body: bytes) -> None:
+    """RFC 8259 for JSON; RFC 9110, 15.5.1 for 400."""
+    response = client.post("/api/tools/mitered-frame", data=body, content_type="application/json")
+    assert response.status_code == 400
+    assert response.json["message"]
+
+
+@pytest.mark.parametrize(
+    ("query", "name"),
+    [
+        ({"units": "furlong"}, "units"),
+        ({"units": ""}, "units"),
+        ({"step": "7"}, "step"),
+        ({"step": "abc"}, "step"),
+        ({"step": "9" * 5000}, "step"),
+        ({"step": "016"}, "step"),
+        ({"color": "red"}, "color"),
+    ],
+)
+def test_a_query_that_makes_no_sense(client: FlaskClient, query: dict[str, str], name: str) -> None:
+    given = {"width": 30, "height": 40, "side_width": 2.5}
+    response = post(client, "mitered-frame", given, **query)
+    assert response.status_code == 422
+    assert list(response.json["errors"]["query"]) == [name]
+
+
+def test_the_first_infinity_json_can_spell(client: FlaskClient) -> None:
+    """1e400 is JSON (RFC 8259, 6) and past every binary64 number (IEEE 754)."""
+    body = b'{"width": 1e400, "height": 40, "side_width": 2}'
+    response = client.post("/api/tools/mitered-frame", data=body, content_type="application/json")
+    assert response.status_code == 422
+    assert list(response.json["errors"]["json"]) == ["width"]
+
+
+def test_a_fault_of_ours_is_json_too(client: FlaskClient, monkeypatch: pytest.MonkeyPatch) -> None:
+    def break_down(*_: object) -> None:
+        raise ArithmeticError("deliberate")
+
+    monkeypatch.setattr(tool_named("mitered-frame"), "work", break_down)
+    given = {"width": 30, "height": 40, "side_width": 2.5}
+    response = post(client, "mitered-frame", given)
+    assert response.status_code == 500
+    assert "deliberate" not in json.dumps(response.json)
