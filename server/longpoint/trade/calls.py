@@ -27,8 +27,8 @@ _ECHO = {
 def call(text: str) -> str:
     """Answer one request; what can't be answered comes back as errors on fields.
 
-    >>> call('{"do": "read", "kind": "angle", "text": "22 1/2"}')
-    '{"ok": true, "value": 22.5, "text": "22.5\\\\u00b0", "other": ""}'
+    >>> call('{"do": "read", "kind": "count", "text": "3"}')
+    '{"value": 3, "text": "3", "other": "", "ok": true}'
     """
     try:
         reply = _reply(json.loads(text))

@@ -7,3 +7,19 @@ SAW = (
 TEST_CUT = (
     "Cut a test corner in scrap first: settings are arithmetic, walls and saw scales are not."
 )
+SHARP_MITER = (
+    "A setting past about 50° is beyond most miter saws: use a jig that holds the piece to the "
+    "fence, clamped, and never hold a sharp point by hand."
+)
+SHALLOW = (
+    "Better shallow than deep: a shallow mortise is pared again in a minute, one cut too deep "
+    "binds the door and has to be packed out."
+)
+HEAVY_DOOR = (
+    "A door is heavy and tips easily: lift it with two people, prop it before you let go, and "
+    "drive a screw in every leaf before you take the weight off."
+)
+FIRE_DOOR = (
+    "Fire-rated doors and frames: their label and the local code decide hinges, gaps and what "
+    "may be cut; ask the authority before you touch one."
+)

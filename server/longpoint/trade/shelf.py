@@ -14,7 +14,11 @@ PLACES = (
     ("site", "On site"),
 )
 
-SHELF = (("saw", "saw/mitered-frame"),)
+SHELF = (
+    ("saw", "saw/corner-joint"),
+    ("saw", "saw/mitered-frame"),
+    ("site", "site/hinge-layout"),
+)
 
 
 def slugs_at(place: str) -> "list[str]":
