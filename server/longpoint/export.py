@@ -1,6 +1,7 @@
 """Writing the front end into a folder that any HTTPS file host can serve."""
 
 import shutil
+from collections.abc import Iterable
 from pathlib import Path
 
 from . import front
@@ -31,16 +32,28 @@ def export(folder: Path) -> list[str]:
     """
     if not front.is_built():
         raise NotExported("The front end is not built: install Longpoint again with pip.")
-    earlier = _earlier(folder)
+    try:
+        return _write(folder, _earlier(folder))
+    except OSError as fault:
+        raise NotExported(f"Can't write to {folder}: {fault.strerror}.") from fault
+
+
+def _write(folder: Path, earlier: set[str]) -> list[str]:
     names = _names()
+    folder.mkdir(parents=True, exist_ok=True)
+    # Recorded before anything is written: what a break leaves behind is still ours to replace.
+    _record(folder, [*names, *earlier])
     for name in names:
-        target = folder / name
-        target.parent.mkdir(parents=True, exist_ok=True)
-        shutil.copyfile(front.STATIC / name, target)
-    for name in sorted(earlier - set(names)):
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(front.STATIC / name, folder / name)
+    for name in earlier - set(names):
         (folder / name).unlink(missing_ok=True)
-    (folder / RECORD).write_text("\n".join(names) + "\n", encoding="utf-8")
+    _record(folder, names)
     return names
+
+
+def _record(folder: Path, names: Iterable[str]) -> None:
+    (folder / RECORD).write_text("".join(f"{name}\n" for name in names), encoding="utf-8")
 
 
 def _names() -> list[str]:

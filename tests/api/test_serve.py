@@ -1,0 +1,71 @@
+"""`longpoint serve`, as a person starts it."""
+
+import json
+import re
+import socket
+import subprocess
+import sys
+import urllib.error
+import urllib.request
+
+import pytest
+
+from longpoint import cli, front
+
+
+def test_it_answers_over_http(address: str) -> None:
+    with urllib.request.urlopen(address + "/api/tools") as response:
+        assert response.headers.get_content_type() == "application/json"
+        assert json.load(response)["places"]
+
+
+def test_a_megabyte_over_http(address: str) -> None:
+    """RFC 9110, 15.5.14, and in JSON: the server in front must not answer in its own words."""
+    request = urllib.request.Request(
+        address + "/api/tools/mitered-frame",
+        data=b'{"width": "' + b"9" * 1_000_000 + b'"}',
+        headers={"Content-Type": "application/json"},
+    )
+    with pytest.raises(urllib.error.HTTPError) as refused:
+        urllib.request.urlopen(request)
+    assert refused.value.code == 413
+    assert refused.value.headers.get_content_type() == "application/json"
+    refused.value.close()
+
+
+def run(*arguments: str) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-m", "longpoint.cli", *arguments]
+    return subprocess.run(command, capture_output=True, text=True, check=False, timeout=60)
+
+
+def test_a_port_that_is_taken() -> None:
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        port = str(taken.getsockname()[1])
+        told = run("serve", "--port", port)
+    assert told.returncode == 1
+    assert port in told.stderr
+    assert "Traceback" not in told.stderr
+
+
+@pytest.mark.parametrize("port", ["abc", "-1", "70000", "٣", ""])
+def test_a_port_that_is_none(port: str) -> None:
+    """TCP ports are 0 to 65535: RFC 9293, 3.1."""
+    told = run("serve", f"--port={port}")
+    assert told.returncode == 2
+    assert "65535" in told.stderr
+    assert "Traceback" not in told.stderr
+
+
+def test_it_says_that_other_devices_need_https() -> None:
+    """Service workers exist in secure contexts only: W3C Secure Contexts, 3.1."""
+    assert re.search(r"\bHTTPS\b", cli.NEEDS_HTTPS)
+
+
+def test_without_a_front_end(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: object, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(front, "STATIC", tmp_path)
+    assert cli.main(["serve", "--port", "0"]) == 1
+    assert "not built" in capsys.readouterr().err
