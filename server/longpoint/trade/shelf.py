@@ -17,6 +17,9 @@ PLACES = (
 SHELF = (
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),
+    ("saw", "saw/even-spacing"),
+    ("saw", "saw/crown-corner"),
+    ("saw", "saw/groove-and-tenon"),
     ("site", "site/hinge-layout"),
 )
 
