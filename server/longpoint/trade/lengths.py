@@ -8,20 +8,12 @@ All text is built from integers, since runtimes differ in how they format exact 
 
 import math
 
-from .reading import DIGITS, Unreadable, decimal_of, fraction_of, quoted, tokens_of
-
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from .reading import Token
-
-INCH = 25.4
-"""Millimeters in an inch, exactly."""
+from .reading import DIGITS, INCH, Measure, Unreadable, decimal_of, quoted, tokens_of
 
 STEPS = (8, 16, 32, 64, 1000)
 """Steps a length can be shown to: parts of an inch, the last one as a decimal."""
 
 _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
-_IN_INCHES = {"in": 1.0, "ft": 12.0, "mm": 1 / INCH, "cm": 10 / INCH, "m": 1000 / INCH}
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
 
 
@@ -45,7 +37,7 @@ def read_length(text: str, units: str = "in") -> float:
     >>> read_length("254", "mm")
     10.0
     """
-    return _Measure(text, units).total()
+    return Measure(text, units).total()
 
 
 def read_angle(text: str) -> float:
@@ -217,98 +209,4 @@ def _plain(text: str, mark: str, wanted: str) -> float:
         tokens = tokens[:-1]
     if [token for token in tokens if token.kind not in ("number", "sign", "slash")] or not tokens:
         raise Unreadable(f"{quoted(text)} is not {wanted}.")
-    return _Measure(text, "in", tokens, wanted).total()
-
-
-class _Measure:
-    """One typed measure on its way to a number."""
-
-    def __init__(
-        self,
-        text: str,
-        units: str,
-        tokens: "list[Token] | None" = None,
-        wanted: str = "a length. Write it like 27 13/16, 2' 3 1/2\" or 706 mm",
-    ) -> None:
-        self.text = text
-        self.units = units
-        self.wanted = wanted
-        self.tokens = tokens_of(text) if tokens is None else tokens
-        self.at = 0
-
-    def total(self) -> float:
-        if len(self.tokens) > 1 and self.tokens[-1].kind == "lean":
-            self.tokens = self.tokens[:-1]
-        sum_ = self._sign() * self._measure()
-        while self.at < len(self.tokens):
-            if self._kind() != "sign":
-                raise self._lost()
-            sum_ += self._sign() * self._measure()
-        return sum_
-
-    def _kind(self, ahead: int = 0) -> str:
-        at = self.at + ahead
-        return self.tokens[at].kind if at < len(self.tokens) else ""
-
-    def _lost(self) -> Unreadable:
-        return Unreadable(f"{quoted(self.text)} is not {self.wanted}.")
-
-    def _sign(self) -> int:
-        if self._kind() != "sign":
-            return 1
-        self.at += 1
-        return -1 if self.tokens[self.at - 1].text == "-" else 1
-
-    def _measure(self) -> float:
-        value = self._mixed()
-        unit = self._unit() or self.units
-        if unit not in _IN_INCHES:
-            raise self._lost()
-        inches = value * _IN_INCHES[unit] if unit != "mm" else value / INCH
-        if unit != "ft":
-            return inches
-        if self._tight_dash() and self._kind(1) == "number":
-            self.at += 1
-        if self._kind() != "number":
-            return inches
-        rest = self._mixed()
-        if self._unit() not in ("", "in"):
-            raise self._lost()
-        return inches + rest
-
-    def _unit(self) -> str:
-        kind = self._kind()
-        if kind in ("", "sign", "number", "slash"):
-            return ""
-        self.at += 1
-        return kind
-
-    def _tight_dash(self) -> bool:
-        """Tell whether a dash stands here with no space on either side: it joins, not takes."""
-        if self._kind() != "sign" or self.at + 1 >= len(self.tokens):
-            return False
-        dash, after = self.tokens[self.at], self.tokens[self.at + 1]
-        return bool(dash.text == "-" and not dash.spaced and not after.spaced)
-
-    def _mixed(self) -> float:
-        if self._kind() != "number":
-            raise self._lost()
-        if self._kind(1) == "slash":
-            return self._over()
-        whole = self.tokens[self.at].text
-        self.at += 1
-        joined = 1 if self._tight_dash() else 0
-        if self._kind(joined) != "number" or self._kind(joined + 1) != "slash":
-            return decimal_of(whole)
-        self.at += joined
-        over = self._over()
-        if over >= 1 or "." in whole:
-            raise Unreadable(f"{quoted(self.text)} has a fraction that doesn't follow its number.")
-        return decimal_of(whole) + over
-
-    def _over(self) -> float:
-        if self._kind(2) != "number":
-            raise self._lost()
-        over, under = self.tokens[self.at].text, self.tokens[self.at + 2].text
-        self.at += 3
-        return fraction_of(over, under)
+    return Measure(text, "in", tokens, wanted).total()
