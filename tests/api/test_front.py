@@ -134,9 +134,10 @@ def test_an_address_without_a_file(client: FlaskClient) -> None:
 def test_under_a_prefix() -> None:
     """A host may hang the app under a path: what the page names must be there too."""
     hung = Client(DispatcherMiddleware(create_app(), {"/trade": create_app()}))
-    page = hung.get("/trade/").get_data(as_text=True)
-    named = re.findall(r'(?:href|src)="([^"]+)"', page)
+    with hung.get("/trade/") as page:
+        named = re.findall(r'(?:href|src)="([^"]+)"', page.get_data(as_text=True))
     assert named
     for name in named:
         assert not name.startswith(("/", "http")), name
-        assert hung.get("/trade/" + name).status_code == 200, name
+        with hung.get("/trade/" + name) as response:
+            assert response.status_code == 200, name

@@ -8,8 +8,6 @@ import urllib.request
 import venv
 from pathlib import Path
 
-import pytest
-
 from tests.serving import served
 
 ROOT = Path(__file__).parent.parent.parent
@@ -20,7 +18,6 @@ def pip(python: Path | str, *arguments: str, **environment: str) -> None:
     subprocess.run(command, check=True, cwd=ROOT, env=os.environ | environment)
 
 
-@pytest.mark.slow
 def test_an_installed_wheel_serves_the_app(tmp_path: Path) -> None:
     """A wheel without its front end would start and stay blank."""
     # The front end was built just now by what made this environment; the wheel takes that one.

@@ -81,18 +81,17 @@ class Condition(Reply):
     values = fields.List(fields.Raw(), required=True, data_key="is")
 
 
-class Option(Reply):
-    """A value that can be chosen."""
-
-    value = _text()
-    label = _text()
-
-
 class Offer(Reply):
     """A text that can be tapped instead of typed."""
 
     value = _text()
     only_when = fields.Nested(Condition, required=True, allow_none=True)
+
+
+class Option(Offer):
+    """A value that can be chosen."""
+
+    label = _text()
 
 
 class AskedInput(Reply):
