@@ -1,6 +1,9 @@
 import { build } from "esbuild";
 
-/** @typedef {{[name: string]: {[exported: string]: unknown}}} Modules what longpoint:<name> exports */
+/**
+ * What longpoint:<name> exports.
+ * @typedef {{[name: string]: {[exported: string]: unknown}}} Modules
+ */
 
 /**
  * Write a module that exports `values`; parsing JSON is quicker for a browser than a program.

@@ -2,12 +2,17 @@ import { loadMicroPython } from "@micropython/micropython-webassembly-pyscript";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 
-const entry = createRequire(import.meta.url).resolve("@micropython/micropython-webassembly-pyscript");
+const entry = createRequire(import.meta.url).resolve(
+  "@micropython/micropython-webassembly-pyscript",
+);
 
 /** Where the interpreter's wasm lies. */
 export const wasmPath = join(dirname(entry), "micropython.wasm");
 
-/** @typedef {(request: object) => any} Ask a request in, its reply out; throws when the core breaks */
+/**
+ * A request in, its reply out; throws when the core breaks.
+ * @typedef {(request: object) => any} Ask
+ */
 
 /**
  * Start the core in MicroPython, the interpreter that runs it on the phone.

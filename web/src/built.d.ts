@@ -1,4 +1,4 @@
-/** What the build puts into the bundles: build/bundles.mjs gives each of these modules its content. */
+/** What the build puts into the bundles; build/bundles.mjs writes these modules. */
 
 declare module "longpoint:catalog" {
   export const catalog: import("./contract").Catalog;

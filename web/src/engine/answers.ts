@@ -14,7 +14,10 @@ function inOrder(value: unknown): string {
   );
 }
 
-export function isSameAnswer(a: Omit<KeptRecord, "schema">, b: Omit<KeptRecord, "schema">): boolean {
+export function isSameAnswer(
+  a: Omit<KeptRecord, "schema">,
+  b: Omit<KeptRecord, "schema">,
+): boolean {
   return a.slug === b.slug && same(a.inputs, b.inputs);
 }
 

@@ -1,6 +1,13 @@
 import { isSameAnswer, KEPT } from "./answers";
 import {
-  reading, SCHEMA, StoreFault, writing, type Form, type KeptRecord, type SettingsRecord, type Writing,
+  reading,
+  SCHEMA,
+  StoreFault,
+  writing,
+  type Form,
+  type KeptRecord,
+  type SettingsRecord,
+  type Writing,
 } from "./database";
 import { KEY } from "./settings";
 
@@ -21,7 +28,13 @@ export function exportAll(): Promise<string> {
       tx.objectStore("answers").getAll(),
       tx.objectStore("settings").get(KEY),
     ]);
-    const copy: Copy = { longpoint: "copy", schema: SCHEMA, forms, answers, settings: settings ?? null };
+    const copy: Copy = {
+      longpoint: "copy",
+      schema: SCHEMA,
+      forms,
+      answers,
+      settings: settings ?? null,
+    };
     return JSON.stringify(copy);
   });
 }
@@ -68,17 +81,22 @@ function parse(text: string): unknown {
 function readCopy(text: string): Copy {
   const copy = parse(text);
   if (!isCopy(copy)) {
-    throw new StoreFault("This is not a whole copy made by Longpoint. What is kept here is untouched.");
+    throw new StoreFault(
+      "This is not a whole copy made by Longpoint. What is kept here is untouched.",
+    );
   }
   if (copy.schema > SCHEMA) {
-    throw new StoreFault("A newer Longpoint made this copy: reload for the update, then try again.");
+    throw new StoreFault(
+      "A newer Longpoint made this copy: reload for the update, then try again.",
+    );
   }
   return copy;
 }
 
 /** Join answers from here and from the copy, oldest first, the last 20 of each tool. */
 function joined(here: KeptRecord[], added: KeptRecord[]): KeptRecord[] {
-  const known = (one: KeptRecord) => here.some((old) => old.at === one.at && isSameAnswer(old, one));
+  const known = (one: KeptRecord) =>
+    here.some((old) => old.at === one.at && isSameAnswer(old, one));
   const all = [...here, ...added.filter((one) => !known(one))].sort((a, b) => a.at - b.at);
   const later = (one: KeptRecord, index: number) =>
     all.slice(index + 1).filter(({ slug }) => slug === one.slug).length;

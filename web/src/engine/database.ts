@@ -1,7 +1,13 @@
-import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from "idb";
+import {
+  openDB,
+  type DBSchema,
+  type IDBPDatabase,
+  type IDBPTransaction,
+  type StoreNames,
+} from "idb";
 import type { RawInputs, Scale } from "../contract";
 
-/** Every record says by which rules it was written. Later rules only add; they read all older ones. */
+/** By which rules a record was written. Later rules only add, and read all older records. */
 export const SCHEMA = 1;
 
 export interface Form {
@@ -10,7 +16,7 @@ export interface Form {
   inputs: RawInputs;
 }
 
-/** One tool's answer as it was; `says` is the short text of its inputs, `at` milliseconds since 1970. */
+/** One tool's answer as it was; `says` is its inputs in short, `at` milliseconds since 1970. */
 export interface KeptAnswer {
   id: number;
   slug: string;
@@ -101,7 +107,8 @@ function inWords(error: unknown, doing: string): Error {
     QuotaExceededError: "This device has no room left: free some, then try again.",
     VersionError: "A newer version of Longpoint keeps its data here: reload this page.",
   };
-  const message = why[name(error)] ?? `This device's storage could not be ${doing}. Reload the page.`;
+  const message =
+    why[name(error)] ?? `This device's storage could not be ${doing}. Reload the page.`;
   return new StoreFault(message, { cause: error });
 }
 
@@ -141,7 +148,9 @@ async function finish(tx: Writing, work: Promise<void>): Promise<void> {
     abort(tx);
     throw error;
   });
-  const failed = (await Promise.allSettled([undone, tx.done])).filter((end) => end.status === "rejected");
+  const failed = (await Promise.allSettled([undone, tx.done])).filter(
+    (end) => end.status === "rejected",
+  );
   const telling = failed.find(({ reason }) => name(reason) !== "AbortError") ?? failed[0];
   if (telling) throw telling.reason;
 }
@@ -161,7 +170,7 @@ export async function writing(names: Names, work: (tx: Writing) => Promise<void>
 
 let asked = false;
 
-/** Ask once, after the first save, that the browser does not clear this site when space runs low. */
+/** Ask once, after the first save, that a browser short of space does not clear this site. */
 function askToPersist(): void {
   if (asked) return;
   asked = true;

@@ -44,17 +44,21 @@ export class Engine {
     return reply;
   }
 
-  /** Wait for the worker's words under `id`; without `seconds` as long as its script takes to load. */
+  /** Wait for the words under `id`; without `seconds` as long as the script takes to load. */
   #reply(id: number, seconds?: number): Promise<string> {
     const listening = new AbortController();
     const { signal } = listening;
     return new Promise<string>((resolve, reject) => {
-      this.#worker.addEventListener("message", (event: MessageEvent<FromWorker>) => {
-        const reply = event.data;
-        if (reply.id !== id) return;
-        if ("text" in reply) resolve(reply.text);
-        else reject(new CoreFault(BROKE, { cause: reply.fault }));
-      }, { signal });
+      this.#worker.addEventListener(
+        "message",
+        (event: MessageEvent<FromWorker>) => {
+          const reply = event.data;
+          if (reply.id !== id) return;
+          if ("text" in reply) resolve(reply.text);
+          else reject(new CoreFault(BROKE, { cause: reply.fault }));
+        },
+        { signal },
+      );
       this.#worker.addEventListener("error", (event) => reject(event), { signal });
       if (seconds === undefined) return;
       const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));

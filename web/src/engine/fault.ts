@@ -1,4 +1,4 @@
-/** The core did not answer. Its worker was ended and a new one is starting; the message is for the person. */
+/** The core did not answer, its worker was ended and a new one starts; words for the person. */
 export class CoreFault extends Error {
   override name = "CoreFault";
 }

@@ -1,4 +1,4 @@
-/** Chromium's event; other engines have none, and the standard library of types does not know it. */
+/** Chromium's event; other engines have none, and TypeScript's own types do not know it. */
 interface InstallPrompt extends Event {
   prompt(): Promise<{ outcome: "accepted" | "dismissed" }>;
 }

@@ -13,7 +13,10 @@ export interface Settings {
 export const KEY = "settings";
 const FIRST: Settings = { units: "in", step: 16, place: "yard", look: "auto", awake: true };
 
-const isOneOf = (...values: unknown[]) => (value: unknown) => values.includes(value);
+const isOneOf =
+  (...values: unknown[]) =>
+  (value: unknown) =>
+    values.includes(value);
 const ALLOWED: { [Name in keyof Settings]: (value: unknown) => boolean } = {
   units: isOneOf("in", "mm"),
   step: isOneOf(8, 16, 32, 64, 1000),

@@ -24,7 +24,7 @@ async function sha256(bytes: ArrayBuffer): Promise<string> {
   return Array.from(digest, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/** Return a copy without its history if there is one: Safari refuses a redirected answer to a navigation. */
+/** Return a response without a history: Safari refuses a redirected one for a page. */
 function direct(response: Response, bytes: ArrayBuffer): Response {
   return response.redirected ? new Response(bytes, { headers: response.headers }) : response;
 }
@@ -41,7 +41,7 @@ async function download(path: string, cache: RequestCache): Promise<Response> {
  * Fetch a file of exactly this version, or throw.
  *
  * A file whose name carries its hash may come from the browser's own cache, where the page's first
- * visit has just put it; any other name must be asked for anew, or an old file would be kept as new.
+ * visit has just put it; any other must be asked for anew, or an old file would be kept as new.
  */
 async function exactly(path: string): Promise<Response> {
   if (!path.startsWith("assets/")) return download(path, "reload");
@@ -57,7 +57,7 @@ export async function keepAll(): Promise<void> {
   await Promise.all(responses.map(([path, response]) => cache.put(url(path), response)));
 }
 
-/** Fetch what has gone missing from this version's cache: browsers have been seen to lose entries. */
+/** Fetch what is missing from this version's cache: browsers have been seen to lose entries. */
 export async function repair(): Promise<void> {
   const cache = await caches.open(cacheName());
   const held = new Set((await cache.keys()).map((request) => request.url));
