@@ -74,6 +74,22 @@ def judge(case: Case, reply: dict[str, Any]) -> None:
         assert any(words in note for note in answer["notes"]), answer["notes"]
 
 
+def assert_same(one: Any, other: Any, path: str = "answer") -> None:
+    """Assert that two replies are the same: words exactly, numbers to 1e-9."""
+    if isinstance(one, dict) and isinstance(other, dict):
+        assert one.keys() == other.keys(), path
+        for name, value in one.items():
+            assert_same(value, other[name], f"{path}.{name}")
+    elif isinstance(one, list) and isinstance(other, list):
+        assert len(one) == len(other), path
+        for index, value in enumerate(one):
+            assert_same(value, other[index], f"{path}.{index}")
+    elif isinstance(one, (int, float)) and not isinstance(one, bool):
+        assert abs(one - other) <= EXACT * max(1, abs(one)), path
+    else:
+        assert one == other, path
+
+
 def _each(
     kind: str, got: list[dict[str, Any]], wanted: list[dict[str, Any]], tolerance: float
 ) -> None:

@@ -47,19 +47,3 @@ def core_reply(tool: str, inputs: Any, units: str = "in", step: int = 16) -> dic
 def words(errors: list[dict[str, Any]]) -> set[tuple[str, str]]:
     """Return which sentence stands under which field; order is the form's business."""
     return {(error["field"], error["message"]) for error in errors}
-
-
-def assert_same(one: Any, other: Any, path: str = "answer") -> None:
-    """Assert that two replies are the same: words exactly, numbers to 1e-9."""
-    if isinstance(one, dict) and isinstance(other, dict):
-        assert one.keys() == other.keys(), path
-        for name, value in one.items():
-            assert_same(value, other[name], f"{path}.{name}")
-    elif isinstance(one, list) and isinstance(other, list):
-        assert len(one) == len(other), path
-        for index, value in enumerate(one):
-            assert_same(value, other[index], f"{path}.{index}")
-    elif isinstance(one, (int, float)) and not isinstance(one, bool):
-        assert abs(one - other) <= 1e-9, path
-    else:
-        assert one == other, path

@@ -3,8 +3,8 @@
 import pytest
 from flask.testing import FlaskClient
 
-from tests.api.asking import as_door_reply, assert_same, core_reply, post, words
-from tests.cases import Case, all_cases, judge
+from tests.api.asking import as_door_reply, core_reply, post, words
+from tests.cases import Case, all_cases, assert_same, judge
 
 CASES = all_cases()
 

@@ -1,0 +1,40 @@
+"""A browser the size of a phone, and the app served to it."""
+
+import os
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+
+PHONE = {"width": 390, "height": 844}
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """The browser that `tests/run` found; without one the tests fail, they are never skipped."""
+    path = os.environ.get("LONGPOINT_BROWSER")
+    if not path:
+        pytest.fail("LONGPOINT_BROWSER names no browser: run the tests with `sh tests/run`.")
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=path, args=FLAGS)
+        yield browser
+        browser.close()
+
+
+@pytest.fixture
+def context(browser: Browser) -> Iterator[BrowserContext]:
+    """A phone that has never seen the app: 390 x 844, touch, nothing kept."""
+    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True)
+    yield context
+    context.close()
+
+
+@pytest.fixture
+def page(context: BrowserContext) -> Iterator[Page]:
+    """A page whose errors fail the test."""
+    page = context.new_page()
+    errors: list[str] = []
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    yield page
+    assert errors == []

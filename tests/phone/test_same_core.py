@@ -1,0 +1,100 @@
+"""The phone's runtime against the server's: every check case, the same figures and words.
+
+The app's own worker is started with its own bytes and asked directly; CPython is the reference.
+"""
+
+import json
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser
+
+from longpoint.front import STATIC
+from longpoint.trade.calls import call
+from longpoint.trade.shelf import PLACES, SHELF, slugs_at
+from tests.cases import Case, all_cases, assert_same, judge
+
+START = """
+async ([worker, wasm, core]) => {
+  const [bytes, sources] = await Promise.all([
+    fetch(wasm).then((response) => response.arrayBuffer()),
+    fetch(core).then((response) => response.json()),
+  ]);
+  const core_ = new Worker(worker, { type: "module" });
+  const waiting = new Map();
+  const reply = (id) => new Promise((resolve) => waiting.set(id, resolve));
+  core_.onmessage = ({ data }) => waiting.get(data.id)?.(data);
+  await reply(0);
+  let id = 0;
+  window.ask = (message) => {
+    id += 1;
+    const answer = reply(id);
+    core_.postMessage({ id, ...message });
+    return answer;
+  };
+  return window.ask({ boot: { wasm: bytes, sources } });
+}
+"""
+
+
+class Phone:
+    """The core as the phone runs it."""
+
+    def __init__(self, page: Any) -> None:
+        self.page = page
+
+    def call(self, request: dict[str, Any]) -> dict[str, Any]:
+        """Return the reply to one request; an escaped exception fails the test."""
+        said = self.page.evaluate("(text) => window.ask({ text })", json.dumps(request))
+        assert "fault" not in said, said["fault"]
+        reply: dict[str, Any] = json.loads(said["text"])
+        return reply
+
+
+def asset(pattern: str) -> str:
+    (path,) = (STATIC / "assets").glob(pattern)
+    return "/assets/" + path.name
+
+
+@pytest.fixture(scope="module")
+def phone(browser: Browser, address: str) -> Iterator[Phone]:
+    page = browser.new_page(service_workers="block")
+    page.goto(address)
+    files = [asset("worker-*.js"), asset("micropython-*.wasm"), asset("core-*.json")]
+    assert "fault" not in page.evaluate(START, files)
+    yield Phone(page)
+    page.close()
+
+
+@pytest.mark.parametrize("case", all_cases(), ids=lambda case: f"{case.tool}: {case.title}")
+def test_case(phone: Phone, case: Case) -> None:
+    reply = phone.call(case.request)
+    judge(case, reply)
+    assert_same(json.loads(call(json.dumps(case.request))), reply)
+
+
+@pytest.mark.parametrize("slug", [slug for place, _ in PLACES for slug in slugs_at(place)])
+def test_declaration(phone: Phone, slug: str) -> None:
+    request = {"do": "declare", "tool": slug}
+    assert_same(json.loads(call(json.dumps(request))), phone.call(request))
+
+
+def test_shelf(phone: Phone) -> None:
+    places = phone.call({"do": "shelf"})["places"]
+    assert [slug for place in places for slug in place["tools"]] == [
+        path.split("/")[1] for place, _ in PLACES for at, path in SHELF if at == place
+    ]
+
+
+@pytest.mark.parametrize("units", ["in", "mm"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "27 13/16", "27-13/16", "2' 3 13/16\"", "27½", "706 mm", "27 13/16 - 2 1/2", "3/0", "-5",
+        "abc", "1" * 10_000, "1,5", "27 17/16", "", "..", "5'-6 1/2\"", "0.1", "12.345678901234",
+    ],
+)  # fmt: skip
+def test_reading(phone: Phone, text: str, units: str) -> None:
+    request = {"do": "read", "kind": "length", "text": text, "units": units, "step": 32}
+    assert_same(json.loads(call(json.dumps(request))), phone.call(request))
