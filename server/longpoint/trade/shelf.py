@@ -15,9 +15,12 @@ PLACES = (
 )
 
 SHELF = (
+    ("yard", "yard/stock-sizes"),
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),
+    ("saw", "saw/trim-run"),
     ("saw", "saw/even-spacing"),
+    ("saw", "saw/wide-crosscut"),
     ("saw", "saw/crown-corner"),
     ("saw", "saw/groove-and-tenon"),
     ("site", "site/hinge-layout"),
