@@ -1,0 +1,100 @@
+"""How an end of trim meets what is there: what it loses, how far its face reaches, the setting.
+
+Trim lies with its back on the wall. Lengths along the wall are taken at the back, the wall line;
+the face lies one thickness into the room. `corner` is the angle between two walls as a bevel
+gauge reads it, less than 180: at an inside corner taken in the room, at an outside corner taken
+over the corner itself. Two lines a thickness off two such walls meet thickness / tan(corner / 2)
+from the corner, and a line a thickness off one wall meets the other thickness / sin(corner) out.
+"""
+
+from .. import degrees
+from ..tool import End, Scale
+
+DYING = ("cope", "butt")
+SCARF = ("under", "over")
+_FITTED = ("through", "butt")
+_WORDS = {
+    "open": "free end",
+    "casing": "against the casing",
+    "wall": "runs to the wall",
+    "through": "runs through to the wall",
+    "cope": "miter first, then cope to fit over {}",
+    "butt": "dies into {}",
+    "miter": "meets {}",
+    "outside": "meets {} round the corner",
+    "under": "under {}",
+    "over": "over {}",
+}
+
+
+class Joint:
+    """One end of a piece.
+
+    Parameters
+    ----------
+    kind : str
+        ``open``, ``casing``, ``wall``: square. At an inside corner ``through`` runs to the next
+        wall, ``cope`` and ``butt`` die into the neighbor's face, ``miter`` shares the corner.
+        ``outside``: mitered round a corner. ``under`` and ``over``: the two halves of a scarf.
+    angle : float
+        Degrees: the corner; for a scarf its angle off square.
+
+    >>> Joint("butt", 90).inset(0.625), Joint("outside", 90).reach(0.625)
+    (0.625, 0.625)
+    >>> Joint("through", 45).reach(1), Joint("miter", 135).saw()
+    (-1.0, 22.5)
+    """
+
+    def __init__(self, kind: str, angle: float = 90.0) -> None:
+        self.kind = kind
+        self.angle = angle
+
+    def inset(self, thickness: float) -> float:
+        """Return how far the back ends short of the corner, in the unit of `thickness`."""
+        return thickness / degrees.sin(self.angle) if self.kind == "butt" else 0.0
+
+    def reach(self, thickness: float) -> float:
+        """Return how far the face goes past the end of the back; negative where it stops short."""
+        if self.kind in _FITTED:
+            return thickness * degrees.cos(180 - self.angle) / degrees.sin(self.angle)
+        if self.kind in ("cope", "miter"):
+            return -thickness / degrees.tan(self.angle / 2)
+        if self.kind == "outside":
+            return thickness / degrees.tan(self.angle / 2)
+        lap = thickness * degrees.tan(self.angle) if self.kind in SCARF else 0.0
+        return -lap if self.kind == "under" else lap
+
+    def saw(self) -> float:
+        """Return the setting in degrees off a square cut."""
+        if self.kind in _FITTED:
+            return abs(90 - self.angle)
+        if self.kind in ("cope", "miter", "outside"):
+            return (180 - self.angle) / 2
+        return self.angle if self.kind in SCARF else 0.0
+
+    def standing(self) -> "Joint":
+        """Return this joint as it stands in plan: a cope, once cut, dies in like a butt."""
+        return Joint("butt", self.angle) if self.kind == "cope" else self
+
+    def end(self, scale: Scale, thickness: float, other: str) -> End:
+        """Return the joint in the answer's words; `other` names the piece that it meets."""
+        words = _WORDS[self.kind].format(other or "what comes next")
+        return End(self._word(), self.saw(), 0.0, words + self._points(scale, thickness))
+
+    def _word(self) -> str:
+        if self.kind == "through" and self.saw():
+            return "off square"
+        if self.kind in ("cope", "butt"):
+            return self.kind
+        if self.kind in SCARF:
+            return "scarf"
+        return "miter" if self.kind in ("miter", "outside") else "square"
+
+    def _points(self, scale: Scale, thickness: float) -> str:
+        reach = self.reach(thickness)
+        if not self.saw():
+            return ""
+        if reach < 0:
+            return ", long point at the back"
+        past = "" if self.kind == "over" else f", {scale.length(reach)} past the mark"
+        return ", long point on the face" + past

@@ -1,0 +1,181 @@
+"""The run from above, and its first joint to scale."""
+
+from ..lengths import show_angle
+from ..tool import Drawing, Scale
+from .trim_joints import SCARF, Joint
+from .trim_path import Line, opening, trace, turned
+from .trim_pieces import Piece, Run, whole_piece
+
+DRAWN = 0.035
+"""Thickness that trim is drawn with, as a part of the run's greatest extent."""
+
+
+def plan(run: Run, pieces: "list[Piece]", scale: Scale) -> Drawing:
+    """Return the run from above: wall line, trim, numbers and the walls' lengths."""
+    lines = trace(run.walls, opening(run))
+    thick = drawn_thickness(run, lines)
+    view = Drawing("The run from above, room side inward", _plan_words(run, thick, scale))
+    for piece in pieces:
+        _draw_piece(view, lines[piece.wall], piece, run, thick)
+    for wall, line in zip(run.walls, lines):
+        view.line("wall", line.at(0), line.at(wall.length))
+        view.dimension(line.at(0), line.at(wall.length), scale.length(wall.length))
+    _draw_limits(view, run, lines, thick)
+    for piece in pieces:
+        middle = (piece.start + piece.end) / 2
+        view.tag(lines[piece.wall].at(middle, 2.6 * thick), piece.tag)
+    return view
+
+
+def drawn_thickness(run: Run, lines: "list[Line]") -> float:
+    """Return a thickness that can be seen and still leaves something of every piece."""
+    across = [line.start[0] for line in lines]
+    down = [line.start[1] for line in lines]
+    thick = DRAWN * max(max(across) - min(across), max(down) - min(down))
+    wholes = [whole_piece(run, index) for index in range(len(run.walls))]
+    while thick > run.thickness and [one for one in wholes if not stands(run, one, thick)]:
+        thick /= 2
+    return max(thick, run.thickness)
+
+
+def stands(run: Run, whole: Piece, thickness: float) -> bool:
+    """Tell whether stock of some thickness leaves a back and a face to a wall's piece."""
+    left, right = whole.left.standing(), whole.right.standing()
+    back = run.walls[whole.wall].length - left.inset(thickness) - right.inset(thickness)
+    return back > 0 and back + left.reach(thickness) + right.reach(thickness) > 0
+
+
+def _plan_words(run: Run, thick: float, scale: Scale) -> str:
+    words = "One wall" if len(run.walls) == 1 else f"{len(run.walls)} walls, clockwise"
+    if thick > run.thickness:
+        words += (
+            f". The trim is drawn {scale.bare(thick)} thick so that it can be seen; "
+            f"the stock is {scale.length(run.thickness)}"
+        )
+    return words + "."
+
+
+def _draw_piece(view: Drawing, line: Line, piece: Piece, run: Run, thick: float) -> None:
+    """Draw a piece as it stands, its corners made for stock as thick as drawn."""
+    left, right = piece.left.standing(), piece.right.standing()
+    length = run.walls[piece.wall].length
+    start = piece.start if left.kind in SCARF else left.inset(thick)
+    end = piece.end if right.kind in SCARF else length - right.inset(thick)
+    _draw_stock(view, line, (start, end), (left, right), thick)
+
+
+def _draw_stock(
+    view: Drawing,
+    line: Line,
+    span: "tuple[float, float]",
+    ends: "tuple[Joint, Joint]",
+    thick: float,
+) -> None:
+    start, end = span
+    view.area(
+        "stock",
+        [
+            line.at(start),
+            line.at(end),
+            line.at(end + ends[1].reach(thick), thick),
+            line.at(start - ends[0].reach(thick), thick),
+        ],
+    )
+
+
+def _draw_limits(view: Drawing, run: Run, lines: "list[Line]", thick: float) -> None:
+    """Draw what ends the run: casings, and walls that no trim is asked for."""
+    count = len(run.walls)
+    if not run.closed:
+        _draw_limit(view, lines[0], 0.0, -1, run.first_end, thick)
+    for index, wall in enumerate(run.walls):
+        if wall.turn in ("casing", "open"):
+            _draw_limit(view, lines[index], wall.length, 1, wall.turn, thick)
+            if index + 1 < count:
+                _draw_limit(view, lines[index + 1], 0.0, -1, wall.turn, thick)
+        elif index + 1 == count and not run.closed:
+            view.line("wall", lines[count].at(0), lines[count].at(4 * thick))
+
+
+def _draw_limit(view: Drawing, line: Line, along: float, way: int, kind: str, thick: float) -> None:
+    if kind == "wall":
+        view.line("wall", line.at(along), line.at(along, 4 * thick))
+    if kind == "casing":
+        far = along + 2 * way * thick
+        view.area(
+            "panel",
+            [line.at(along), line.at(far), line.at(far, 1.3 * thick), line.at(along, 1.3 * thick)],
+        )
+
+
+def first_joint(run: Run, pieces: "list[Piece]", scale: Scale) -> "Drawing | None":
+    """Return the first joint between two pieces to scale, None where there is none."""
+    for piece in pieces:
+        if piece.right.kind in SCARF:
+            return _scarf_view(run, scale)
+        if run.meets(piece.wall):
+            return _corner_view(run, piece.wall, scale)
+    return None
+
+
+def _corner_view(run: Run, index: int, scale: Scale) -> Drawing:
+    """Draw a corner from above, each wall's trim cut off some thicknesses away."""
+    count, thick = len(run.walls), run.thickness
+    after = (index + 1) % count
+    right = whole_piece(run, index).right
+    left = whole_piece(run, after).left
+    stub = 5 * thick + max(one.standing().inset(thick) for one in (left, right))
+    stub += max(abs(one.standing().reach(thick)) for one in (left, right))
+    corner = run.walls[index]
+    view = Drawing(
+        f"Joint of {index + 1} and {after + 1} from above, to scale",
+        f"{corner.turn[0].upper()}{corner.turn[1:]} corner of {show_angle(corner.corner)}, stock "
+        f"{scale.length(thick)}; saw {show_angle(right.saw())} on {index + 1}, "
+        f"{show_angle(left.saw())} on {after + 1}.",
+    )
+    come, go = Line((-stub, 0.0), 0.0), Line((0.0, 0.0), turned(corner))
+    far = stub - right.standing().inset(thick)
+    _draw_stock(view, come, (0.0, far), (Joint("open"), right.standing()), thick)
+    near = left.standing().inset(thick)
+    _draw_stock(view, go, (near, stub), (left.standing(), Joint("open")), thick)
+    view.line("wall", come.at(0), come.at(stub)).line("wall", go.at(0), go.at(stub))
+    view.tag(come.at(stub / 4, thick / 2), str(index + 1))
+    view.tag(go.at(stub * 3 / 4, thick / 2), str(after + 1))
+    view.dimension(come.at(0), come.at(0, thick), scale.length(thick), -1)
+    _measure_end(view, come, right, stub, thick, scale)
+    _measure_end(view, go, left, 0.0, thick, scale)
+    return view
+
+
+def _measure_end(
+    view: Drawing, line: Line, joint: Joint, corner: float, thick: float, scale: Scale
+) -> None:
+    """Show what a butt loses along the wall, or how far an outside miter's face passes it."""
+    way = 1 if corner == 0.0 else -1
+    if joint.kind == "butt":
+        ends = [line.at(corner), line.at(corner + way * joint.inset(thick))]
+        ends = ends if way > 0 else [ends[1], ends[0]]
+        view.dimension(ends[0], ends[1], scale.length(joint.inset(thick)))
+    if joint.kind == "outside" and way < 0:
+        past = joint.reach(thick)
+        view.dimension(
+            line.at(corner, thick), line.at(corner + past, thick), scale.length(past), -1
+        )
+
+
+def _scarf_view(run: Run, scale: Scale) -> Drawing:
+    """Draw a scarf from above: the left piece's long point lies at the back."""
+    thick, lost = run.thickness, run.lap()
+    stub = 4 * thick + lost
+    view = Drawing(
+        "Scarf from above, to scale",
+        f"Cut {show_angle(run.scarf)} off square; the lap costs {scale.length(lost)}.",
+    )
+    line = Line((0.0, 0.0), 0.0)
+    under, over = Joint("under", run.scarf), Joint("over", run.scarf)
+    _draw_stock(view, line, (0.0, stub), (Joint("open"), under), thick)
+    _draw_stock(view, line, (stub, 2 * stub - lost), (over, Joint("open")), thick)
+    view.line("wall", line.at(0), line.at(2 * stub - lost))
+    view.dimension(line.at(stub - lost, thick), line.at(stub, thick), scale.length(lost), -1)
+    view.dimension(line.at(0), line.at(0, thick), scale.length(thick), -1)
+    return view
