@@ -18,6 +18,7 @@ SHELF = (
     ("yard", "yard/stock-sizes"),
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),
+    ("saw", "saw/odd-frame"),
     ("saw", "saw/trim-run"),
     ("saw", "saw/even-spacing"),
     ("saw", "saw/wide-crosscut"),
