@@ -48,15 +48,16 @@ class Reading(ma.fields.Field[Any]):
         return read
 
     def _earlier(self, form: Mapping[str, Any]) -> dict[str, Any]:
-        """Return the value of the input that this one's condition looks at."""
-        if self.asked.only_when is None:
-            return {}
-        name = str(self.asked.only_when[0])
+        """Return the values of the inputs that this one's conditions look at."""
+        return {name: self._value_of(name, form) for name in self.asked.looks_at()}
+
+    def _value_of(self, name: str, form: Mapping[str, Any]) -> Any:
+        """Return another input's value, None while it is wrong itself."""
+        field = cast(ma.Schema, self.parent).fields[name]
         try:
-            field = cast(ma.Schema, self.parent).fields[name]
-            return {name: field.deserialize(form.get(name, ma.missing), name, form)}
+            return field.deserialize(form.get(name, ma.missing), name, form)
         except ma.ValidationError:
-            return {}
+            return None
 
     def document(self, asked: Input) -> dict[str, Any]:
         """Return what the API's description says about this input."""

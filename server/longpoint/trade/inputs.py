@@ -75,6 +75,14 @@ class Input:
         """Return the value of an optional input that was not given."""
         return None
 
+    def looks_at(self) -> "list[str]":
+        """Return the names of the earlier inputs that decide whether or what this one asks."""
+        return [] if self.only_when is None else [str(self.only_when[0])]
+
+    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
+        """Return this input as it is asked, given the values of the inputs before it."""
+        return self
+
     def declare(self) -> "dict[str, object]":
         """Return the contract's JSON object for this input."""
         return {
@@ -94,6 +102,11 @@ class Input:
         return "" if self.default is None else str(self.default)
 
 
+def condition_holds(only_when: "tuple[object, ...] | None", earlier: "dict[str, Any]") -> bool:
+    """Tell whether a condition holds, given the values of earlier inputs."""
+    return only_when is None or earlier.get(str(only_when[0])) in only_when[1:]
+
+
 def declare_condition(only_when: "tuple[object, ...] | None") -> "dict[str, object] | None":
     """Return a condition as the contract's JSON object."""
     if only_when is None:
@@ -104,16 +117,41 @@ def declare_condition(only_when: "tuple[object, ...] | None") -> "dict[str, obje
 class Choice(Input):
     """One of a few values; `choices` is a list of ``(value, label)``.
 
-    A value in digits may come as a JSON number too.
+    A value in digits may come as a JSON number too. A choice may carry a condition like
+    `only_when` as its third part; the default is then the first choice whose condition holds.
     """
 
     kind = "choice"
 
     def __init__(
-        self, name: str, label: str, choices: "list[tuple[str, str]]", **rest: "Any"
+        self, name: str, label: str, choices: "list[tuple[Any, ...]]", **rest: "Any"
     ) -> None:
-        self.choices = choices
+        self.choices = [(str(choice[0]), str(choice[1])) for choice in choices]
+        self.conditions = [choice[2] if len(choice) > 2 else None for choice in choices]
         super().__init__(name, label, **rest)
+        if self.depends():
+            self.required = False
+
+    def depends(self) -> bool:
+        """Tell whether what can be chosen depends on an earlier input."""
+        return bool([when for when in self.conditions if when is not None])
+
+    def looks_at(self) -> "list[str]":
+        names = super().looks_at()
+        return names + [str(when[0]) for when in self.conditions if when is not None]
+
+    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
+        if not self.depends():
+            return self
+        choices: list[tuple[Any, ...]] = [
+            choice
+            for choice, when in zip(self.choices, self.conditions)
+            if condition_holds(when, earlier)
+        ]
+        # None holds while the earlier input is itself wrong: one complaint is enough then.
+        if not choices:
+            choices = list(self.choices)
+        return Choice(self.name, self.label, choices, default=choices[0][0])
 
     def read(self, raw: object, scale: Scale) -> str:
         for value, _ in self.choices:
@@ -128,7 +166,10 @@ class Choice(Input):
 
     def declare(self) -> "dict[str, object]":
         declared = super().declare()
-        declared["choices"] = [{"value": value, "label": label} for value, label in self.choices]
+        declared["choices"] = [
+            {"value": value, "label": label, "only_when": declare_condition(when)}
+            for (value, label), when in zip(self.choices, self.conditions)
+        ]
         return declared
 
 

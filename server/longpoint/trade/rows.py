@@ -1,6 +1,6 @@
 """Reading a whole form, and inputs that repeat: walls of a room, boards of a stack."""
 
-from .inputs import Input
+from .inputs import Input, condition_holds
 from .lengths import Scale
 from .reading import quoted
 from .refusal import FieldError
@@ -82,8 +82,9 @@ def read_one(
     asked: Input, raw: "dict[str, Any]", earlier: "dict[str, Any]", scale: Scale
 ) -> "tuple[Any, list[FieldError]]":
     """Return one input's value and what is wrong with it."""
-    if not is_asked(asked, earlier):
+    if not condition_holds(asked.only_when, earlier):
         return None, []
+    asked = asked.given_earlier(earlier)
     said = raw.get(asked.name)
     if said is None or said == "":
         if asked.required:
@@ -92,13 +93,6 @@ def read_one(
             return asked.nothing(), []
         return asked.read(asked.default, Scale()), []
     return asked.errors(said, scale)
-
-
-def is_asked(asked: Input, earlier: "dict[str, Any]") -> bool:
-    """Tell whether an input's condition holds, given the values of the inputs before it."""
-    if asked.only_when is None:
-        return True
-    return earlier.get(str(asked.only_when[0])) in asked.only_when[1:]
 
 
 def missing_words(asked: Input) -> str:
