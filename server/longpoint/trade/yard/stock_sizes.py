@@ -1,0 +1,191 @@
+"""What will a board with this label really measure, and is it enough for the part?
+
+The tables say what the standards demand; where a tape has been laid on, the tape decides.
+"""
+
+from ..lengths import Scale
+from ..tool import Answer, Choice, Given, Length, Refusal, Text, Tool
+from .listed import listed
+from .section import section
+from .size_notes import family_notes, mill_thickness_note, mill_width_note, tape_note
+from .size_tables import show_tables
+
+
+class Stock:
+    """One board or sheet, in inches: what the table says, the tape says, the part needs.
+
+    `width` is None where neither table nor tape knows it.
+    """
+
+    def __init__(self, given: Given) -> None:
+        self.family = given.text("family")
+        self.condition = given.text("condition")
+        self.found = listed(self.family, given.text("label"), self.condition)
+        self.tape_thickness = given.maybe("measured_thickness")
+        self.tape_width = given.maybe("measured_width")
+        self.needed = (given.maybe("needed_thickness"), given.maybe("needed_width"))
+        self.width = self.found.width if self.tape_width is None else self.tape_width
+        self.thickness = self._thickness()
+
+    def _thickness(self) -> float:
+        if self.tape_thickness is not None:
+            return self.tape_thickness
+        if self.found.thickness is None:
+            raise Refusal(
+                "condition",
+                f"No thickness is listed for {self.found.name} surfaced one side: "
+                "choose rough or two sides, or measure the board.",
+            )
+        return self.found.thickness
+
+
+def work(given: Given, scale: Scale) -> Answer:
+    """Return a label's real size, and what is left to mill."""
+    stock = Stock(given)
+    answer = Answer(scale)
+    _figures(answer, stock)
+    _notes(answer, stock)
+    show_tables(answer, stock.family, stock.condition, stock.found)
+    answer.draw(section(stock.found, (stock.thickness, stock.width), stock.needed, scale))
+    return answer
+
+
+def _figures(answer: Answer, stock: Stock) -> None:
+    found, (thick, wide) = stock.found, stock.needed
+    _size(answer, "thickness", "Thickness", stock.thickness, lead=True)
+    if stock.width is not None:
+        _size(answer, "width", "Width", stock.width, lead=True)
+    if thick is not None:
+        _size(answer, "to_mill_thickness", "Off the thickness", stock.thickness - thick)
+    if wide is not None and stock.width is not None:
+        _size(answer, "to_mill_width", "Off the width", stock.width - wide)
+    if stock.tape_thickness is not None and found.thickness is not None:
+        _size(answer, "table_thickness", "Thickness by the table", found.thickness)
+    if stock.tape_width is not None and found.width is not None:
+        _size(answer, "table_width", "Width by the table", found.width)
+    if found.least is not None:
+        label = "Kiln-dried, at least" if stock.family == "hardwood" else "At least"
+        _size(answer, "least_thickness", label, found.least)
+    if found.most is not None:
+        _size(answer, "most_thickness", "At most", found.most)
+
+
+def _size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
+    """Add a size, shown finer than asked for where the step asked for can't say it."""
+    fine = abs(answer.scale.shown(inches) - inches) > 1e-6
+    answer.length(name, label, inches, lead=lead, fine=fine)
+
+
+def _notes(answer: Answer, stock: Stock) -> None:
+    found, (thick, wide) = stock.found, stock.needed
+    say = answer.scale.finer().length
+    if thick is not None:
+        answer.note(mill_thickness_note(stock.family, found, stock.thickness - thick, thick, say))
+    if wide is not None:
+        answer.note(mill_width_note(found, stock.width, wide, say))
+    if stock.tape_thickness is not None:
+        answer.note(tape_note("thick", stock.tape_thickness, found.thickness, say))
+    if stock.tape_width is not None:
+        answer.note(tape_note("wide", stock.tape_width, found.width, say))
+    for note in family_notes(stock.family, stock.condition, found, stock.tape_thickness, say):
+        answer.note(note)
+
+
+_OFFERS = (
+    ("softwood", ("1x2", "1x3", "1x4", "1x6", "1x8", "1x10", "1x12", "5/4x4", "5/4x6", "6/4x6")),
+    ("softwood", ("2x2", "2x4", "2x6", "2x8", "2x10", "2x12", "4x4", "4x6", "6x6", "6x8", "8x8")),
+    ("hardwood", ("4/4", "5/4", "6/4", "8/4", "10/4", "12/4", "16/4", "3/4", "1/2")),
+    ("sheet", ("1/4", "3/8", "15/32", "1/2", "19/32", "5/8", "23/32", "3/4", "1", "1-1/8")),
+)
+
+_BOARDS = ("family", "softwood", "hardwood")
+
+TOOL = Tool(
+    slug="stock-sizes",
+    place="yard",
+    title="Stock sizes",
+    question="What will a board with this label really measure?",
+    inputs=[
+        Choice(
+            "family",
+            "Kind of stock",
+            [("softwood", "softwood"), ("hardwood", "hardwood"), ("sheet", "sheet")],
+            default="softwood",
+        ),
+        Text(
+            "label",
+            "Label",
+            help="As the yard writes it: 2x4, 5/4x6, 8/4 or 23/32.",
+            offers=tuple(
+                [(label, ("family", family)) for family, labels in _OFFERS for label in labels]
+            ),
+        ),
+        Choice(
+            "condition",
+            "Sold as",
+            [
+                ("dry", "dry", ("family", "softwood")),
+                ("green", "green", ("family", "softwood")),
+                ("rough", "rough", ("family", "hardwood")),
+                ("s1s", "surfaced one side", ("family", "hardwood")),
+                ("s2s", "surfaced two sides", ("family", "hardwood")),
+                ("unsanded", "plywood, unsanded", ("family", "sheet")),
+                ("sanded", "plywood, sanded", ("family", "sheet")),
+                ("hardwood", "hardwood plywood", ("family", "sheet")),
+                ("mdf", "MDF", ("family", "sheet")),
+            ],
+        ),
+        Length(
+            "measured_thickness",
+            "Your tape, thickness",
+            optional=True,
+            default_text="not measured",
+            most=60,
+            help="The tape wins over the table.",
+        ),
+        Length(
+            "measured_width",
+            "Your tape, width",
+            optional=True,
+            default_text="not measured",
+            most=120,
+            only_when=_BOARDS,
+        ),
+        Length(
+            "needed_thickness",
+            "Part finishes at, thickness",
+            optional=True,
+            default_text="not said",
+            most=60,
+        ),
+        Length(
+            "needed_width",
+            "Part finishes at, width",
+            optional=True,
+            default_text="not said",
+            most=120,
+            only_when=_BOARDS,
+        ),
+    ],
+    work=work,
+    example={"family": "softwood", "label": "2x4", "needed_thickness": "1 1/4", "needed_width": 3},
+    cautions=[
+        "Planer and jointer: nothing shorter, thinner or narrower than the machine's maker "
+        "allows, push blocks on the jointer, and look over used stock for nails and grit first.",
+        "These are sizes, not strengths: what carries a load is for the local code to settle.",
+    ],
+    sources=[
+        "Softwood: NIST PS 20-20, American Softwood Lumber Standard, nominal and minimum-dressed "
+        "sizes of boards, dimension and timbers, seen as reprinted in engineering tables.",
+        "Hardwood: NHLA Rules for the Measurement and Inspection of Hardwood and Cypress, rough "
+        "and surfaced thicknesses, seen as reprints; miscut limits and kiln-dried allowance of "
+        "the 2019 rules, page 5, paragraph 9, as NHLA quotes them. 10/4 surfaced: from memory.",
+        "Plywood: PS 1-19, Structural Plywood, thickness by performance category and sanded "
+        "tolerance, as published by APA, seen as reprints.",
+        "Hardwood plywood: ANSI/HPVA HP-1, thickness tolerance from memory; a 3/4 veneer-core "
+        "sheet near 23/32 is common practice, and the same 1/32 is assumed for the others.",
+        "MDF: ANSI A208.2, thickness tolerance, as reprinted in a buyers' guide of 2014-2015.",
+        "Heavier and lighter stock than the standard under the same label: common practice, "
+        "no source.",
+    ],
+)
