@@ -46,9 +46,8 @@ export function setFraction(text: string, over: number, under: number): string {
   const [, before = "", term = ""] = LAST_TERM.exec(text) ?? [];
   const [number = "", tail = ""] = splitUnit(term.trim());
   const base = wholePart(number);
-  const whole = over === under ? String(Number(base.whole || "0") + 1) : base.whole;
-  const part = over === 0 || over === under ? "" : reduced(over, under);
-  const shown = [base.lead, whole, part].filter((word) => word !== "").join(" ");
+  const part = over === 0 ? "" : reduced(over, under);
+  const shown = [base.lead, base.whole, part].filter((word) => word !== "").join(" ");
   return before + (shown || (over === 0 ? "0" : "")) + tail;
 }
 

@@ -1,0 +1,4 @@
+/** Starts the screens. */
+import "./screens/app";
+
+document.body.append(document.createElement("lp-app"));

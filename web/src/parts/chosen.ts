@@ -1,0 +1,61 @@
+/** Which number of an answer stands big: its first lead figure until the person taps another. */
+import type { Answer, Figure, Mark, Piece, Ticked } from "../contract";
+import { numberAndWords } from "../text/typeset";
+
+export interface Chosen extends Ticked {
+  key: string;
+  label: string;
+  text: string;
+  also: string;
+}
+
+export const figureKey = (figure: Figure): string => `figure ${figure.name}`;
+export const pieceKey = (piece: Piece, at: number): string => `piece ${at} ${piece.tag}`;
+export const markKey = (mark: Mark, at: number): string => `mark ${at} ${mark.from}`;
+
+function ofFigure(figure: Figure): Chosen {
+  const { label, text, also, tick, per } = figure;
+  return { key: figureKey(figure), label, text, also, tick, per };
+}
+
+function ofPiece(piece: Piece, at: number): Chosen {
+  const { tick, per, text } = piece;
+  const also = piece.short_text ? `short point ${piece.short_text}` : "";
+  return { key: pieceKey(piece, at), label: `${piece.tag} ${piece.name}`, text, also, tick, per };
+}
+
+function ofMark(mark: Mark, at: number): Chosen {
+  const { tick, per, text } = mark;
+  return { key: markKey(mark, at), label: `${mark.label}, from ${mark.from}`, text, also: "", tick, per };
+}
+
+/** Returns the lead figures, or the first figure where none leads. */
+export function leadsOf(answer: Answer): Figure[] {
+  const leads = answer.figures.filter((figure) => figure.lead);
+  return leads.length > 0 ? leads : answer.figures.slice(0, 1);
+}
+
+/** Returns what `key` names in `answer`, else its first lead. */
+export function chosenOf(answer: Answer, key: string): Chosen | null {
+  const all = [
+    ...answer.figures.map(ofFigure), ...answer.pieces.map(ofPiece), ...answer.marks.map(ofMark),
+  ];
+  const lead = leadsOf(answer)[0];
+  return all.find((each) => each.key === key) ?? (lead ? ofFigure(lead) : (all[0] ?? null));
+}
+
+/** Returns the lead figures that stand beside the chosen one. */
+export function besides(answer: Answer, chosen: Chosen | null): Figure[] {
+  return leadsOf(answer).filter((figure) => figureKey(figure) !== chosen?.key);
+}
+
+/** Returns a label that says less where the space is small: the words before the first comma. */
+export function shortLabel(label: string): string {
+  return label.split(",")[0] ?? label;
+}
+
+/** Returns the chosen number as one line of text, to be kept. */
+export function leadLine(answer: Answer): string {
+  const lead = chosenOf(answer, "");
+  return lead ? `${lead.label}: ${numberAndWords(lead.text).filter(Boolean).join(" ")}` : "";
+}

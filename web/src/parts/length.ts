@@ -1,0 +1,37 @@
+/** A figure set big: its number with a stacked fraction, then "full", "shy" or a unit in words. */
+import { html, nothing, type TemplateResult } from "lit";
+import { setSilently } from "../text/set";
+import { numberAndWords, runs, spoken } from "../text/typeset";
+
+/** Longer numbers are set smaller so that they stay on one line of a narrow phone. */
+function sizeOf(text: string): string {
+  const width = runs(text).reduce(
+    (sum, run) => sum + (run.kind === "plain" ? run.text.length : run.whole.length + 1.3), 0,
+  );
+  return width <= 5 ? "giant" : width <= 8 ? "large" : "long";
+}
+
+/** Returns `text` as the giant figure, `also` in words beside it. */
+export function bigFigure(text: string, also = ""): TemplateResult {
+  const [number, words] = numberAndWords(text);
+  const beside = [words, also].filter(Boolean).join(" · ");
+  return html`<span class="big ${sizeOf(number)}"
+    ><span aria-hidden="true"
+      ><span class="number">${setSilently(number)}</span>${beside
+        ? html` <span class="beside">${setSilently(beside)}</span>`
+        : nothing}</span
+    ><span class="unseen">${spoken([text, also].filter(Boolean).join(", "))}</span></span
+  >`;
+}
+
+/** Returns `text` at the size of the line it stands in, words after the number in pencil. */
+export function lineFigure(text: string): TemplateResult {
+  const [number, words] = numberAndWords(text);
+  return html`<span class="linefigure"
+    ><span aria-hidden="true"
+      >${setSilently(number)}${words
+        ? html` <span class="beside">${setSilently(words)}</span>`
+        : nothing}</span
+    ><span class="unseen">${spoken(text)}</span></span
+  >`;
+}

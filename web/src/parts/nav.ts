@@ -1,0 +1,19 @@
+/** The places, at the foot of the screen or, on a wide one, along its right edge. */
+import { html, nothing, type TemplateResult } from "lit";
+import { catalog } from "../engine/catalog";
+import { hashOf } from "../screens/address";
+import { capital } from "../text/words";
+import { icon } from "./icons";
+
+/** Returns the bar with the open place marked. */
+export function nav(place: string): TemplateResult {
+  return html`<nav class="places" aria-label="Places">
+    ${catalog.places.map(
+      (each) => html`<a
+        href=${hashOf(each.place)}
+        aria-current=${each.place === place ? "page" : nothing}
+        >${icon(each.place)}<span>${capital(each.place)}</span></a
+      >`,
+    )}
+  </nav>`;
+}

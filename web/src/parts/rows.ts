@@ -1,0 +1,169 @@
+/** Rows of an input (walls, boards): a list to add to, open, copy, take from and put in order. */
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import { repeat } from "lit/directives/repeat.js";
+import type { FieldError, Input, RawRow } from "../contract";
+import { applying, keyOf, shownValue } from "../screens/form";
+import { set } from "../text/set";
+import { capital } from "../text/words";
+import { fieldGrid, fieldMessage, type FieldHost } from "./fields";
+import { icon } from "./icons";
+
+export interface RowsHost extends FieldHost {
+  openRow(name: string, at: number | null): void;
+  add(name: string): void;
+  copy(name: string, at: number): void;
+  remove(name: string, at: number): void;
+  move(name: string, from: number, to: number): void;
+}
+
+@customElement("lp-rows")
+export class Rows extends LitElement {
+  @property({ attribute: false }) input!: Input;
+  @property({ attribute: false }) rows: RawRow[] = [];
+  /** Index of the row whose fields stand open. */
+  @property({ attribute: false }) opened: number | null = null;
+  @property({ attribute: false }) host!: RowsHost;
+  // The host answers from these; they are properties so that a change of them is seen here.
+  @property({ attribute: false }) active = "";
+  @property({ attribute: false }) isTyping = false;
+  @property({ attribute: false }) errors: FieldError[] = [];
+  /** Where the row under the thumb is now. */
+  private dragged = 0;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render(): TemplateResult {
+    const { input, rows } = this;
+    const word = input.row || "row";
+    const message = this.host.message(input.name);
+    const isFull = rows.length >= (input.max_rows ?? Infinity);
+    return html`<fieldset class="rows">
+      <legend>${set(input.label)}</legend>
+      <ol>
+        ${repeat(rows, keyOf, (row, at) => this.row(row, at, word))}
+      </ol>
+      ${message ? fieldMessage(input.name, message) : nothing}
+      <button type="button" class="addrow" ?disabled=${isFull} @click=${() => this.host.add(input.name)}>
+        ${icon("add")} Add a ${word}
+      </button>
+    </fieldset>`;
+  }
+
+  private row(row: RawRow, at: number, word: string): TemplateResult {
+    const isOpen = this.opened === at;
+    const path = `${this.input.name}.${at}`;
+    const message = this.host.message(path);
+    const isWrong = message !== "" || this.wrongColumn(row, path);
+    return html`<li class="row ${isOpen ? "open" : ""} ${isWrong ? "wrong" : ""}" data-at=${at}>
+      <div class="rowline">
+        <button
+          type="button"
+          class="plain summary"
+          aria-expanded=${isOpen}
+          aria-label="${capital(word)} ${at + 1}: ${this.summaryWords(row) || "empty"}"
+          @click=${() => this.host.openRow(this.input.name, isOpen ? null : at)}
+        >
+          <span class="balloon">${at + 1}</span>${this.summary(row)}
+        </button>
+        <button
+          type="button"
+          class="plain iconed handle"
+          aria-label="Move ${word} ${at + 1}: drag, or up and down keys"
+          @pointerdown=${() => this.grab(at)}
+          @keydown=${(event: KeyboardEvent) => this.arrows(event, at)}
+        >
+          ${icon("handle")}
+        </button>
+      </div>
+      ${message ? fieldMessage(path, message) : nothing}
+      ${isOpen || isWrong ? this.fields(row, at, word, isOpen) : nothing}
+    </li>`;
+  }
+
+  /** A closed row with something wrong in it shows its fields too: the words stand under them. */
+  private fields(row: RawRow, at: number, word: string, isOpen: boolean): TemplateResult {
+    const { name, columns } = this.input;
+    const last = this.rows.length - 1;
+    const act = (label: string, run: () => void, off = false): TemplateResult =>
+      html`<button
+        type="button"
+        aria-label="${label} ${word} ${at + 1}"
+        ?disabled=${off}
+        @click=${run}
+      >
+        ${label}
+      </button>`;
+    return html`<div class="rowfields">
+      ${fieldGrid(columns ?? [], row, `${name}.${at}.`, this.host)}
+      ${isOpen
+        ? html`<div class="actions">
+            ${act("Move up", () => this.host.move(name, at, at - 1), at === 0)}
+            ${act("Move down", () => this.host.move(name, at, at + 1), at === last)}
+            ${act("Duplicate", () => this.host.copy(name, at))}
+            ${act("Remove", () => this.host.remove(name, at))}
+          </div>`
+        : nothing}
+    </div>`;
+  }
+
+  private wrongColumn(row: RawRow, path: string): boolean {
+    const columns = applying(this.input.columns ?? [], row);
+    return columns.some((column) => this.host.message(`${path}.${column.name}`) !== "");
+  }
+
+  private values(row: RawRow): string[] {
+    return applying(this.input.columns ?? [], row).map((column) => {
+      const text = shownValue(column, row[column.name] ?? null) || column.default_text;
+      if (column.kind === "flag") return text === "yes" ? column.label : "";
+      return column.kind === "angle" && /\d$/.test(text) ? `${text}°` : text;
+    });
+  }
+
+  private summaryWords(row: RawRow): string {
+    return this.values(row).filter(Boolean).join(", ");
+  }
+
+  private summary(row: RawRow): TemplateResult {
+    const [first = "", ...others] = this.values(row);
+    const rest = others.filter(Boolean).join(" ");
+    return html`<span class="medium">${first ? set(first) : "–"}</span>
+      ${rest ? html`<span class="chip">${set(rest)}</span>` : nothing}`;
+  }
+
+  /** Listens on the window: a captured pointer would be let go when the row's element moves. */
+  private grab(at: number): void {
+    this.dragged = at;
+    this.host.openRow(this.input.name, null);
+    const until = new AbortController();
+    const { signal } = until;
+    addEventListener("pointermove", (event) => this.drag(event.clientY), { signal });
+    addEventListener("pointerup", () => until.abort(), { signal });
+    addEventListener("pointercancel", () => until.abort(), { signal });
+  }
+
+  private drag(y: number): void {
+    const to = this.rowAt(y);
+    if (to === null || to === this.dragged) return;
+    this.host.move(this.input.name, this.dragged, to);
+    this.dragged = to;
+  }
+
+  private rowAt(y: number): number | null {
+    const lines = [...this.querySelectorAll<HTMLElement>("li.row")];
+    const at = lines.findIndex((line) => {
+      const { top, bottom } = line.getBoundingClientRect();
+      return y >= top && y < bottom;
+    });
+    return at === -1 ? null : at;
+  }
+
+  private arrows(event: KeyboardEvent, at: number): void {
+    const to = at + ({ ArrowUp: -1, ArrowDown: 1 }[event.key] ?? 0);
+    if (to === at || to < 0 || to >= this.rows.length) return;
+    event.preventDefault();
+    this.host.move(this.input.name, at, to);
+  }
+}

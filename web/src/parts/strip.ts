@@ -1,0 +1,79 @@
+/** The strip of rule: a stretch of the tape around a length, the crow's foot on its very tick. */
+import { html, svg, type SVGTemplateResult, type TemplateResult } from "lit";
+import type { Ticked, Units } from "../contract";
+
+const WIDTH = 340;
+const TOP = 22;
+const BOTTOM = 72;
+const EDGE = 10;
+
+interface Ruler {
+  /** Units shown to each side of the length, at least half an inch. */
+  reach: number;
+  /** Ticks to the unit that are drawn. */
+  per: number;
+  /** Every so many units a number stands. */
+  number: number;
+  height(tick: number): number;
+}
+
+/** Longer strokes for halves, quarters and so on, as a tape is divided. */
+function inchHeight(per: number): (tick: number) => number {
+  return (tick) => {
+    for (const [share, height] of [[1, 34], [2, 25], [4, 20], [8, 15], [16, 11], [32, 8]] as const) {
+      if (tick % (per / share) === 0) return height;
+    }
+    return 6;
+  };
+}
+
+function tenthHeight(tick: number): number {
+  return tick % 10 === 0 ? 34 : tick % 5 === 0 ? 22 : 13;
+}
+
+/** Thousandths are finer than a stroke: tenths are drawn and the crow's foot stands between. */
+function rulerOf(units: Units, per: number): Ruler {
+  if (units === "mm") return { reach: 17, per: 1, number: 10, height: tenthHeight };
+  if (per % 8 !== 0) return { reach: 0.8, per: 10, number: 1, height: tenthHeight };
+  const reach = per <= 16 ? 0.95 : per === 32 ? 0.7 : 0.55;
+  return { reach, per: Math.min(per, 64), number: 1, height: inchHeight(Math.min(per, 64)) };
+}
+
+function tickSvg(x: number, height: number): SVGTemplateResult {
+  return svg`<line class="tick" x1=${x} y1=${TOP} x2=${x} y2=${TOP + height}></line>`;
+}
+
+/** Returns the strip for a length shown at `tick`/`per` units, or nothing to draw as null. */
+export function strip({ tick, per }: Ticked, units: Units): TemplateResult | null {
+  if (tick === null || per === null || per <= 0) return null;
+  const ruler = rulerOf(units, per);
+  const at = tick / per;
+  // A tape begins at 0: near it the stretch moves along instead of showing less than nothing.
+  const middle = at >= 0 ? Math.max(at, ruler.reach * 0.8) : at;
+  const scale = (WIDTH - 2 * EDGE) / 2 / ruler.reach;
+  const x = (value: number): number => Math.round((WIDTH / 2 + (value - middle) * scale) * 10) / 10;
+  const low = at >= 0 ? Math.max(middle - ruler.reach, 0) : middle - ruler.reach;
+  return html`<svg class="strip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
+    <rect class="tape" x=${x(low)} y=${TOP} width=${WIDTH - x(low)} height=${BOTTOM - TOP}></rect>
+    ${ticks(ruler, low, middle + ruler.reach, x)}
+    <path class="edge" d="M${x(low)} ${TOP}H${WIDTH}"></path>
+    <path class="foot" d="M${x(at) - 9} 3L${x(at)} ${TOP - 1}L${x(at) + 9} 3M${x(at)} ${TOP - 1}V${TOP + 42}"></path>
+  </svg>`;
+}
+
+function ticks(
+  ruler: Ruler, low: number, high: number, x: (value: number) => number,
+): SVGTemplateResult[] {
+  const drawn: SVGTemplateResult[] = [];
+  for (let tick = Math.ceil(low * ruler.per); tick <= high * ruler.per; tick += 1) {
+    const place = x(tick / ruler.per);
+    drawn.push(tickSvg(place, ruler.height(Math.abs(tick))));
+    const isNumbered = tick % (ruler.per * ruler.number) === 0 && place < WIDTH - 16;
+    if (isNumbered) {
+      drawn.push(
+        svg`<text class="number" x=${place + 4} y=${BOTTOM - 5}>${tick / ruler.per}</text>`,
+      );
+    }
+  }
+  return drawn;
+}

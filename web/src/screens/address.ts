@@ -1,0 +1,77 @@
+/**
+ * Addresses: `#/saw`, `#/saw/mitered-frame?width=27+13%2F16`.
+ *
+ * Everything is in the fragment, so that any static host serves deep links. A tool's address carries
+ * its inputs as typed. A bare number means inches unless the address says `units=mm`.
+ */
+import { catalog } from "../engine/catalog";
+import type { CatalogTool, Declaration, Input, Raw, RawInputs, RawRow, Units } from "../contract";
+
+export interface Route {
+  place: string;
+  tool: CatalogTool | null;
+  /** The inputs the address carries; null where it carries none. */
+  inputs: RawInputs | null;
+  units: Units;
+}
+
+/** Returns where `hash` leads, or null where nothing of that name exists. */
+export function routeOf(hash: string): Route | null {
+  const [path = "", query = ""] = hash.replace(/^#\/?/, "").split(/\?(.*)/s);
+  const [place = "", slug = ""] = path.split("/");
+  const shelf = catalog.places.find((each) => each.place === place);
+  if (!shelf) return null;
+  const tool = shelf.tools.find((each) => each.declaration.slug === slug) ?? null;
+  if (slug && !tool) return null;
+  const asked = new URLSearchParams(query);
+  const inputs = tool && [...asked].length > 0 ? inputsOf(tool.declaration, asked) : null;
+  return { place, tool, inputs, units: asked.get("units") === "mm" ? "mm" : "in" };
+}
+
+/** Returns the fragment of a place or, with a slug, of a tool without inputs. */
+export function hashOf(place: string, slug = ""): string {
+  return slug ? `#/${place}/${slug}` : `#/${place}`;
+}
+
+/** Returns the fragment of a tool with its inputs. */
+export function hashWith(declaration: Declaration, inputs: RawInputs, units: Units): string {
+  const carried = new URLSearchParams();
+  for (const { name } of declaration.inputs) {
+    const value = inputs[name];
+    if (value === undefined || value === null || value === "") continue;
+    carried.set(name, typeof value === "object" ? JSON.stringify(value) : String(value));
+  }
+  if (units === "mm" && carried.size > 0) carried.set("units", units);
+  const query = carried.toString();
+  return hashOf(declaration.place, declaration.slug) + (query ? `?${query}` : "");
+}
+
+function inputsOf(declaration: Declaration, asked: URLSearchParams): RawInputs {
+  const found: RawInputs = {};
+  for (const input of declaration.inputs) {
+    const text = asked.get(input.name);
+    const value = text === null ? null : rawOf(input, text);
+    if (value !== null) found[input.name] = value;
+  }
+  return found;
+}
+
+function rawOf(input: Input, text: string): Raw {
+  if (input.kind === "flag") return text === "true";
+  if (input.kind === "rows") return rowsOf(text);
+  return text;
+}
+
+/** A damaged address gives no rows, not a broken screen; the core judges what the rows hold. */
+function rowsOf(text: string): RawRow[] | null {
+  try {
+    const rows: unknown = JSON.parse(text);
+    return Array.isArray(rows) && rows.every(isRow) ? rows : null;
+  } catch {
+    return null;
+  }
+}
+
+function isRow(value: unknown): value is RawRow {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}

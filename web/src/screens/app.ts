@@ -1,0 +1,267 @@
+/** The frame around every screen: header, places, sheets, and what is said at the foot. */
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import { keyed } from "lit/directives/keyed.js";
+import type { RawInputs, Scale } from "../contract";
+import { keepAwake } from "../engine/awake";
+import { catalog } from "../engine/catalog";
+import { Core } from "../engine/core";
+import { watchInstall } from "../engine/install";
+import {
+  keptAnswers, loadForm, loadSettings, saveSettings, type KeptAnswer, type Settings,
+} from "../engine/store";
+import { startUpdates } from "../engine/updates";
+import { crowsFoot } from "../parts/icons";
+import { nav } from "../parts/nav";
+import { set } from "../text/set";
+import { hashOf, routeOf, type Route } from "./address";
+import { bringBack, saveFile, share } from "./copies";
+import { earlierSheet } from "./earlier";
+import { faulted, flushed, tellFaults, unpacked } from "./keeper";
+import "./place";
+import { respelled } from "./respell";
+import { onSaid, say, type Said } from "./say";
+import { chipWords, settingsSheet } from "./settings";
+import "./tool";
+import type { ToolScreen } from "./tool";
+
+interface Page {
+  /** Counts openings, so that a tool opened anew starts anew. */
+  number: number;
+  route: Route;
+  start: RawInputs;
+}
+
+/** Milliseconds that plain words stay. */
+const SAID = 6000;
+
+@customElement("lp-app")
+export class App extends LitElement {
+  @state() private page: Page | null = null;
+  @state() private settings!: Settings;
+  @state() private sheet: "" | "settings" | "earlier" = "";
+  @state() private kept: KeptAnswer[] | string | null = null;
+  @state() private said: Said | null = null;
+  @state() private newer: (() => Promise<void>) | null = null;
+  @state() private install: (() => Promise<boolean>) | null = null;
+  private readonly core = new Core();
+  private pages = 0;
+  private timer = 0;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    onSaid((said) => this.show(said));
+    tellFaults((words) => say(words));
+    watchInstall((install) => (this.install = install));
+    startUpdates({ ready: () => sayReadyOnce(), waiting: (apply) => (this.newer = apply) });
+    addEventListener("hashchange", () => void this.open());
+    void this.begin();
+  }
+
+  private async begin(): Promise<void> {
+    await this.takeSettings();
+    await this.open();
+  }
+
+  private async takeSettings(): Promise<void> {
+    this.settings = await loadSettings().catch((error) => {
+      faulted(error);
+      return { units: "in", step: 16, place: "", look: "auto", awake: false };
+    });
+    this.wear();
+  }
+
+  private wear(): void {
+    document.documentElement.dataset["look"] = this.settings.look;
+    void keepAwake(this.settings.awake);
+  }
+
+  private get scale(): Scale {
+    return { units: this.settings.units, step: this.settings.step };
+  }
+
+  private get toolScreen(): ToolScreen | null {
+    return this.querySelector("lp-tool");
+  }
+
+  /** Opens what the address names; an unknown address leads to the place last used. */
+  private async open(): Promise<void> {
+    const number = (this.pages += 1);
+    const route = routeOf(location.hash);
+    if (!route) return this.goHome();
+    const start = route.tool ? await this.startOf(route) : {};
+    if (number !== this.pages) return;
+    this.page = { number, route, start };
+    this.sheet = "";
+    scrollTo(0, 0);
+    const place = catalog.places.find((each) => each.place === route.place);
+    document.title = `${route.tool?.declaration.title ?? place?.title ?? ""} · Longpoint`;
+    if (route.place !== this.settings.place) this.change({ place: route.place });
+  }
+
+  private goHome(): void {
+    const known = catalog.places.some((each) => each.place === this.settings.place);
+    const place = known ? this.settings.place : (catalog.places[0]?.place ?? "");
+    if (!place) return;
+    history.replaceState(null, "", hashOf(place));
+    void this.open();
+  }
+
+  /** An address with inputs beats the saved form. */
+  private async startOf({ tool, inputs, units }: Route): Promise<RawInputs> {
+    if (!tool) return {};
+    const { slug, inputs: asked } = tool.declaration;
+    await flushed();
+    const saved = inputs ? undefined : await loadForm(slug).catch(faulted);
+    const typed = inputs ? { inputs, units } : unpacked(saved ?? {});
+    const from: Scale = { units: typed.units, step: this.settings.step };
+    return respelled(asked, typed.inputs, from, this.settings.units, this.core);
+  }
+
+  private change(part: Partial<Settings>): void {
+    this.settings = { ...this.settings, ...part };
+    this.wear();
+    if (part.units || part.step) void this.toolScreen?.desk.rescale(this.scale);
+    saveSettings(this.settings).catch(faulted);
+  }
+
+  private show(said: Said): void {
+    clearTimeout(this.timer);
+    this.said = said;
+    if (!said.action) this.timer = window.setTimeout(() => (this.said = null), SAID);
+  }
+
+  private async showEarlier(): Promise<void> {
+    const slug = this.page?.route.tool?.declaration.slug;
+    if (!slug) return;
+    this.kept = null;
+    this.sheet = "earlier";
+    await this.toolScreen?.desk.memory.keep();
+    this.kept = await keptAnswers(slug).catch((error: Error) => error.message);
+  }
+
+  private async reload(): Promise<void> {
+    const apply = this.newer;
+    this.newer = null;
+    await this.toolScreen?.desk.memory.keep();
+    await flushed();
+    await apply?.();
+  }
+
+  protected override render(): TemplateResult | typeof nothing {
+    const { page } = this;
+    if (!page) return nothing;
+    const { place, tool } = page.route;
+    const title = tool?.declaration.title ?? catalog.places.find((each) => each.place === place)?.title;
+    return html`<div class="frame">
+        <div class="page">
+          ${this.header(place, title ?? "", tool !== null)} ${this.banner()}
+          <main>
+            ${tool
+              ? keyed(
+                  page.number,
+                  html`<lp-tool
+                    .tool=${tool}
+                    .start=${page.start}
+                    .scale=${this.scale}
+                    .core=${this.core}
+                    .openEarlier=${() => void this.showEarlier()}
+                  ></lp-tool>`,
+                )
+              : keyed(place, html`<lp-place .place=${place}></lp-place>`)}
+          </main>
+        </div>
+        ${nav(place)}
+      </div>
+      ${this.saying()} ${this.openSheet(title ?? "")}`;
+  }
+
+  private header(place: string, title: string, isTool: boolean): TemplateResult {
+    const shelf = catalog.places.find((each) => each.place === place);
+    return html`<header class="head">
+      ${isTool
+        ? html`<a class="sign" href=${hashOf(place)} aria-label="Back: ${shelf?.title ?? ""}">${crowsFoot()}</a>`
+        : html`<span class="sign">${crowsFoot()}</span>`}
+      <h1>${set(title)}</h1>
+      <button
+        type="button"
+        class="chip units"
+        aria-haspopup="dialog"
+        aria-label="Units and settings: ${chipWords(this.settings)}"
+        @click=${() => (this.sheet = "settings")}
+      >
+        ${set(chipWords(this.settings))}
+      </button>
+    </header>`;
+  }
+
+  private banner(): TemplateResult | typeof nothing {
+    if (!this.newer) return nothing;
+    return html`<section class="banner" role="status" aria-label="Update">
+      <p>New version ready</p>
+      <button type="button" class="primary" @click=${() => void this.reload()}>Reload</button>
+      <button type="button" @click=${() => (this.newer = null)}>Later</button>
+    </section>`;
+  }
+
+  private saying(): TemplateResult {
+    const { said } = this;
+    const act = (): void => {
+      this.said = null;
+      said?.act();
+    };
+    return html`<div class="saying" role="status">
+      ${said
+        ? html`<p>${set(said.words)}</p>
+            ${said.action ? html`<button type="button" @click=${act}>${said.action}</button>` : nothing}`
+        : nothing}
+    </div>`;
+  }
+
+  private openSheet(title: string): TemplateResult | typeof nothing {
+    const close = (): void => void (this.sheet = "");
+    if (this.sheet === "earlier") return earlierSheet(this.kept, (entry) => this.recall(entry), close);
+    if (this.sheet !== "settings") return nothing;
+    return settingsSheet({
+      settings: this.settings,
+      install: this.install,
+      isTool: Boolean(this.page?.route.tool),
+      change: (part) => this.change(part),
+      share: () => void share(title),
+      saveFile: () => void saveFile(),
+      bringBack: (file) => void this.bringBack(file),
+      close,
+    });
+  }
+
+  private recall(entry: KeptAnswer): void {
+    this.sheet = "";
+    void this.toolScreen?.desk.recall(entry.inputs, entry.scale);
+  }
+
+  /** What came back may be another form for the open tool: it is opened anew from what is kept. */
+  private async bringBack(file: File): Promise<void> {
+    if (!(await bringBack(file))) return;
+    await this.takeSettings();
+    const { route } = this.page ?? {};
+    if (route?.tool) history.replaceState(null, "", hashOf(route.place, route.tool.declaration.slug));
+    await this.open();
+  }
+}
+
+const READY = "longpoint ready offline";
+
+/** Said once on a device; where even that can't be noted, it may be said again. */
+function sayReadyOnce(): void {
+  try {
+    if (localStorage.getItem(READY)) return;
+    localStorage.setItem(READY, "said");
+  } catch (error) {
+    console.warn(error);
+  }
+  say("Ready offline: everything here works with no signal.");
+}

@@ -1,0 +1,52 @@
+/** Everything to a file and back, and an address to hand on. */
+import { exportAll, importAll } from "../engine/store";
+import { flushed } from "./keeper";
+import { say } from "./say";
+
+function failed(error: unknown): void {
+  console.error(error);
+  say(error instanceof Error ? error.message : "That did not work.");
+}
+
+/** Offers everything kept on this device as one file. */
+export async function saveFile(): Promise<void> {
+  try {
+    await flushed();
+    const text = await exportAll();
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+    link.download = `longpoint-${new Date().toISOString().slice(0, 10)}.json`;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+    say("Everything kept here is in the file.");
+  } catch (error) {
+    failed(error);
+  }
+}
+
+/** Takes back what a file of `saveFile` holds; true when it is all kept here again. */
+export async function bringBack(file: File): Promise<boolean> {
+  try {
+    await importAll(await file.text());
+    say("Everything in the file is kept here again.");
+    return true;
+  } catch (error) {
+    failed(error);
+    return false;
+  }
+}
+
+/** Hands on the address of this page, by the phone's own way or the clipboard. */
+export async function share(title: string): Promise<void> {
+  const url = location.href;
+  try {
+    if ("share" in navigator) await navigator.share({ title, url });
+    else {
+      await (navigator as Navigator).clipboard.writeText(url);
+      say("The address is copied.");
+    }
+  } catch (error) {
+    // Closing the phone's list of ways to share is no failure.
+    if (!(error instanceof DOMException && error.name === "AbortError")) say(`Copy this: ${url}`);
+  }
+}

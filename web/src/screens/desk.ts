@@ -1,0 +1,173 @@
+/** The open tool's form as the person works on it: edits, rows, what is unfolded, undo. */
+import type { ReactiveControllerHost } from "lit";
+import type { Declaration, Raw, RawInputs, Scale } from "../contract";
+import type { Core } from "../engine/core";
+import type { RowsHost } from "../parts/rows";
+import { capital } from "../text/words";
+import { hashWith } from "./address";
+import { writeSoon } from "./addressbar";
+import { applying, folded, inputAt, nameOf, rowsAt, TYPED } from "./form";
+import { Hand } from "./hand";
+import { keepSoon } from "./keeper";
+import { Memory } from "./memory";
+import { respelled } from "./respell";
+import { say } from "./say";
+import { Session } from "./session";
+import { messageAt } from "./waiting";
+
+export class Desk implements RowsHost {
+  readonly session: Session;
+  readonly hand: Hand;
+  readonly memory: Memory;
+  /** The row whose fields stand open. */
+  opened: { name: string; at: number } | null = null;
+  /** Whether the person asked to see the inputs that fold away. */
+  isUnfolded = false;
+
+  constructor(
+    private readonly screen: ReactiveControllerHost,
+    readonly core: Core,
+    private readonly declaration: Declaration,
+    start: RawInputs,
+    scale: Scale,
+  ) {
+    this.session = new Session(declaration, start, scale, core, () => this.seen());
+    this.hand = new Hand(this);
+    this.memory = new Memory(this.session);
+    this.session.ask();
+    this.write();
+  }
+
+  get updateComplete(): Promise<unknown> {
+    return this.screen.updateComplete;
+  }
+
+  requestUpdate(): void {
+    this.screen.requestUpdate();
+  }
+
+  get active(): string {
+    return this.hand.active;
+  }
+
+  get isTyping(): boolean {
+    return this.hand.isTyping;
+  }
+
+  message(path: string): string {
+    return messageAt(this.session, path, this.hand.active);
+  }
+
+  change(path: string, value: Raw): void {
+    this.session.set(path, value);
+    this.edited();
+  }
+
+  typed(path: string, text: string): void {
+    this.hand.typed(path, text);
+  }
+
+  focused(path: string): void {
+    this.hand.focused(path);
+  }
+
+  key(event: KeyboardEvent, path: string): void {
+    this.hand.key(event, path);
+  }
+
+  openRow(name: string, at: number | null): void {
+    this.opened = at === null ? null : { name, at };
+    this.requestUpdate();
+  }
+
+  add(name: string): void {
+    const at = rowsAt(this.session.inputs, name).length;
+    this.session.addRow(name, {});
+    this.edited();
+    this.openRow(name, at);
+    const columns = inputAt(this.declaration, name)?.columns ?? [];
+    const first = columns.find((column) => TYPED.includes(column.kind));
+    if (first) this.hand.take(`${name}.${at}.${first.name}`);
+  }
+
+  copy(name: string, at: number): void {
+    const row = rowsAt(this.session.inputs, name)[at];
+    this.session.addRow(name, { ...row }, at + 1);
+    this.edited();
+    this.openRow(name, at + 1);
+  }
+
+  remove(name: string, at: number): void {
+    const { inputs } = this.session;
+    this.openRow(name, null);
+    this.session.removeRow(name, at);
+    this.edited();
+    this.offerUndo(`${capital(this.called(name, at))} removed.`, inputs);
+  }
+
+  move(name: string, from: number, to: number): void {
+    if (this.opened) this.openRow(name, to);
+    this.session.moveRow(name, from, to);
+    this.edited();
+    say(`${capital(this.called(name, from))} is now ${this.called(name, to)}.`);
+  }
+
+  /** Empties the form. */
+  startOver(): void {
+    const { inputs } = this.session;
+    this.opened = null;
+    this.session.replace({});
+    this.edited();
+    this.offerUndo("The form is empty.", inputs);
+  }
+
+  /** Takes other inputs, typed under `from`, in the place of the form's. */
+  async recall(inputs: RawInputs, from: Scale): Promise<void> {
+    const { units } = this.session.scale;
+    this.opened = null;
+    this.session.replace(await respelled(this.declaration.inputs, inputs, from, units, this.core));
+    this.edited();
+  }
+
+  /** Shows everything under another scale; what was typed keeps its meaning. */
+  async rescale(to: Scale): Promise<void> {
+    const { inputs, scale } = this.session;
+    const asked = this.declaration.inputs;
+    this.session.replace(await respelled(asked, inputs, scale, to.units, this.core), to);
+    this.edited();
+  }
+
+  /** The form was changed by the person: it is kept, and the address says it. */
+  edited(): void {
+    const { inputs, scale } = this.session;
+    keepSoon(this.declaration.slug, inputs, scale.units);
+    this.write();
+  }
+
+  /** Brings the field at `path` onto the screen. */
+  unfold(path: string): void {
+    const [name = "", at] = path.split(".");
+    if (at !== undefined) this.openRow(name, Number(at));
+    const [, rest] = folded(applying(this.declaration.inputs, this.session.inputs));
+    if (rest.some((input) => input.name === name)) this.isUnfolded = true;
+  }
+
+  private seen(): void {
+    this.memory.watch();
+    this.requestUpdate();
+  }
+
+  private write(): void {
+    const { inputs, scale } = this.session;
+    writeSoon(hashWith(this.declaration, inputs, scale.units));
+  }
+
+  private called(name: string, at: number): string {
+    return nameOf(this.declaration, `${name}.${at}`);
+  }
+
+  private offerUndo(words: string, inputs: RawInputs): void {
+    const { scale } = this.session;
+    say(words, "Undo", () => void this.recall(inputs, scale));
+  }
+}

@@ -1,0 +1,48 @@
+/** Keeps answers that have stood a while, so that "what was that number?" has an answer. */
+import type { Answer, Declaration, RawInputs } from "../contract";
+import { keepAnswer } from "../engine/store";
+import { leadLine } from "../parts/chosen";
+import { faulted } from "./keeper";
+import { shownValue } from "./form";
+import type { Session } from "./session";
+
+/** Milliseconds after which an answer was read, not passed through. */
+const STOOD = 2000;
+const SAID_INPUTS = 5;
+
+export class Memory {
+  private timer = 0;
+  private kept: Answer | null = null;
+
+  constructor(private readonly session: Session) {}
+
+  /** The session's standing changed: only an answer that stays is kept. */
+  watch(): void {
+    clearTimeout(this.timer);
+    if (this.session.standing.state !== "answered") return;
+    this.timer = window.setTimeout(() => void this.keep(), STOOD);
+  }
+
+  /** Keeps the answer that stands now; the tool is being left, or its list asked for. */
+  async keep(): Promise<void> {
+    clearTimeout(this.timer);
+    const { standing, declaration, inputs, scale, isEmpty } = this.session;
+    if (standing.state !== "answered" || standing.answer === this.kept || isEmpty) return;
+    this.kept = standing.answer;
+    const lead = leadLine(standing.answer);
+    const says = saidInputs(declaration, inputs);
+    const entry = { slug: declaration.slug, at: Date.now(), inputs, scale, lead, says };
+    await keepAnswer(entry).catch(faulted);
+  }
+}
+
+/** Returns what was entered, in a line: "Recess width 27 13/16 · Recess height 60 1/8". */
+function saidInputs(declaration: Declaration, inputs: RawInputs): string {
+  const said = declaration.inputs.flatMap((input) => {
+    const value = inputs[input.name];
+    if (value === undefined || value === null) return [];
+    if (Array.isArray(value)) return [`${value.length} × ${input.row ?? "row"}`];
+    return [`${input.label} ${shownValue(input, value)}`];
+  });
+  return said.slice(0, SAID_INPUTS).join(" · ");
+}

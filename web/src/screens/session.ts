@@ -1,0 +1,121 @@
+/**
+ * One open tool: its form, and what the core says about it.
+ *
+ * Every change asks the core at once and only the newest question's reply counts. While no reply
+ * to the form as it stands is there, no answer stands: it is withdrawn, never stale.
+ */
+import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } from "../contract";
+import type { Core } from "../engine/core";
+import { rowsAt, withValue } from "./form";
+
+export type Standing =
+  | { state: "asking" }
+  | { state: "answered"; answer: Answer }
+  | { state: "withdrawn"; errors: FieldError[] }
+  | { state: "faulted"; words: string; final: boolean };
+
+/** Milliseconds a shown answer may outlive a change; longer and it is withdrawn. */
+const PATIENCE = 120;
+const TRIES = 3;
+
+export class Session {
+  standing: Standing = { state: "asking" };
+  /** The last answer given, to be shown as withdrawn; never as current. */
+  last: Answer | null = null;
+  /** Resolves when the newest question has its reply. */
+  settled: Promise<void> = Promise.resolve();
+  private newest = 0;
+  private slow = 0;
+
+  constructor(
+    readonly declaration: Declaration,
+    public inputs: RawInputs,
+    public scale: Scale,
+    private readonly core: Core,
+    private readonly changed: () => void,
+  ) {}
+
+  get isEmpty(): boolean {
+    return Object.keys(this.inputs).length === 0;
+  }
+
+  get errors(): FieldError[] {
+    return this.standing.state === "withdrawn" ? this.standing.errors : [];
+  }
+
+  /** Puts `value` at `path` (`width`, `walls.1.length`). */
+  set(path: string, value: Raw): void {
+    this.replace(withValue(this.inputs, path, value));
+  }
+
+  /** Puts other rows under `name`. */
+  setRows(name: string, rows: RawRow[]): void {
+    const { [name]: _, ...others } = this.inputs;
+    this.replace(rows.length > 0 ? { ...others, [name]: rows } : others);
+  }
+
+  addRow(name: string, row: RawRow, at = rowsAt(this.inputs, name).length): void {
+    const rows = [...rowsAt(this.inputs, name)];
+    rows.splice(at, 0, row);
+    this.setRows(name, rows);
+  }
+
+  removeRow(name: string, at: number): void {
+    this.setRows(name, rowsAt(this.inputs, name).filter((_, i) => i !== at));
+  }
+
+  moveRow(name: string, from: number, to: number): void {
+    const rows = [...rowsAt(this.inputs, name)];
+    const [row] = rows.splice(from, 1);
+    if (row) rows.splice(to, 0, row);
+    this.setRows(name, rows);
+  }
+
+  /** Takes another form, or the same one under another scale. */
+  replace(inputs: RawInputs, scale = this.scale): void {
+    this.inputs = inputs;
+    this.scale = scale;
+    this.ask();
+  }
+
+  /** Asks the core about the form as it stands. */
+  ask(): void {
+    this.newest += 1;
+    const id = this.newest;
+    clearTimeout(this.slow);
+    this.slow = window.setTimeout(() => this.stand(id, { state: "asking" }), PATIENCE);
+    this.settled = this.asked(id);
+    this.changed();
+  }
+
+  /** Ends this session: late replies go nowhere. */
+  end(): void {
+    this.newest += 1;
+    clearTimeout(this.slow);
+  }
+
+  private async asked(id: number): Promise<void> {
+    for (let turn = 1; id === this.newest; turn += 1) {
+      try {
+        const { slug } = this.declaration;
+        const reply = await this.core.answer(slug, this.inputs, this.scale);
+        if (reply.ok) this.stand(id, { state: "answered", answer: reply.answer });
+        else this.stand(id, { state: "withdrawn", errors: reply.errors });
+        return;
+      } catch (error) {
+        const words = error instanceof Error ? error.message : String(error);
+        this.stand(id, { state: "faulted", words, final: turn >= TRIES });
+        if (turn >= TRIES) return;
+        await this.core.started.catch(() => undefined);
+      }
+    }
+  }
+
+  private stand(id: number, standing: Standing): void {
+    if (id !== this.newest) return;
+    if (standing.state !== "asking") clearTimeout(this.slow);
+    this.standing = standing;
+    if (standing.state === "answered") this.last = standing.answer;
+    this.changed();
+  }
+}

@@ -1,0 +1,220 @@
+/** A tool's screen, made wholly from its declaration and the core's answer. */
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import type { Answer, CatalogTool, Input, RawInputs, Scale } from "../contract";
+import type { Core } from "../engine/core";
+import { answerCard, glance } from "../parts/answer";
+import "../parts/drawing";
+import { fieldGrid } from "../parts/fields";
+import { icon } from "../parts/icons";
+import { cautionBlock, noteBlock, numberLists, sourceFold, tableBlock } from "../parts/lists";
+import { pad } from "../parts/pad";
+import "../parts/rows";
+import { set } from "../text/set";
+import { capital } from "../text/words";
+import { forget } from "./addressbar";
+import { Desk } from "./desk";
+import { applying, folded, idOf, inputAt, isChanged, nameOf, rowsAt } from "./form";
+import { strayMessages } from "./waiting";
+
+@customElement("lp-tool")
+export class ToolScreen extends LitElement {
+  @property({ attribute: false }) tool!: CatalogTool;
+  @property({ attribute: false }) start: RawInputs = {};
+  @property({ attribute: false }) scale!: Scale;
+  @property({ attribute: false }) core!: Core;
+  @property({ attribute: false }) openEarlier: () => void = () => undefined;
+  @state() private chosen = "";
+  @state() private isCardSeen = true;
+  desk!: Desk;
+  private readonly watch = new IntersectionObserver((seen) => {
+    this.isCardSeen = seen[seen.length - 1]?.isIntersecting ?? true;
+  });
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.desk = new Desk(this, this.core, this.tool.declaration, this.start, this.scale);
+    this.addEventListener("focusout", () => this.desk.hand.left());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    forget();
+    void this.desk.memory.keep();
+    this.desk.session.end();
+    this.watch.disconnect();
+    document.documentElement.classList.remove("padded");
+  }
+
+  protected override firstUpdated(): void {
+    const card = this.querySelector("#answer");
+    if (card) this.watch.observe(card);
+  }
+
+  protected override updated(): void {
+    document.documentElement.classList.toggle("padded", this.padInput !== null);
+  }
+
+  private choose(key: string): void {
+    this.chosen = key;
+    this.querySelector("#answer")?.scrollIntoView({ block: "nearest" });
+  }
+
+  /** The input the pad is for; a text without offers is typed on the phone's own keyboard. */
+  private get padInput(): Input | null {
+    const input = this.desk.active ? inputAt(this.tool.declaration, this.desk.active) : undefined;
+    const needsPad = input && (input.kind !== "text" || (input.offers?.length ?? 0) > 0);
+    return needsPad ? input : null;
+  }
+
+  protected override render(): TemplateResult {
+    const { session, active } = this.desk;
+    const answer = session.standing.state === "answered" ? session.standing.answer : null;
+    const choose = (key: string): void => this.choose(key);
+    const earlier = this.openEarlier;
+    return html`<div class="tool">
+        <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
+          ${this.inputs()}
+        </form>
+        <div class="result">
+          ${answerCard({ session, chosen: this.chosen, active, choose, earlier })}
+          ${this.drawing(answer)}
+        </div>
+        <div class="rest">${answer ? this.answered(answer) : nothing} ${this.about(answer)}</div>
+      </div>
+      ${this.padInput ? this.pad(this.padInput) : this.dock()}`;
+  }
+
+  private inputs(): TemplateResult {
+    const { session, isUnfolded } = this.desk;
+    const { inputs, declaration } = session;
+    const [open, rest] = folded(applying(declaration.inputs, inputs));
+    const isHeldOpen = rest.some(
+      (input) => isChanged(input, inputs[input.name]) || this.desk.message(input.name) !== "",
+    );
+    const isOpen = isUnfolded || isHeldOpen;
+    return html`${fieldGrid(open, inputs, "", this.desk, (input) => this.rows(input))}
+    ${isOpen ? fieldGrid(rest, inputs, "", this.desk) : nothing}
+    ${rest.length > 0 && !isHeldOpen ? this.foldButton(rest, isOpen) : nothing}
+    ${strayMessages(session).map((words) => html`<p class="message">${set(words)}</p>`)}`;
+  }
+
+  private foldButton(rest: Input[], isOpen: boolean): TemplateResult {
+    const names = rest.map((input) => input.label).join(", ");
+    const toggle = (): void => {
+      this.desk.isUnfolded = !isOpen;
+      this.requestUpdate();
+    };
+    return html`<button type="button" class="plain fold-inputs" aria-expanded=${isOpen} @click=${toggle}>
+      ${icon(isOpen ? "less" : "more")}<span class="fold-name">${isOpen ? "Less" : "More"}</span>
+      ${isOpen ? nothing : html`<span class="fold-names">${names}</span>`}
+    </button>`;
+  }
+
+  private rows(input: Input): TemplateResult {
+    const { session, opened, active, isTyping } = this.desk;
+    return html`<lp-rows
+      .input=${input}
+      .rows=${rowsAt(session.inputs, input.name)}
+      .opened=${opened?.name === input.name ? opened.at : null}
+      .host=${this.desk}
+      .active=${active}
+      .isTyping=${isTyping}
+      .errors=${session.errors}
+    ></lp-rows>`;
+  }
+
+  /** Before any input the worked example shows what is meant; it can't be taken for an answer. */
+  private drawing(answer: Answer | null): TemplateResult | typeof nothing {
+    const { last, isEmpty } = this.desk.session;
+    if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
+    const isExample = !last || isEmpty;
+    const ghost = isExample ? this.tool.example.drawing : last.drawing;
+    if (answer || !ghost) return nothing;
+    return html`<div class="ghosted">
+      ${isExample ? html`<p class="example">Example</p>` : nothing}
+      <lp-drawing class="ghost" aria-hidden="true" .drawing=${ghost}></lp-drawing>
+    </div>`;
+  }
+
+  private answered(answer: Answer): TemplateResult {
+    return html`${numberLists(answer, this.chosen, (key) => this.choose(key))}
+    ${answer.details.map(
+      (detail) => html`<section class="block" aria-label=${detail.title}>
+        <h2>${set(detail.title)}</h2>
+        <lp-drawing .drawing=${detail}></lp-drawing>
+      </section>`,
+    )}
+    ${answer.tables.map(tableBlock)} ${noteBlock(answer.notes)} ${cautionBlock(answer.cautions)}`;
+  }
+
+  private about(answer: Answer | null): TemplateResult {
+    const { declaration } = this.tool;
+    const helped = declaration.inputs
+      .flatMap((input) => [input, ...(input.columns ?? [])])
+      .filter((input) => input.help);
+    return html`${answer ? nothing : cautionBlock(declaration.cautions)}
+      ${helped.length > 0
+        ? html`<details class="fold">
+            <summary>What is asked, in words</summary>
+            <dl>
+              ${helped.map((input) => html`<dt>${set(input.label)}</dt><dd>${set(input.help)}</dd>`)}
+            </dl>
+          </details>`
+        : nothing}
+      ${sourceFold(answer?.sources ?? declaration.sources)}
+      <div class="actions">
+        <button type="button" ?disabled=${this.desk.session.isEmpty} @click=${() => this.desk.startOver()}>
+          Start over
+        </button>
+        <button type="button" @click=${this.openEarlier}>Earlier answers</button>
+      </div>`;
+  }
+
+  private pad(input: Input): TemplateResult {
+    const { hand, session, active } = this.desk;
+    const { declaration, inputs } = session;
+    const [name = "", at] = active.split(".");
+    return pad({
+      input,
+      name: at === undefined ? input.label : capital(nameOf(declaration, active)),
+      entry: hand.entry,
+      other: hand.other,
+      message: this.desk.message(active),
+      isFresh: hand.isFresh,
+      isLast: hand.isLast,
+      scale: session.scale,
+      given: at === undefined ? inputs : (rowsAt(inputs, name)[Number(at)] ?? {}),
+      siblings: at === undefined ? declaration.inputs : (inputAt(declaration, name)?.columns ?? []),
+      glance: glance(session, this.chosen, active),
+      press: (entry) => hand.press(entry),
+      next: () => hand.next(),
+      close: () => hand.close(),
+      keyboard: () => this.ownKeyboard(),
+    });
+  }
+
+  /** The phone decides at focus whether its keyboard comes up. */
+  private ownKeyboard(): void {
+    const field = document.getElementById(idOf(this.desk.active));
+    if (!(field instanceof HTMLInputElement)) return;
+    field.blur();
+    field.inputMode = "text";
+    field.focus();
+    field.addEventListener("blur", () => (field.inputMode = "none"), { once: true });
+  }
+
+  /** The number stays in sight while its card is off the screen. */
+  private dock(): TemplateResult | typeof nothing {
+    const { session, active } = this.desk;
+    if (this.isCardSeen || session.isEmpty) return nothing;
+    const show = (): void => this.querySelector("#answer")?.scrollIntoView({ block: "center" });
+    return html`<button type="button" class="plain dock" @click=${show}>
+      ${glance(session, this.chosen, active)}
+    </button>`;
+  }
+}
