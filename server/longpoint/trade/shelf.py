@@ -22,6 +22,7 @@ SHELF = (
     ("saw", "saw/trim-run"),
     ("saw", "saw/even-spacing"),
     ("saw", "saw/wide-crosscut"),
+    ("saw", "saw/milling-passes"),
     ("saw", "saw/crown-corner"),
     ("saw", "saw/groove-and-tenon"),
     ("site", "site/hinge-layout"),
