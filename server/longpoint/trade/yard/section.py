@@ -28,7 +28,7 @@ def section(
     view = Drawing("The board cut through", _words(found, real, scale))
     _claimed(view, found, across)
     view.area("stock", _outline(thick, across, wide is None))
-    _needed(view, needed, across)
+    _needed(view, needed, thick, across)
     view.text((0, 0), found.name)
     _dimensions(view, real, needed, scale)
     return view
@@ -64,22 +64,18 @@ def _outline(thick: float, across: float, ragged: bool) -> "list[tuple[float, fl
     ]
 
 
-def _needed(view: Drawing, needed: "tuple[float | None, float | None]", across: float) -> None:
-    """Draw the cuts that leave the part in the middle of the board."""
-    thick, wide = needed
-    reach = across if wide is None else wide
-    if thick is not None:
-        for y in (-thick / 2, thick / 2):
-            view.line("cut", (-reach / 2, y), (reach / 2, y))
-    if wide is not None:
-        edge = _tall(view) if thick is None else thick
+def _needed(
+    view: Drawing, needed: "tuple[float | None, float | None]", thick: float, across: float
+) -> None:
+    """Draw the cuts that leave the part in the middle of a board `thick` by `across`."""
+    high = thick if needed[0] is None else needed[0]
+    wide = across if needed[1] is None else needed[1]
+    if needed[0] is not None:
+        for y in (-high / 2, high / 2):
+            view.line("cut", (-wide / 2, y), (wide / 2, y))
+    if needed[1] is not None:
         for x in (-wide / 2, wide / 2):
-            view.line("cut", (x, -edge / 2), (x, edge / 2))
-
-
-def _tall(view: Drawing) -> float:
-    box = view.to_json()["box"]
-    return float(box[3] - box[1])
+            view.line("cut", (x, -high / 2), (x, high / 2))
 
 
 def _dimensions(
