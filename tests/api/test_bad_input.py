@@ -60,7 +60,8 @@ def test_junk_is_no_measure(client: FlaskClient, tool: str, name: str, junk: Any
     response = post(client, tool, tool_named(tool).example | {name: junk})
     assert response.status_code == 422
     (message,) = response.json["errors"]["json"][name]
-    assert len(message) > 20, "a sentence, not a code"
+    assert " " in message, "a sentence, not a code"
+    assert message.endswith((".", "?"))
     assert len(message) < 300, "what was typed is quoted in short"
 
 
