@@ -19,11 +19,13 @@ SHELF = (
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),
     ("saw", "saw/odd-frame"),
+    ("saw", "saw/miter-fit"),
     ("saw", "saw/trim-run"),
     ("saw", "saw/even-spacing"),
     ("saw", "saw/wide-crosscut"),
     ("saw", "saw/milling-passes"),
     ("saw", "saw/crown-corner"),
+    ("saw", "door/door-set"),
     ("saw", "saw/groove-and-tenon"),
     ("site", "site/hinge-layout"),
 )
