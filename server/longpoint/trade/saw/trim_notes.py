@@ -57,7 +57,7 @@ def _inside_notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
             "Coped end: cut the inside miter first, long point at the back on the mark; then saw "
             "along the edge of the profile that shows, leaning the saw to cut the back away."
         )
-        said.append(_long_note(run, pieces, scale))
+        said.append(_long_note(run, scale))
     if "butt" in kinds:
         said.append("Butt only square-edged stock; cope what has a profile.")
     if "miter" in kinds:
@@ -71,10 +71,9 @@ def _inside_notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
     return said
 
 
-def _long_note(run: Run, pieces: "list[Piece]", scale: Scale) -> str:
-    bowed = [piece.tag for piece in pieces if "cope" in (piece.left.kind, piece.right.kind)]
+def _long_note(run: Run, scale: Scale) -> str:
     if not run.spring:
-        return f"Start coped pieces ({', '.join(bowed)}) a hair long, try them, then shave."
+        return "Start coped pieces a hair long, try them, then shave."
     return (
         f"The spring of {scale.length(run.spring)} is in the length of coped pieces held at both "
         "ends: bow them out in the middle and let them snap in. A piece with an end that is free "

@@ -75,9 +75,13 @@ def closing_notes(run: Run, scale: Scale) -> "list[str]":
 
 
 def _angle_notes(walls: "list[Wall]") -> "list[str]":
-    """Hold the inside angles against those of any closed figure, (n - 2) x 180."""
-    wanted = (len(walls) - 2) * 180.0
-    got = 180.0 * len(walls) - sum([turned(wall) for wall in walls])
+    """Hold the angles in the room against those of any closed figure.
+
+    They make (n - 2) x 180 where the walls close round a room, (n + 2) x 180 round a column.
+    """
+    turns = sum([turned(wall) for wall in walls])
+    got = 180.0 * len(walls) - turns
+    wanted = (len(walls) + (2 if turns < 0 else -2)) * 180.0
     if abs(got - wanted) < ANGLE_MISS:
         return []
     words = "too much" if got > wanted else "too little"

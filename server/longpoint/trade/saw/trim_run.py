@@ -15,12 +15,14 @@ from ..tool import (
     Tool,
 )
 from .scarf import MOST_PIECES, piece_length, pieces_needed
+from .trim_joints import Joint
 from .trim_notes import notes
 from .trim_pieces import ENDING, Piece, Run, name_neighbors, split, whole_piece
-from .trim_views import first_joint, plan, stands
+from .trim_views import joints, plan, stands
 
 FEWEST_CLOSED = 3
 SHARP = 50.0
+STEEPEST = 85.0
 
 
 def work(given: Given, scale: Scale) -> Answer:
@@ -59,6 +61,8 @@ def _refuse_unclosed(run: Run) -> None:
 
 def _pieces_of_wall(run: Run, index: int, scale: Scale) -> "list[Piece]":
     whole = whole_piece(run, index)
+    _refuse_sliver(index, whole.right)
+    _refuse_sliver((index - 1) % len(run.walls), whole.left)
     _refuse_nothing_left(run, whole, scale)
     _refuse_short_stick(run, whole, scale)
     pieces = split(run, whole)
@@ -70,6 +74,18 @@ def _pieces_of_wall(run: Run, index: int, scale: Scale) -> "list[Piece]":
                 f"the pieces of wall {index + 1}: use a smaller angle or a longer stick.",
             )
     return pieces
+
+
+def _refuse_sliver(index: int, joint: Joint) -> None:
+    """Refuse a corner that would need an end drawn out to a sliver; `index` is its wall."""
+    if joint.saw() <= STEEPEST:
+        return
+    advice = "check the angle" if joint.angle < 90 else "miter it, or take both walls as one"
+    raise Refusal(
+        f"walls.{index}.corner",
+        f"A corner of {show_angle(joint.angle)} needs an end cut {show_angle(joint.saw())} off "
+        f"square, {show_angle(STEEPEST)} at most: {advice}.",
+    )
 
 
 def _refuse_nothing_left(run: Run, whole: Piece, scale: Scale) -> None:
@@ -100,7 +116,7 @@ def _refuse_short_stick(run: Run, whole: Piece, scale: Scale) -> None:
         raise Refusal(
             "stick",
             f"Sticks {scale.length(run.stick)} long would make {number} pieces of wall "
-            f"{whole.wall + 1}, {MOST_PIECES} at most: use sticks longer than "
+            f"{whole.wall + 1}, and {MOST_PIECES} are the most: use sticks longer than "
             f"{scale.length(piece_length(over_all, MOST_PIECES, lost))}.",
         )
 
@@ -145,9 +161,8 @@ def _pieces(answer: Answer, run: Run, pieces: "list[Piece]") -> None:
 
 def _drawings(answer: Answer, run: Run, pieces: "list[Piece]") -> None:
     answer.draw(plan(run, pieces, answer.scale))
-    joint = first_joint(run, pieces, answer.scale)
-    if joint is not None:
-        answer.draw(joint)
+    for view in joints(run, pieces, answer.scale):
+        answer.draw(view)
 
 
 WALL = [
@@ -220,7 +235,7 @@ TOOL = Tool(
             default_text="any length",
             help="Usable length of the stock: a longer wall gets scarf joints.",
         ),
-        Angle("scarf", "Scarf angle", default=45, below=90, help="Off a square cut."),
+        Angle("scarf", "Scarf angle", default=45, most=STEEPEST, help="Off a square cut."),
     ],
     work=work,
     example={

@@ -9,22 +9,32 @@ from .trim_pieces import Piece, Run, whole_piece
 DRAWN = 0.035
 """Thickness that trim is drawn with, as a part of the run's greatest extent."""
 
+ROOM_SIDE = -2
+"""Lane of a dimension that lies in the room, clear of the trim."""
+
 
 def plan(run: Run, pieces: "list[Piece]", scale: Scale) -> Drawing:
     """Return the run from above: wall line, trim, numbers and the walls' lengths."""
     lines = trace(run.walls, opening(run))
     thick = drawn_thickness(run, lines)
-    view = Drawing("The run from above, room side inward", _plan_words(run, thick, scale))
+    view = Drawing("The run from above", _plan_words(run, thick, scale))
     for piece in pieces:
         _draw_piece(view, lines[piece.wall], piece, run, thick)
-    for wall, line in zip(run.walls, lines):
+    for index, (wall, line) in enumerate(zip(run.walls, lines)):
         view.line("wall", line.at(0), line.at(wall.length))
-        view.dimension(line.at(0), line.at(wall.length), scale.length(wall.length))
+        lane = ROOM_SIDE if _cramped(run, index, thick) else 1
+        view.dimension(line.at(0), line.at(wall.length), scale.length(wall.length), lane)
     _draw_limits(view, run, lines, thick)
     for piece in pieces:
         middle = (piece.start + piece.end) / 2
         view.tag(lines[piece.wall].at(middle, 2.6 * thick), piece.tag)
     return view
+
+
+def _cramped(run: Run, index: int, thick: float) -> bool:
+    """Tell whether a short wall's dimension would cross that of the wall before it."""
+    rounds = run.meets(index - 1) and run.walls[index - 1].turn == "outside"
+    return rounds and (index > 0 or run.closed) and run.walls[index].length < 8 * thick
 
 
 def drawn_thickness(run: Run, lines: "list[Line]") -> float:
@@ -46,7 +56,7 @@ def stands(run: Run, whole: Piece, thickness: float) -> bool:
 
 
 def _plan_words(run: Run, thick: float, scale: Scale) -> str:
-    words = "One wall" if len(run.walls) == 1 else f"{len(run.walls)} walls, clockwise"
+    words = "One wall" if len(run.walls) == 1 else f"{len(run.walls)} walls"
     if thick > run.thickness:
         words += (
             f". The trim is drawn {scale.bare(thick)} thick so that it can be seen; "
@@ -108,14 +118,14 @@ def _draw_limit(view: Drawing, line: Line, along: float, way: int, kind: str, th
         )
 
 
-def first_joint(run: Run, pieces: "list[Piece]", scale: Scale) -> "Drawing | None":
-    """Return the first joint between two pieces to scale, None where there is none."""
-    for piece in pieces:
-        if piece.right.kind in SCARF:
-            return _scarf_view(run, scale)
-        if run.meets(piece.wall):
-            return _corner_view(run, piece.wall, scale)
-    return None
+def joints(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[Drawing]":
+    """Return the first corner that two pieces share, and a scarf, each to scale where there is."""
+    views = [
+        _corner_view(run, index, scale) for index in range(len(run.walls)) if run.meets(index)
+    ][:1]
+    if [piece for piece in pieces if piece.right.kind in SCARF]:
+        views.append(_scarf_view(run, scale))
+    return views
 
 
 def _corner_view(run: Run, index: int, scale: Scale) -> Drawing:
