@@ -3,6 +3,10 @@
 A tool draws what it means (stock, a cut, a mark); the renderer decides how that looks.
 """
 
+import math
+
+from . import degrees
+
 ROLES = ("stock", "panel", "wall", "metal", "cut", "waste", "mark", "clearance")
 
 TYPE_CHECKING = False
@@ -48,10 +52,14 @@ class Drawing:
     def arc(
         self, role: str, center: "Point", radius: float, start: float, sweep: float
     ) -> "Drawing":
-        """Draw an arc: degrees from +x, a positive sweep runs clockwise on screen."""
+        """Draw an arc: degrees from +x, a positive sweep runs clockwise on screen.
+
+        >>> Drawing("Swing", "A quarter.").arc("mark", (0, 0), 2, 0, 90).to_json()["box"]
+        [0.0, 0.0, 2.0, 2.0]
+        """
         shape = {"center": _pair(center), "radius": float(radius)}
         shape["start"], shape["sweep"] = float(start), float(sweep)
-        return self._add("arc", role, _round_about(center, radius), shape)
+        return self._add("arc", role, _along_arc(center, radius, start, sweep), shape)
 
     def circle(self, role: str, center: "Point", radius: float) -> "Drawing":
         """Draw a full circle."""
@@ -100,6 +108,15 @@ class Drawing:
 
 def _pair(point: "Point") -> "list[float]":
     return [float(point[0]), float(point[1])]
+
+
+def _along_arc(center: "Point", radius: float, start: float, sweep: float) -> "list[Point]":
+    """Return the ends of an arc, and where it passes straight right, down, left or up."""
+    low, high = min(start, start + sweep), max(start, start + sweep)
+    quarters = range(int(math.ceil(low / 90)), int(math.floor(high / 90)) + 1)
+    turns = [low, high] + [90 * quarter for quarter in quarters]
+    x, y = center
+    return [(x + radius * degrees.cos(turn), y + radius * degrees.sin(turn)) for turn in turns]
 
 
 def _round_about(center: "Point", radius: float) -> "list[Point]":
