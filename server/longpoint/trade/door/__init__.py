@@ -1,0 +1,1 @@
+"""Questions answered in the door shop: building the doors themselves."""
