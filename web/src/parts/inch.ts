@@ -39,6 +39,9 @@ export class Inch extends LitElement {
         <rect class="tape" x="0" y=${TOP - 8} width=${WIDTH} height=${HEIGHT - TOP + 8} rx="8"></rect>
         ${this.ticks()}${this.foot()}
       </svg>
+      <span class="quarter first" aria-hidden="true">1/4</span>
+      <span class="quarter half" aria-hidden="true">1/2</span>
+      <span class="quarter third" aria-hidden="true">3/4</span>
     </div>`;
   }
 
@@ -52,11 +55,7 @@ export class Inch extends LitElement {
       const x = this.x(at / this.parts);
       drawn.push(svg`<line class="tick" x1=${x} y1=${TOP} x2=${x} y2=${TOP + this.height(at)}></line>`);
     }
-    const numbers = [1, 2, 3].map((quarter) => {
-      const words = quarter === 2 ? "1/2" : `${quarter}/4`;
-      return svg`<text class="number" x=${this.x(quarter / 4)} y=${HEIGHT - 8}>${words}</text>`;
-    });
-    return [...drawn, ...numbers];
+    return drawn;
   }
 
   private height(at: number): number {

@@ -87,21 +87,22 @@ export class Rows extends LitElement {
   private fields(row: RawRow, at: number, word: string, isOpen: boolean): TemplateResult {
     const { name, columns } = this.input;
     const last = this.rows.length - 1;
-    const act = (label: string, run: () => void, off = false): TemplateResult =>
-      html`<button
-        type="button"
-        aria-label="${label} ${word} ${at + 1}"
-        ?disabled=${off}
-        @click=${run}
-      >
-        ${label}
-      </button>`;
+    const act = (
+      label: string, run: () => void, off = false, picture = "",
+    ): TemplateResult => html`<button
+      type="button"
+      aria-label="${label} ${word} ${at + 1}"
+      ?disabled=${off}
+      @click=${run}
+    >
+      ${picture ? icon(picture) : label}
+    </button>`;
     return html`<div class="rowfields">
       ${fieldGrid(columns ?? [], row, `${name}.${at}.`, this.host)}
       ${isOpen
         ? html`<div class="actions">
-            ${act("Move up", () => this.host.move(name, at, at - 1), at === 0)}
-            ${act("Move down", () => this.host.move(name, at, at + 1), at === last)}
+            ${act("Move up", () => this.host.move(name, at, at - 1), at === 0, "up")}
+            ${act("Move down", () => this.host.move(name, at, at + 1), at === last, "down")}
             ${act("Duplicate", () => this.host.copy(name, at))}
             ${act("Remove", () => this.host.remove(name, at))}
           </div>`

@@ -3,9 +3,12 @@ import { html, type TemplateResult } from "lit";
 import { ref } from "lit/directives/ref.js";
 import { icon } from "./icons";
 
+/** The element is told of before it stands in the page, where alone it can be shown. */
 function opened(element?: Element): void {
   const dialog = element as HTMLDialogElement | undefined;
-  if (dialog?.isConnected && !dialog.open) dialog.showModal();
+  queueMicrotask(() => {
+    if (dialog?.isConnected && !dialog.open) dialog.showModal();
+  });
 }
 
 /** Returns an open sheet; `close` hears of every way it is left. */

@@ -194,7 +194,7 @@ export class App extends LitElement {
         aria-label="Units and settings: ${chipWords(this.settings)}"
         @click=${() => (this.sheet = "settings")}
       >
-        ${set(chipWords(this.settings))}
+        ${chipWords(this.settings)}
       </button>
     </header>`;
   }

@@ -74,12 +74,17 @@ export function isChanged(input: Input, value: Raw | undefined): boolean {
   return value !== undefined && value !== null && value !== "" && value !== input.default;
 }
 
-/** Splits the applying inputs into those that stand open and those that may fold away. */
+/**
+ * Splits the applying inputs into those that stand open and those that may fold away.
+ *
+ * Rows take the space of two fields; an even number stands open, since they stand two by two.
+ */
 export function folded(inputs: Input[]): [open: Input[], rest: Input[]] {
-  const stays = (input: Input, i: number): boolean =>
-    i < OPEN_FIELDS || input.required || input.kind === "rows";
-  const rest = inputs.filter((input, i) => !stays(input, i));
-  return rest.length < 2 ? [inputs, []] : [inputs.filter(stays), rest];
+  const isRows = (input: Input): boolean => input.kind === "rows";
+  const most = OPEN_FIELDS - 2 * inputs.filter(isRows).length;
+  const fields = inputs.filter((input) => !isRows(input));
+  const rest = fields.filter((input, i) => i >= most && !input.required);
+  return rest.length < 2 ? [inputs, []] : [inputs.filter((input) => !rest.includes(input)), rest];
 }
 
 /** Returns every typed field that applies, rows' fields included, in the order of the screen. */

@@ -60,23 +60,31 @@ export class Hand {
   }
 
   key(event: KeyboardEvent, path: string): void {
-    if (event.key === "Enter") this.next();
+    if (event.key === "Enter") this.next(true);
     else if (event.key === "Escape") this.close();
     else if (EDITING.test(event.key) && !event.ctrlKey && !event.metaKey) return this.typing(path);
     else return;
     event.preventDefault();
   }
 
-  next(): void {
+  next(byKeyboard = false): void {
     const path = this.following();
-    if (path) this.take(path);
+    if (path) this.take(path, byKeyboard);
     else this.close();
   }
 
-  /** Moves the focus to the field at `path`, once it is on the screen. */
-  take(path: string): void {
+  /**
+   * Moves the focus to the field at `path`, once it is on the screen.
+   *
+   * From a keyboard its text is selected, as by Tab, so that typing starts a new entry.
+   */
+  take(path: string, byKeyboard = false): void {
     this.host.unfold(path);
-    void this.host.updateComplete.then(() => document.getElementById(idOf(path))?.focus());
+    void this.host.updateComplete.then(() => {
+      const field = document.getElementById(idOf(path));
+      field?.focus();
+      if (byKeyboard && field instanceof HTMLInputElement) field.select();
+    });
   }
 
   get isLast(): boolean {

@@ -17,6 +17,9 @@ import { Desk } from "./desk";
 import { applying, folded, idOf, inputAt, isChanged, nameOf, rowsAt } from "./form";
 import { strayMessages } from "./waiting";
 
+/** Part of the card above the bar at which its number can be read. */
+const CARD_SEEN = 0.6;
+
 @customElement("lp-tool")
 export class ToolScreen extends LitElement {
   @property({ attribute: false }) tool!: CatalogTool;
@@ -27,9 +30,10 @@ export class ToolScreen extends LitElement {
   @state() private chosen = "";
   @state() private isCardSeen = true;
   desk!: Desk;
-  private readonly watch = new IntersectionObserver((seen) => {
-    this.isCardSeen = seen[seen.length - 1]?.isIntersecting ?? true;
-  });
+  private readonly watch = new IntersectionObserver(
+    (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
+    { threshold: [0, CARD_SEEN], rootMargin: "0px 0px -64px 0px" },
+  );
 
   protected override createRenderRoot(): HTMLElement {
     return this;
