@@ -1,5 +1,6 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
+import { stripped } from "./strip.mjs";
 
 /** @typedef {{[path: string]: string}} Sources text by path, such as "longpoint/trade/calls.py" */
 
@@ -7,8 +8,7 @@ import { join } from "node:path";
 const isCore = (/** @type {string} */ path) => path === "__init__.py" || path.startsWith("trade/");
 
 /**
- * Read the core's Python sources, as they are: their comments cost 10 KB on the way to the phone
- * and nothing there, and a traceback's line numbers stay right.
+ * Read the core's Python sources as the phone gets them: without docstrings and comments.
  *
  * @param {string} folder the package folder, server/longpoint
  * @returns {Promise<Sources>}
@@ -19,7 +19,7 @@ export async function coreSources(folder) {
   const wanted = paths.filter((path) => path.endsWith(".py") && isCore(path)).sort();
   const read = async (/** @type {string} */ path) => [
     `longpoint/${path}`,
-    await readFile(join(folder, path), "utf8"),
+    stripped(await readFile(join(folder, path), "utf8")),
   ];
   return Object.fromEntries(await Promise.all(wanted.map(read)));
 }
