@@ -17,7 +17,7 @@ from ..tool import (
     square,
 )
 from .crown_drawing import on_the_table, section
-from .crown_sides import flat, nested
+from .laid_on_saw import flat, nested
 
 MOST_SWING = 50.0
 MOST_TILT = 45.0
@@ -177,6 +177,7 @@ TOOL = Tool(
         Angle(
             "corner",
             "Corner",
+            least=1,
             below=360,
             help="Between the two walls: 90 for a square corner, inside or outside.",
         ),

@@ -6,7 +6,7 @@ from ..tool import Drawing, Scale
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .crown_sides import Cut
+    from .laid_on_saw import Cut
 
 SKETCH_WIDTH = 4.0
 

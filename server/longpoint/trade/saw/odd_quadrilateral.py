@@ -3,6 +3,7 @@
 import math
 
 from .. import degrees
+from ..lengths import show_angle
 from ..tool import Given, Refusal, Scale
 
 TYPE_CHECKING = False
@@ -11,6 +12,7 @@ if TYPE_CHECKING:
 
 SIDES = ("top", "right", "bottom", "left")
 CORNERS = ("tl", "tr", "br", "bl")
+SHARPEST = 5.0  # Degrees; a miter there would be 87 off square.
 CORNER_NAMES = ("top left", "top right", "bottom right", "bottom left")
 
 
@@ -23,7 +25,7 @@ class Quadrilateral:
     Raises
     ------
     Refusal
-        For sides that can't close, and for a corner that would point inwards.
+        For sides that can't close, and for a corner that points inwards or is all but shut.
     """
 
     def __init__(self, given: Given, scale: Scale) -> None:
@@ -40,7 +42,7 @@ class Quadrilateral:
             angle_between(right, across, top) + angle_between(bottom, across, left),
             angle_between(bottom, left, across),
         ]
-        self._refuse_inward()
+        self._refuse_corners()
 
     def points(self) -> "list[Point]":
         """Return the four corners of the opening."""
@@ -99,8 +101,15 @@ class Quadrilateral:
                 f"{scale.length(most)}. Measure it, and the sides, again.",
             )
 
-    def _refuse_inward(self) -> None:
+    def _refuse_corners(self) -> None:
+        """Refuse a corner that points inwards, and one too sharp for trim to turn."""
         for corner, name in zip(self.corners, CORNER_NAMES):
+            if corner < SHARPEST:
+                raise Refusal(
+                    "diagonal",
+                    f"With this diagonal the {name} corner closes to {show_angle(corner)}: no "
+                    "trim turns that. Measure the diagonal from top left to bottom right again.",
+                )
             if corner >= 180:
                 raise Refusal(
                     "diagonal",

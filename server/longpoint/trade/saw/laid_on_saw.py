@@ -1,8 +1,8 @@
-"""Which way round crown goes on the saw: edge to the fence, swing, and the side that is kept.
+"""Which way round a piece goes on the saw: edge to the fence, swing, and the side that is kept.
 
 Left and right of a joint are meant as you face the corner from the room. Seen face on, the left
-piece is cut at its right end. Crown on the wall is long at the bottom edge in an inside corner
-and at the top edge in an outside one, and so is the side of the cut that goes with it.
+piece is cut at its right end. Crown is long at the bottom edge in an inside corner, where its back
+reaches farther than its face, and at the top edge in an outside one, where its face does.
 """
 
 from collections import namedtuple
@@ -31,9 +31,29 @@ def flat(turn: str, side: str, tilt: str = "left") -> Cut:
     >>> flat("inside", "left")
     Cut(edge='top', swing='right', keep='left')
     """
-    keep = tilt if turn == "inside" else OTHER[tilt]
+    return laid(side, tilt, _long_edge(turn), face_longer=turn == "outside")
+
+
+def laid(side: str, tilt: str, long_edge: str, *, face_longer: bool) -> Cut:
+    """Return how a piece lies face up for a cut slanted both ways.
+
+    Parameters
+    ----------
+    side : str
+        left or right of the joint; a left piece is cut at its right end.
+    tilt : str
+        Where the top of the blade leans.
+    long_edge : str
+        top or bottom: the edge that reaches farther at this end.
+    face_longer : bool
+        The face reaches farther than the back.
+
+    >>> laid("right", "left", "top", face_longer=True)
+    Cut(edge='top', swing='right', keep='right')
+    """
+    keep = OTHER[tilt] if face_longer else tilt
     edge = "top" if keep == side else "bottom"
-    return Cut(edge, _swing(turn, edge, keep), keep)
+    return Cut(edge, _swing(long_edge, edge, keep), keep)
 
 
 def nested(turn: str, side: str) -> Cut:
@@ -43,10 +63,13 @@ def nested(turn: str, side: str) -> Cut:
     Cut(edge='bottom', swing='right', keep='right')
     """
     keep = OTHER[side]
-    return Cut("bottom", _swing(turn, "bottom", keep), keep)
+    return Cut("bottom", _swing(_long_edge(turn), "bottom", keep), keep)
 
 
-def _swing(turn: str, edge: str, keep: str) -> str:
+def _long_edge(turn: str) -> str:
+    return "bottom" if turn == "inside" else "top"
+
+
+def _swing(long_edge: str, edge: str, keep: str) -> str:
     """Return the handle's side: a kept piece longer at the fence has the handle on its own side."""
-    long_edge = "bottom" if turn == "inside" else "top"
     return keep if edge == long_edge else OTHER[keep]
