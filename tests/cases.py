@@ -4,6 +4,7 @@ Core, API and phone are all judged by the same lines, so that they can't drift a
 """
 
 import json
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
@@ -49,6 +50,14 @@ def all_cases() -> list[Case]:
         content = json.loads(path.read_text(encoding="utf-8"))
         cases += [Case(tool=content["tool"], **case) for case in content["cases"]]
     return cases
+
+
+def finished(call: Callable[[dict[str, Any]], dict[str, Any]], request: dict[str, Any]) -> Any:
+    """Return the reply to a request, a search carried on to its end."""
+    reply = call(request)
+    while reply.get("search"):
+        reply = call({"do": "continue", "search": reply["search"]})
+    return reply
 
 
 def judge(case: Case, reply: dict[str, Any]) -> None:

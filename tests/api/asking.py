@@ -7,6 +7,7 @@ from flask.testing import FlaskClient
 from werkzeug.test import TestResponse
 
 from longpoint.trade.calls import call
+from tests.cases import finished
 
 
 def post(client: FlaskClient, tool: str, inputs: Any, **query: Any) -> TestResponse:
@@ -41,7 +42,7 @@ def flat(errors: dict[str, Any], path: str = "") -> list[dict[str, str]]:
 def core_reply(tool: str, inputs: Any, units: str = "in", step: int = 16) -> dict[str, Any]:
     """Return what the core's door says to the same question, as the phone gets it."""
     request = {"do": "answer", "tool": tool, "inputs": inputs, "units": units, "step": step}
-    return json.loads(call(json.dumps(request)))
+    return finished(lambda asked: json.loads(call(json.dumps(asked))), request)
 
 
 def words(errors: list[dict[str, Any]]) -> set[tuple[str, str]]:

@@ -13,7 +13,7 @@ from playwright.sync_api import Browser
 from longpoint.front import STATIC
 from longpoint.trade.calls import call
 from longpoint.trade.shelf import PLACES, SHELF, slugs_at
-from tests.cases import Case, all_cases, assert_same, judge
+from tests.cases import Case, all_cases, assert_same, finished, judge
 
 START = """
 async ([worker, wasm, core]) => {
@@ -52,6 +52,12 @@ class Phone:
         return reply
 
 
+def reference(request: dict[str, Any]) -> dict[str, Any]:
+    """Return CPython's reply to one request."""
+    reply: dict[str, Any] = json.loads(call(json.dumps(request)))
+    return reply
+
+
 def asset(pattern: str) -> str:
     (path,) = (STATIC / "assets").glob(pattern)
     return "/assets/" + path.name
@@ -69,15 +75,15 @@ def phone(browser: Browser, address: str) -> Iterator[Phone]:
 
 @pytest.mark.parametrize("case", all_cases(), ids=lambda case: f"{case.tool}: {case.title}")
 def test_case(phone: Phone, case: Case) -> None:
-    reply = phone.call(case.request)
+    reply = finished(phone.call, case.request)
     judge(case, reply)
-    assert_same(json.loads(call(json.dumps(case.request))), reply)
+    assert_same(finished(reference, case.request), reply)
 
 
 @pytest.mark.parametrize("slug", [slug for place, _ in PLACES for slug in slugs_at(place)])
 def test_declaration(phone: Phone, slug: str) -> None:
     request = {"do": "declare", "tool": slug}
-    assert_same(json.loads(call(json.dumps(request))), phone.call(request))
+    assert_same(reference(request), phone.call(request))
 
 
 def test_shelf(phone: Phone) -> None:
@@ -97,4 +103,4 @@ def test_shelf(phone: Phone) -> None:
 )  # fmt: skip
 def test_reading(phone: Phone, text: str, units: str) -> None:
     request = {"do": "read", "kind": "length", "text": text, "units": units, "step": 32}
-    assert_same(json.loads(call(json.dumps(request))), phone.call(request))
+    assert_same(reference(request), phone.call(request))

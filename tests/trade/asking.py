@@ -4,12 +4,13 @@ import json
 from typing import Any
 
 from longpoint.trade.calls import call
+from tests.cases import finished
 
 
 def ask(tool: str, scale: dict[str, Any] | None = None, **inputs: Any) -> dict[str, Any]:
     """Return the core's reply to one question."""
     request = {"do": "answer", "tool": tool, "inputs": inputs} | (scale or {})
-    reply: dict[str, Any] = json.loads(call(json.dumps(request)))
+    reply: dict[str, Any] = finished(lambda asked: json.loads(call(json.dumps(asked))), request)
     return reply
 
 

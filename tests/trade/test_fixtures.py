@@ -6,13 +6,13 @@ import pytest
 
 from longpoint.trade.calls import call
 from longpoint.trade.shelf import SHELF
-from tests.cases import FIXTURES, Case, all_cases, judge
+from tests.cases import FIXTURES, Case, all_cases, finished, judge
 
 
 @pytest.mark.parametrize("case", all_cases(), ids=lambda case: f"{case.tool}: {case.title}")
 def test_case(case: Case) -> None:
     assert case.source, "a case names who says so"
-    judge(case, json.loads(call(json.dumps(case.request))))
+    judge(case, finished(lambda request: json.loads(call(json.dumps(request))), case.request))
 
 
 @pytest.mark.parametrize("path", [path for _, path in SHELF])

@@ -234,3 +234,4 @@ class Answer(Reply):
     notes = _texts()
     cautions = _texts()
     sources = _texts()
+    progress = _number("1 for a finished answer.")

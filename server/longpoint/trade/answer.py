@@ -56,6 +56,8 @@ class Answer:
     ----------
     scale : Scale
         How lengths are shown.
+
+    `progress` is 1 unless a search goes on behind this answer; then how much of it is done.
     """
 
     def __init__(self, scale: Scale) -> None:
@@ -67,6 +69,7 @@ class Answer:
         self.drawings: list[Drawing] = []
         self.notes: list[str] = []
         self.cautions: list[str] = []
+        self.progress = 1.0
 
     def length(
         self, name: str, label: str, inches: float, *, lead: bool = False, fine: bool = False
@@ -193,6 +196,7 @@ class Answer:
             "details": drawings[1:],
             "notes": self.notes,
             "cautions": self.cautions,
+            "progress": self.progress,
         }
 
     def _figure(

@@ -14,6 +14,7 @@ from .shelf import PLACES, slugs_at, tool_named
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from typing import Any
 
 _ECHO = {
@@ -45,10 +46,38 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
     if do == "declare":
         return {"tool": _tool(request).declare()}
     if do == "answer":
-        return {"answer": _tool(request).answer(request.get("inputs") or {}, _scale(request))}
+        return _Search.start(_tool(request).answers(request.get("inputs") or {}, _scale(request)))
+    if do == "continue":
+        return _Search.go_on(request.get("search"))
     if do == "read":
         return _read(request)
     raise Refusal("do", f"{quoted(str(do))} is not a request.")
+
+
+class _Search:
+    """The one question that may still be looking for a better answer; a new one ends it."""
+
+    number = 0
+    answers: "Iterator[dict[str, Any]] | None" = None
+
+    @classmethod
+    def start(cls, answers: "Iterator[dict[str, Any]]") -> "dict[str, Any]":
+        cls.number += 1
+        cls.answers = answers
+        return cls.go_on(cls.number)
+
+    @classmethod
+    def go_on(cls, number: object) -> "dict[str, Any]":
+        if cls.answers is None or number != cls.number:
+            raise Refusal("search", "That search is over: ask again.")
+        try:
+            answer = next(cls.answers)
+        except Refusal:
+            cls.answers = None
+            raise
+        if answer["progress"] >= 1:
+            cls.answers = None
+        return {"answer": answer, "search": cls.number if cls.answers else None}
 
 
 def shelf() -> "list[dict[str, Any]]":

@@ -10,7 +10,7 @@ from .rows import Given, Rows, read_form
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
     from typing import Any
 
 __all__ = [
@@ -50,6 +50,10 @@ class Tool:
         In the order of the form; a condition refers to an earlier input.
     work : function
         From `Given` and `Scale` to an `Answer`; raises `Refusal` for what can't be built.
+    search : function
+        Instead of `work`, where the best answer takes looking for: from `Given` and `Scale` to an
+        iterator of ever better answers, each after a few milliseconds' work and each saying in
+        its `progress` how far the search has come; the last one says 1.
     example : dict
         A complete and plausible set of raw inputs, for the thumbnail.
     cautions, sources : list of str
@@ -64,7 +68,8 @@ class Tool:
         title: str,
         question: str,
         inputs: "list[Input]",
-        work: "Callable[[Given, Scale], Answer]",
+        work: "Callable[[Given, Scale], Answer] | None" = None,
+        search: "Callable[[Given, Scale], Iterator[Answer]] | None" = None,
         example: "dict[str, Any]",
         cautions: "list[str]",
         sources: "list[str]",
@@ -75,6 +80,7 @@ class Tool:
         self.question = question
         self.inputs = inputs
         self.work = work
+        self.search = search
         self.example = example
         self.cautions = cautions
         self.sources = sources
@@ -100,13 +106,33 @@ class Tool:
         Refusal
             For inputs that can't be read, or that no such work can be built from.
         """
+        found: dict[str, Any] = {}
+        for found in self.answers(raw, scale):
+            pass
+        return found
+
+    def answers(self, raw: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Any]]":
+        """Read raw inputs and give ever better Answers; for most tools the first is the last.
+
+        Raises
+        ------
+        Refusal
+            As `answer` does, before the first.
+        """
         given = self.read(raw, scale)
-        answer = self.work(given, scale).to_json()
-        answer["tool"] = self.slug
-        answer["inputs"] = given.values
-        answer["cautions"] = answer["cautions"] + self.cautions
-        answer["sources"] = self.sources
-        return answer
+        if self.search is not None:
+            for better in self.search(given, scale):
+                yield self._whole(better, given)
+        elif self.work is not None:
+            yield self._whole(self.work(given, scale), given)
+
+    def _whole(self, answer: Answer, given: Given) -> "dict[str, Any]":
+        whole = answer.to_json()
+        whole["tool"] = self.slug
+        whole["inputs"] = given.values
+        whole["cautions"] = whole["cautions"] + self.cautions
+        whole["sources"] = self.sources
+        return whole
 
     def declare(self) -> "dict[str, Any]":
         """Return the tool's declaration as the contract's JSON object."""
