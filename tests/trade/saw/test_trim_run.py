@@ -11,7 +11,7 @@ from typing import Any
 import numpy as np
 import pytest
 import shapely
-from hypothesis import assume, given, settings
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon
 
@@ -58,21 +58,41 @@ def walls_of(room: Room) -> list[dict[str, Any]]:
     return walls
 
 
+def buildable(room: Room) -> bool:
+    """Tell whether a room has neither slivers of corners nor stubs of walls."""
+    return all(25 < wall["corner"] < 165 and wall["length"] > 20 for wall in walls_of(room))
+
+
 @st.composite
-def rooms(draw: st.DrawFn) -> Room:
-    """Rooms whose corners all see one point, clockwise, without slivers or stubs of wall."""
+def round_rooms(draw: st.DrawFn) -> Room:
+    """Rooms of three to seven walls whose corners all see one point, clockwise."""
     count = draw(st.integers(3, 7))
     jitter = [draw(st.floats(-0.35, 0.35)) for _ in range(count)]
     radii = [draw(st.floats(60, 160)) for _ in range(count)]
     angles = [-2 * math.pi * (at + off) / count for at, off in enumerate(jitter)]
-    room = [
+    return [
         (far * math.cos(angle), far * math.sin(angle))
         for far, angle in zip(radii, angles, strict=True)
     ]
-    for wall in walls_of(room):
-        assume(25 < wall["corner"] < 165)
-        assume(wall["length"] > 20)
-    return room
+
+
+@st.composite
+def notched_rooms(draw: st.DrawFn) -> Room:
+    """L-shaped rooms, and ones with a chimney breast too, sheared, listed from any wall."""
+    a, b, c, d, e, f = (draw(st.floats(25, 120)) for _ in range(6))
+    room = [(0, 0), (0, a + b), (c + d, a + b), (c + d, a), (c, a), (c, 0)]
+    if draw(st.booleans()):
+        high = a + b
+        breast = [(0, high + e), (c, high + e), (c, high), (c + f, high), (c + f, high + e)]
+        room = [(0, 0), *breast, (c + d + f, high + e), (c + d + f, a), (c, a), (c, 0)]
+    lean = draw(st.floats(-0.7, 0.7))
+    start = draw(st.integers(0, len(room) - 1))
+    leaning = [(x + lean * y, y) for x, y in room]
+    return leaning[start:] + leaning[:start]
+
+
+def rooms() -> st.SearchStrategy[Room]:
+    return st.one_of(round_rooms(), notched_rooms()).filter(buildable)
 
 
 def face_reach(end: dict[str, Any], thickness: float) -> float:
@@ -218,6 +238,46 @@ def test_scarfs_use_few_sticks_and_leave_no_short_end(
         assert min(pieces) >= stick / 2
         fewer = len(pieces) - 1
         assert fewer * stick - (fewer - 1) * lap < wall, "one piece fewer would not reach"
+
+
+@settings(max_examples=100, deadline=None)
+@given(
+    st.floats(100, 700),
+    st.tuples(st.floats(45, 150), st.floats(45, 150)),
+    st.sampled_from([20, 30, 45, 60]),
+)
+def test_scarfed_pieces_make_up_the_whole_between_two_outside_corners(
+    wall: float, corners: tuple[float, float], angle: float
+) -> None:
+    """Laid lap over lap, the parts of a wall fill the plan of one long piece, points included."""
+    thickness, stick = 0.75, 96.0
+    walls = [
+        {"length": 20, "turn": "outside", "corner": corners[0]},
+        {"length": wall, "turn": "outside", "corner": corners[1]},
+        {"length": 20, "turn": "open"},
+    ]
+    got = answer(
+        {
+            "walls": walls,
+            "first_end": "open",
+            "thickness": thickness,
+            "stick": stick,
+            "scarf": angle,
+        }
+    )["pieces"]
+    parts, at = [], 0.0
+    for piece in got[1:-1]:
+        left, right = (face_reach(end, thickness) for end in piece["ends"])
+        over = left if piece["ends"][0]["joint"] == "scarf" else 0.0
+        end = at + piece["length"] - over
+        shape = [(at, 0), (end, 0), (end + right, thickness), (at - left, thickness)]
+        parts.append(Polygon(shape))
+        assert parts[-1].bounds[2] - parts[-1].bounds[0] <= stick + SLACK
+        at = end
+    past = [thickness / math.tan(math.radians(corner) / 2) for corner in corners]
+    whole = Polygon([(0, 0), (wall, 0), (wall + past[1], thickness), (-past[0], thickness)])
+    assert shapely.union_all(parts).symmetric_difference(whole).area < 1e-3
+    assert sum(part.area for part in parts) == pytest.approx(whole.area, abs=1e-3)
 
 
 def test_plan_is_drawn_clockwise_with_the_room_inside() -> None:

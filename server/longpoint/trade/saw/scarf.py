@@ -9,6 +9,8 @@ import math
 from .. import degrees
 
 MOST_PIECES = 12
+NOISE = 1e-9
+"""Inches by which sums of converted lengths may be off: no reason for another scarf."""
 
 
 def lap(thickness: float, angle: float) -> float:
@@ -18,6 +20,11 @@ def lap(thickness: float, angle: float) -> float:
     0.625
     """
     return thickness * degrees.tan(angle)
+
+
+def fits(length: float, stick: float) -> bool:
+    """Tell whether a piece comes out of a stick whole; inches, from point to point."""
+    return length <= stick + NOISE
 
 
 def pieces_needed(length: float, stick: float, lost: float) -> int:
@@ -31,9 +38,9 @@ def pieces_needed(length: float, stick: float, lost: float) -> int:
     >>> pieces_needed(200, 192, 0.625), pieces_needed(192, 192, 0.625)
     (2, 1)
     """
-    if length <= stick:
+    if fits(length, stick):
         return 1
-    return math.ceil((length - lost) / (stick - lost) - 1e-9)
+    return math.ceil((length - lost) / (stick - lost) - NOISE)
 
 
 def piece_length(length: float, pieces: int, lost: float) -> float:

@@ -56,7 +56,7 @@ class Joint:
     def reach(self, thickness: float) -> float:
         """Return how far the face goes past the end of the back; negative where it stops short."""
         if self.kind in _FITTED:
-            return thickness * degrees.cos(180 - self.angle) / degrees.sin(self.angle)
+            return 0.0 if self.angle == 90 else -thickness / degrees.tan(self.angle)
         if self.kind in ("cope", "miter"):
             return -thickness / degrees.tan(self.angle / 2)
         if self.kind == "outside":
@@ -96,5 +96,7 @@ class Joint:
             return ""
         if reach < 0:
             return ", long point at the back"
-        past = "" if self.kind == "over" else f", {scale.length(reach)} past the mark"
-        return ", long point on the face" + past
+        if self.kind == "over":
+            return ", long point on the face"
+        past = scale.length(reach) if scale.tick(reach) else "a hair"
+        return f", long point on the face, {past} past the mark"

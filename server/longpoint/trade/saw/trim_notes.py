@@ -24,8 +24,8 @@ def notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
     said += _outside_notes(run) + _scarf_notes(run, pieces, scale)
     said += _saw_notes(pieces)
     said.append(
-        f"When buying, allow {scale.bare(BUYING)} more for each joint and square both ends of "
-        "every stick."
+        f"Buy {scale.bare(BUYING)} over the total for each joint, and square both ends "
+        "of every stick."
     )
     return said
 
@@ -75,7 +75,7 @@ def _long_note(run: Run, scale: Scale) -> str:
     if not run.spring:
         return "Start coped pieces a hair long, try them, then shave."
     return (
-        f"The spring of {scale.length(run.spring)} is in the length of coped pieces held at both "
+        f"The spring of {scale.finer().length(run.spring)} is in the length of coped pieces held at both "
         "ends: bow them out in the middle and let them snap in. A piece with an end that is free "
         "or goes round a corner gets none."
     )

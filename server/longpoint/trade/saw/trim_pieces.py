@@ -49,6 +49,10 @@ class Run:
         listed = self.closed or index + 1 < len(self.walls)
         return listed and self.walls[index].turn not in ENDING
 
+    def follows(self, index: int) -> bool:
+        """Tell whether a wall's left end meets the right end of another one that is listed."""
+        return (index > 0 or self.closed) and self.meets(index - 1)
+
     def lap(self) -> float:
         """Return what one scarf costs, in inches."""
         return lap(self.thickness, self.scarf)
@@ -159,14 +163,8 @@ def split(run: Run, whole: Piece) -> "list[Piece]":
 def name_neighbors(run: Run, walls: "list[list[Piece]]") -> None:
     """Tell each piece, wall by wall, which piece it meets at either end."""
     for index, pieces in enumerate(walls):
-        before = (
-            walls[index - 1][-1].tag if run.meets(index - 1) and _has_before(run, index) else ""
-        )
+        before = walls[index - 1][-1].tag if run.follows(index) else ""
         after = walls[(index + 1) % len(walls)][0].tag if run.meets(index) else ""
         tags = [before] + [piece.tag for piece in pieces] + [after]
         for at, piece in enumerate(pieces):
             piece.meets = (tags[at], tags[at + 2])
-
-
-def _has_before(run: Run, index: int) -> bool:
-    return index > 0 or run.closed

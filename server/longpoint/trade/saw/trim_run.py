@@ -14,7 +14,7 @@ from ..tool import (
     Scale,
     Tool,
 )
-from .scarf import MOST_PIECES, piece_length, pieces_needed
+from .scarf import MOST_PIECES, fits, piece_length, pieces_needed
 from .trim_joints import Joint
 from .trim_notes import notes
 from .trim_pieces import ENDING, Piece, Run, name_neighbors, split, whole_piece
@@ -103,7 +103,7 @@ def _refuse_nothing_left(run: Run, whole: Piece, scale: Scale) -> None:
 
 def _refuse_short_stick(run: Run, whole: Piece, scale: Scale) -> None:
     over_all, lost = whole.over_all(run.thickness), run.lap()
-    if run.stick is None or over_all <= run.stick:
+    if run.stick is None or fits(over_all, run.stick):
         return
     if run.stick <= lost:
         raise Refusal(

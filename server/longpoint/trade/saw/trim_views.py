@@ -33,8 +33,8 @@ def plan(run: Run, pieces: "list[Piece]", scale: Scale) -> Drawing:
 
 def _cramped(run: Run, index: int, thick: float) -> bool:
     """Tell whether a short wall's dimension would cross that of the wall before it."""
-    rounds = run.meets(index - 1) and run.walls[index - 1].turn == "outside"
-    return rounds and (index > 0 or run.closed) and run.walls[index].length < 8 * thick
+    rounds = run.follows(index) and run.walls[index - 1].turn == "outside"
+    return rounds and run.walls[index].length < 8 * thick
 
 
 def drawn_thickness(run: Run, lines: "list[Line]") -> float:
@@ -141,7 +141,7 @@ def _corner_view(run: Run, index: int, scale: Scale) -> Drawing:
         f"Joint of {index + 1} and {after + 1} from above, to scale",
         f"{corner.turn[0].upper()}{corner.turn[1:]} corner of {show_angle(corner.corner)}, stock "
         f"{scale.length(thick)}; saw {show_angle(right.saw())} on {index + 1}, "
-        f"{show_angle(left.saw())} on {after + 1}.",
+        f"{show_angle(left.saw())} on {after + 1}.{_coped_words(right, left)}",
     )
     come, go = Line((-stub, 0.0), 0.0), Line((0.0, 0.0), turned(corner))
     far = stub - right.standing().inset(thick)
@@ -155,6 +155,10 @@ def _corner_view(run: Run, index: int, scale: Scale) -> Drawing:
     _measure_end(view, come, right, stub, thick, scale)
     _measure_end(view, go, left, 0.0, thick, scale)
     return view
+
+
+def _coped_words(right: Joint, left: Joint) -> str:
+    return " Drawn after coping." if "cope" in (right.kind, left.kind) else ""
 
 
 def _measure_end(
