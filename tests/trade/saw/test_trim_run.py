@@ -4,7 +4,6 @@ Rooms are polygons; shapely says what their walls' trim must fill. Nothing here 
 answer was worked out: a piece is its marked length, its two settings and where its long points are.
 """
 
-import json
 import math
 from typing import Any
 
@@ -15,28 +14,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import LineString, Polygon
 
-from longpoint.trade.calls import call
+from tests.trade import asking
 
 SLACK = 1e-6
 Room = list[tuple[float, float]]
 
 
-def reply(inputs: dict[str, Any]) -> dict[str, Any]:
-    """Ask the core's door; the reply is JSON without NaN or infinity."""
-
-    def refuse(text: str) -> None:
-        raise AssertionError(f"{text} in a reply")
-
-    text = call(json.dumps({"do": "answer", "tool": "trim-run", "inputs": inputs}))
-    got: dict[str, Any] = json.loads(text, parse_constant=refuse)
-    return got
-
-
 def answer(inputs: dict[str, Any]) -> dict[str, Any]:
-    got = reply(inputs)
-    assert got["ok"], got
-    result: dict[str, Any] = got["answer"]
-    return result
+    return asking.answer("trim-run", **inputs)
 
 
 def walls_of(room: Room) -> list[dict[str, Any]]:
@@ -351,7 +336,7 @@ odd_walls = st.lists(
 )
 def test_whatever_is_typed_gets_figures_or_a_sentence(inputs: dict[str, Any]) -> None:
     """No traceback, no NaN, no piece without length: an answer or a refusal on a field."""
-    got = reply(inputs)
+    got = asking.ask("trim-run", **inputs)
     if got["ok"]:
         assert all(piece["length"] > 0 for piece in got["answer"]["pieces"])
     else:

@@ -75,9 +75,9 @@ def _long_note(run: Run, scale: Scale) -> str:
     if not run.spring:
         return "Start coped pieces a hair long, try them, then shave."
     return (
-        f"The spring of {scale.finer().length(run.spring)} is in the length of coped pieces held at both "
-        "ends: bow them out in the middle and let them snap in. A piece with an end that is free "
-        "or goes round a corner gets none."
+        f"The spring of {scale.finer().length(run.spring)} is in the length of coped pieces held "
+        "at both ends: bow them out in the middle and let them snap in. A piece with an end that "
+        "is free or goes round a corner gets none."
     )
 
 

@@ -134,7 +134,7 @@ def _corner_view(run: Run, index: int, scale: Scale) -> Drawing:
     after = (index + 1) % count
     right = whole_piece(run, index).right
     left = whole_piece(run, after).left
-    stub = 5 * thick + max(one.standing().inset(thick) for one in (left, right))
+    stub = 3.5 * thick + max(one.standing().inset(thick) for one in (left, right))
     stub += max(abs(one.standing().reach(thick)) for one in (left, right))
     corner = run.walls[index]
     view = Drawing(
