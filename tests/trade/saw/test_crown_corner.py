@@ -9,8 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from longpoint.trade.calls import call
-
-Vector = np.ndarray[Any, np.dtype[np.float64]]
+from tests.trade.saw.solid import Vector, blade, cos, kept, laid, sin
 
 # Derived, checked by planes cut by planes in the tests below: corner -> (flat swing, flat tilt)
 # for springs of 30, 38, 45, 52 and 60. The pairs that were seen in print stand in PRINTED.
@@ -59,14 +58,6 @@ def figures(**inputs: Any) -> dict[str, Any]:
     return {figure["name"]: figure["value"] for figure in answer(**inputs)["figures"]}
 
 
-def cos(angle: float) -> float:
-    return float(np.cos(np.radians(angle)))
-
-
-def sin(angle: float) -> float:
-    return float(np.sin(np.radians(angle)))
-
-
 class Hung:
     """A piece of crown on its wall: x to the right, y away from who faces the corner, z up.
 
@@ -87,28 +78,11 @@ class Hung:
     def on_saw(self, edge: str) -> Vector:
         """The joint's normal, towards the piece, once it lies flat: x right, y to the fence."""
         towards_fence = self.rise if edge == "top" else -self.rise
-        return self._turned(towards_fence, self.face)
+        return laid(self.kept, towards_fence, self.face)
 
     def nested(self) -> Vector:
         """The same with the piece upside down, its wall side to the fence."""
-        return self._turned(-self.out, -self.up)
-
-    def _turned(self, towards_fence: Vector, off_table: Vector) -> Vector:
-        right = np.cross(towards_fence, off_table)
-        return np.array([right @ self.kept, towards_fence @ self.kept, off_table @ self.kept])
-
-
-def blade(swing: str, miter: float, tilt: str, bevel: float) -> Vector:
-    """The normal of the blade, to the right, for handle and tilt as the saw shows them.
-
-    The handle points at the operator (-y); swung right by m it points at (sin m, -cos m).
-    """
-    turned = miter if swing == "right" else -miter
-    leaning = bevel if tilt == "left" else -bevel
-    handle = np.array([sin(turned), -cos(turned), 0.0])
-    right = np.array([cos(turned), sin(turned), 0.0])
-    upward = cos(leaning) * np.array([0.0, 0.0, 1.0]) - sin(leaning) * right
-    return np.cross(upward, handle)
+        return laid(self.kept, -self.out, -self.up)
 
 
 def rows(reply: dict[str, Any], table: int) -> dict[tuple[str, str], list[str]]:
@@ -142,9 +116,8 @@ def test_flat_settings_cut_the_plane_that_halves_the_corner(
     settings_ = {figure["name"]: figure["value"] for figure in reply["figures"]}
     edge, swing, keep = rows(reply, 0)[turn, side]
     normal = blade(swing, settings_["flat_miter"], tilt, settings_["flat_bevel"])
-    towards_kept = -normal if keep == "left" else normal
     joint = Hung(corner, spring, turn, side).on_saw(edge.split()[0])
-    assert joint == pytest.approx(towards_kept, abs=1e-9)
+    assert joint == pytest.approx(kept(keep, normal), abs=1e-9)
 
 
 @given(CORNERS, LEANS, TURNS, SIDES)
@@ -155,9 +128,8 @@ def test_nested_settings_cut_the_same_plane(
     settings_ = {figure["name"]: figure["value"] for figure in reply["figures"]}
     edge, swing, keep = rows(reply, 1)[turn, side]
     normal = blade(swing, settings_["nested_miter"], "left", 0)
-    towards_kept = -normal if keep == "left" else normal
     assert edge == "bottom edge"
-    assert Hung(corner, spring, turn, side).nested() == pytest.approx(towards_kept, abs=1e-9)
+    assert Hung(corner, spring, turn, side).nested() == pytest.approx(kept(keep, normal), abs=1e-9)
 
 
 def test_edges_at_the_fence_are_those_of_printed_manuals() -> None:
