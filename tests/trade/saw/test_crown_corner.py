@@ -132,15 +132,15 @@ def test_nested_settings_cut_the_same_plane(
     assert Hung(corner, spring, turn, side).nested() == pytest.approx(kept(keep, normal), abs=1e-9)
 
 
-def test_edges_at_the_fence_are_those_of_printed_manuals() -> None:
-    # Manuals of three compound miter saws: top edge to the fence for the left piece of an inside
-    # and the right piece of an outside corner; bottom edge for the other two.
-    edges = {way: row[0] for way, row in rows(answer(corner=90), 0).items()}
-    assert edges == {
-        ("inside", "left"): "top edge",
-        ("inside", "right"): "bottom edge",
-        ("outside", "left"): "bottom edge",
-        ("outside", "right"): "top edge",
+def test_edges_and_kept_sides_are_those_of_printed_manuals() -> None:
+    # Manuals of three compound miter saws, crown flat on the table, name the edges; two others,
+    # molding flat on its back and the blade tilted left, name the same edges and the kept sides.
+    ways = {way: (row[0], row[2]) for way, row in rows(answer(corner=90), 0).items()}
+    assert ways == {
+        ("inside", "left"): ("top edge", "left"),
+        ("inside", "right"): ("bottom edge", "left"),
+        ("outside", "left"): ("bottom edge", "right"),
+        ("outside", "right"): ("top edge", "right"),
     }
 
 

@@ -1,7 +1,7 @@
 """Crown at a corner: saw settings flat on the table and nested against the fence."""
 
 from .. import degrees
-from ..cautions import SAW, TEST_CUT
+from ..cautions import SAW, SHARP_MITER, TEST_CUT
 from ..lengths import show_angle
 from ..tool import (
     Angle,
@@ -56,6 +56,8 @@ def work(given: Given, scale: Scale) -> Answer:
         cut = flat(crown.turn, side, crown.tilt)
         answer.draw(on_the_table(side, cut, crown.miter, crown.bevel, crown.width))
     _notes(answer, crown)
+    if crown.miter > MOST_SWING:
+        answer.caution(SHARP_MITER)
     return answer
 
 
@@ -156,7 +158,7 @@ def _notes(answer: Answer, crown: Crown) -> None:
         answer.note(
             f"This corner is sharp: {show_angle(crown.miter)} of swing and "
             f"{show_angle(crown.bevel)} of tilt are more than many saws reach. Nested needs "
-            f"{show_angle(crown.nested)}; a block against the fence can carry the rest."
+            f"{show_angle(crown.nested)} of swing and no tilt."
         )
     if crown.turn == "inside":
         answer.note(
