@@ -4,6 +4,7 @@ Rooms are polygons; shapely says what their walls' trim must fill. Nothing here 
 answer was worked out: a piece is its marked length, its two settings and where its long points are.
 """
 
+import json
 import math
 from typing import Any
 
@@ -337,6 +338,7 @@ odd_walls = st.lists(
 def test_whatever_is_typed_gets_figures_or_a_sentence(inputs: dict[str, Any]) -> None:
     """No traceback, no NaN, no piece without length: an answer or a refusal on a field."""
     got = asking.ask("trim-run", **inputs)
+    assert json.dumps(got, allow_nan=False), "no NaN or infinity, drawings included"
     if got["ok"]:
         assert all(piece["length"] > 0 for piece in got["answer"]["pieces"])
     else:
