@@ -12,7 +12,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { bundle, load } from "./bundles.mjs";
+import { bundle, bundleTogether, load } from "./bundles.mjs";
 import { makeCatalog } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
 import { fill } from "./page.mjs";
@@ -44,10 +44,11 @@ async function addCore(site, sources) {
 async function addScripts(site, core, catalog) {
   const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
   const modules = { assets: { ...core, worker }, catalog: { catalog } };
-  return {
-    app: site.addHashed("app", "js", await bundle(join(web, "src/main.ts"), { modules })),
-    style: site.addHashed("style", "css", await bundle(join(web, "styles/main.css"))),
-  };
+  const entries = { first: join(web, "src/engine/first.ts"), app: join(web, "src/main.ts") };
+  const scripts = await bundleTogether(entries, modules);
+  const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
+  const paths = scripts.map(({ name, path, text }) => [name, site.add(path, text)]);
+  return { ...Object.fromEntries(paths), style };
 }
 
 /** @param {Site} site */

@@ -1,4 +1,5 @@
 import { build } from "esbuild";
+import { basename } from "node:path";
 
 /**
  * What longpoint:<name> exports.
@@ -40,19 +41,14 @@ function made(modules) {
 const NODE_ONLY = ["module", "path", "url", "fs", "crypto"];
 
 /**
- * Bundle one entry, a .ts or .css file, and return its text.
- *
- * @param {string} entry
- * @param {{format?: "esm" | "iife", modules?: Modules}} [options]
- * @returns {Promise<string>}
+ * What all bundles have in common.
+ * @param {Modules} modules
  */
-export async function bundle(entry, { format = "esm", modules = {} } = {}) {
-  const { outputFiles } = await build({
-    entryPoints: [entry],
+const common = (modules) =>
+  /** @satisfies {import("esbuild").BuildOptions} */ ({
     bundle: true,
     write: false,
     minify: true,
-    format,
     target: ["es2022", "safari16"],
     outdir: "out",
     legalComments: "none",
@@ -60,9 +56,43 @@ export async function bundle(entry, { format = "esm", modules = {} } = {}) {
     external: NODE_ONLY,
     plugins: [made(modules)],
   });
+
+/**
+ * Bundle one entry, a .ts or .css file, and return its text.
+ *
+ * @param {string} entry
+ * @param {{format?: "esm" | "iife", modules?: Modules}} [options]
+ * @returns {Promise<string>}
+ */
+export async function bundle(entry, { format = "esm", modules = {} } = {}) {
+  const { outputFiles } = await build({ ...common(modules), entryPoints: [entry], format });
   const [file, ...more] = outputFiles;
   if (!file || more.length > 0) throw new Error(`${entry}: one file was expected of its bundle`);
   return file.text;
+}
+
+/**
+ * Bundle several entries that share what they have in common.
+ *
+ * The shared part is a file that the others import by name, so here the bundler makes the names.
+ *
+ * @param {{[name: string]: string}} entries
+ * @param {Modules} modules
+ * @returns {Promise<{name: string, path: string, text: string}[]>} by entry name, or "shared"
+ */
+export async function bundleTogether(entries, modules) {
+  const { outputFiles } = await build({
+    ...common(modules),
+    entryPoints: Object.entries(entries).map(([out, from]) => ({ in: from, out })),
+    format: "esm",
+    splitting: true,
+    entryNames: "assets/[name]-[hash]",
+    chunkNames: "assets/shared-[hash]",
+  });
+  return outputFiles.map(({ path, text }) => {
+    const file = basename(path);
+    return { name: file.slice(0, file.lastIndexOf("-")), path: `assets/${file}`, text };
+  });
 }
 
 /**

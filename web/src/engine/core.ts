@@ -1,6 +1,7 @@
 import type { AnswerReply, InputKind, RawInputs, ReadReply, Scale } from "../contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
+import { takeFirst } from "./first";
 import { brokenFields, isBroken, REFUSED } from "./characters";
 
 export { CoreFault };
@@ -17,7 +18,7 @@ export class Core {
 
   /** Boot a module Worker with MicroPython; the page fetches wasm and sources and posts them. */
   constructor() {
-    this.#engine = this.#start();
+    this.#engine = takeFirst() ?? this.#start();
   }
 
   /** Resolves when the worker of this moment can answer, rejects with a CoreFault. */
