@@ -30,25 +30,34 @@ def floats(parts: Parts) -> list[tuple[float, int]]:
     return [(thickness / UNIT, count) for thickness, count in parts]
 
 
-def every_stack(chippers: Parts, shims: Parts) -> list[tuple[int, int, int]]:
-    """Every combination by plain enumeration: total between the blades, parts, shims among them."""
+def every_stack(chippers: Parts, shims: Parts, per_gap: int) -> list[tuple[int, int, int]]:
+    """Every combination by plain enumeration: total between the blades, parts, shims among them.
+
+    A stack with more shims than its gaps may hold is none.
+    """
     parts = chippers + shims
     stacks = []
     for counts in itertools.product(*[range(count + 1) for _, count in parts]):
-        total = sum(n * part[0] for n, part in zip(counts, parts, strict=True))
-        stacks.append((total, sum(counts), sum(counts[len(chippers) :])))
+        widths = [n * part[0] for n, part in zip(counts, parts, strict=True)]
+        gaps = sum(counts[: len(chippers)]) + 1
+        if sum(widths[len(chippers) :]) <= per_gap * gaps:
+            stacks.append((sum(widths), sum(counts), sum(counts[len(chippers) :])))
     return stacks
 
 
-@given(chippers=CHIPPERS, shims=SHIMS, gap=st.integers(-600, 7000), outer=st.integers(600, 1300))
-@settings(max_examples=150, deadline=None)
+@given(
+    chippers=CHIPPERS, shims=SHIMS, gap=st.integers(-600, 7000), outer=st.integers(600, 1300),
+    per_gap=st.sampled_from([0, 100, 200, 310, 5000]),
+)  # fmt: skip
+@settings(max_examples=200, deadline=None)
 def test_the_search_finds_what_plain_enumeration_finds(
-    chippers: Parts, shims: Parts, gap: int, outer: int
+    chippers: Parts, shims: Parts, gap: int, outer: int, per_gap: int
 ) -> None:
+    goal = (gap + 2 * outer) / UNIT
     above, below = nearest_stacks(
-        (gap + 2 * outer) / UNIT, outer / UNIT, floats(chippers), floats(shims)
+        goal, outer / UNIT, floats(chippers), floats(shims), per_gap / UNIT
     )
-    stacks = every_stack(chippers, shims)
+    stacks = every_stack(chippers, shims, per_gap)
     best = min((stack for stack in stacks if stack[0] >= gap), default=None)
     under = max((stack[0] for stack in stacks if stack[0] < gap), default=None)
     assert (above is None) == (best is None)
@@ -56,19 +65,21 @@ def test_the_search_finds_what_plain_enumeration_finds(
     if above is not None and best is not None:
         assert abs(above.width - (best[0] + 2 * outer) / UNIT) < 1e-9
         assert (sum(above.chippers) + sum(above.shims), sum(above.shims)) == best[1:]
-        spelled = sum(n * part[0] for n, part in zip(above.chippers, chippers, strict=True))
-        spelled += sum(n * part[0] for n, part in zip(above.shims, shims, strict=True))
-        assert spelled == best[0]
-        for counts, parts in ((above.chippers, chippers), (above.shims, shims)):
-            assert all(n <= part[1] for n, part in zip(counts, parts, strict=True))
+        assert spelled(above.chippers, chippers) + spelled(above.shims, shims) == best[0]
     if below is not None and under is not None:
         assert abs(below.width - (under + 2 * outer) / UNIT) < 1e-9
+
+
+def spelled(counts: tuple[int, ...], parts: Parts) -> int:
+    """What the parts named by a stack add up to; none may be used more often than it is there."""
+    assert all(n <= part[1] for n, part in zip(counts, parts, strict=True))
+    return sum(n * part[0] for n, part in zip(counts, parts, strict=True))
 
 
 def test_the_search_is_bounded() -> None:
     odd = [(0.0101 + 0.00013 * n * n, 12) for n in range(12)]
     try:
-        nearest_stacks(3.0, 0.125, odd, odd)
+        nearest_stacks(3.0, 0.125, odd, odd, 0.5)
     except TooManySums:
         return
     raise AssertionError(f"more than {MOST_SUMS} sums were searched")

@@ -1,6 +1,6 @@
 """Which parts does a frame-and-panel door, or a pair, for this opening need?"""
 
-from ..cautions import SAW
+from ..cautions import FIRE_DOOR, SAW
 from ..tool import Answer, Choice, Given, Length, Rows, Scale, Tool
 from .door_parts import Stock, add_pieces, add_sizes, all_parts
 from .door_views import elevation, section
@@ -179,7 +179,7 @@ TOOL = Tool(
         "groove_depth": "1/2",
         "stock_width": "7 1/4",
     },
-    cautions=[SAW],
+    cautions=[SAW, FIRE_DOOR],
     sources=[
         "Gaps of 1/8 at head and jambs, 1/16 per leaf where a pair meets, 1/2 above the floor: "
         "Architectural Woodwork Standards, 1st edition, appendix B, typical prefit.",

@@ -1,8 +1,8 @@
 """Which blades, chippers and shims come nearest to a width?
 
 Two outer blades are always in. Every reachable sum of the chippers and of the shims is listed
-once, then the two lists are walked against each other: the whole set is searched, without trying
-each combination by itself.
+once, then each sum of chippers looks up the shims that fill the rest: the whole set is searched,
+without trying each combination by itself.
 """
 
 from collections import namedtuple
@@ -12,10 +12,11 @@ from ..lengths import Scale
 MOST_SUMS = 2000
 """Different sums of one kind that are still searched: beyond it a phone would keep one waiting."""
 
-_SAME = 1e-6  # Of an inch: far below what any caliper tells apart, far above float noise.
-
-Sum = namedtuple("Sum", ("many", "width", "counts"))
-"""Some parts of one kind side by side: how many, how wide, how many of each row."""
+# Widths are added up as whole numbers of this part of an inch: whole numbers are quick on a phone
+# and compare exactly. What rounding adds up to stays below `_SAME`, far below any caliper.
+_UNIT = 1e-7
+_SAME = 20
+_MANY = 256  # More parts than a form can hold: a sum and its number of parts in one whole number.
 
 Stack = namedtuple("Stack", ("width", "chippers", "shims"))
 """A stack: its width in inches, how many of each row of chippers and of shims."""
@@ -25,11 +26,56 @@ class TooManySums(Exception):
     """The parts make more different sums than are searched."""
 
 
+class _Sums:
+    """Every different sum of parts up to `most` units, each from the fewest parts.
+
+    `numbered` keeps equal sums of different numbers of parts apart. A sum goes by its key: the
+    width in units, or that and the number of parts together.
+    """
+
+    def __init__(self, parts: "list[tuple[float, int]]", most: int, numbered: bool) -> None:
+        self.scale = _MANY if numbered else 1
+        self.steps = [
+            _units(thickness) * self.scale + (1 if numbered else 0) for thickness, _ in parts
+        ]
+        self.many = {0: 0}
+        self.picks: list[dict[int, int]] = []
+        for step, (_, count) in zip(self.steps, parts):
+            self._add(step, count, (most + _SAME + 1) * self.scale)
+
+    def _add(self, step: int, count: int, end: int) -> None:
+        """Add none, one, two ... more of one part to every sum, as far as `end`."""
+        grown: dict[int, int] = {}
+        picked: dict[int, int] = {}
+        # In order of size, so that of equally good ways every runtime finds the same one.
+        for start in sorted(self.many):
+            key, many = start, self.many[start]
+            for more in range(count + 1):
+                if key >= end:
+                    break
+                if key not in grown or many < grown[key]:
+                    grown[key], picked[key] = many, more
+                key, many = key + step, many + 1
+        if len(grown) > MOST_SUMS:
+            raise TooManySums
+        self.many = grown
+        self.picks.append(picked)
+
+    def counts(self, key: int) -> "tuple[int, ...]":
+        """Return how many of each part make up the sum that goes by `key`."""
+        counts = []
+        for step, picked in zip(reversed(self.steps), reversed(self.picks)):
+            counts.append(picked[key])
+            key -= picked[key] * step
+        return tuple(reversed(counts))
+
+
 def nearest_stacks(
     goal: float,
     outer: float,
     chippers: "list[tuple[float, int]]",
     shims: "list[tuple[float, int]]",
+    per_gap: float,
 ) -> "tuple[Stack | None, Stack | None]":
     """Find the stacks nearest at or above and nearest below a width.
 
@@ -43,6 +89,9 @@ def nearest_stacks(
         Thickness of each of the two outer blades.
     chippers, shims : list of (float, int)
         Thickness and how many there are.
+    per_gap : float
+        Most shims, in inches, for each gap between two blades, on average: a gap wider than the
+        teeth overlap leaves a rib uncut. There is one gap more than there are chippers.
 
     Returns
     -------
@@ -53,69 +102,81 @@ def nearest_stacks(
     TooManySums
         More than `MOST_SUMS` different sums of chippers, or of shims.
 
-    >>> above, below = nearest_stacks(0.385, 0.125, [(0.125, 2)], [(0.005, 1), (0.02, 1)])
+    >>> shims = [(0.005, 1), (0.02, 1)]
+    >>> above, below = nearest_stacks(0.385, 0.125, [(0.125, 2)], shims, 0.03)
     >>> round(above.width, 3), above.chippers, above.shims, below.width
     (0.395, (1,), (0, 1), 0.38)
     """
-    gap = goal - 2 * outer
-    # A stack worth having gets too narrow with any one of its parts left out.
-    most = max(gap, 0.0) + max([part[0] for part in chippers + shims] or [0.0])
-    middles, packs = _sums(chippers, most), _sums(shims, most)
-    above, below = [], []
-    at = len(packs)
-    for middle in middles:
-        while at > 0 and middle.width + packs[at - 1].width >= gap - _SAME:
-            at -= 1
-        if at < len(packs):
-            above.append(_rank(middle, packs[at]))
-        if at > 0:
-            below.append(_rank(middle, packs[at - 1]))
-    return _first(above, outer, 1), _first(below, outer, -1)
+    gap = _units(goal) - 2 * _units(outer)
+    # The nearest stack falls below the goal with one of its shims left out, or, where it has
+    # none, one of its chippers: nothing wider than the goal and one part has to be looked at.
+    most = max(gap, 0) + max([_units(part[0]) for part in chippers + shims] or [0])
+    middles = _Sums(chippers, most, True)
+    packs = _Sums(shims, min(most, _most_shims(middles, shims, gap, _units(per_gap))), False)
+    above, below = _ranked(middles, packs, gap, _units(per_gap))
+    found = []
+    for ranks, direction in ((above, 1), (below, -1)):
+        best = min(ranks, key=lambda rank: (direction * rank[0], rank[1:])) if ranks else None
+        counts = (middles.counts(best[3]), packs.counts(best[4])) if best else None
+        found.append(_stack(outer, chippers, shims, counts) if counts else None)
+    return found[0], found[1]
 
 
-def _sums(parts: "list[tuple[float, int]]", most: float) -> "list[Sum]":
-    """Return every different sum up to `most`, narrowest first, each from the fewest parts."""
-    found = {0: Sum(0, 0.0, ())}
-    for thickness, count in parts:
-        grown: dict[int, Sum] = {}
-        for start in found.values():
-            _grow(grown, start, thickness, count, most)
-        if len(grown) > MOST_SUMS:
-            raise TooManySums
-        found = grown
-    return [found[key] for key in sorted(found)]
+def _most_shims(middles: _Sums, shims: "list[tuple[float, int]]", gap: int, per_gap: int) -> int:
+    """Return the widest sum of shims that any sum of chippers has use and room for."""
+    one = max([_units(part[0]) for part in shims] or [0])
+    return max(
+        [min(per_gap * (key % _MANY + 1), max(0, gap - key // _MANY) + one) for key in middles.many]
+    )
 
 
-def _grow(grown: "dict[int, Sum]", start: Sum, thickness: float, count: int, most: float) -> None:
-    """Add none, one, two ... more of one part to `start`, keeping the fewest parts per sum."""
-    for more in range(count + 1):
-        width = start.width + more * thickness
-        if width > most + _SAME:
-            return
-        offered = Sum(start.many + more, width, start.counts + (more,))
-        key = _key(width)
-        kept = grown.get(key)
-        if kept is None or (offered.many, offered.counts) < (kept.many, kept.counts):
-            grown[key] = offered
+def _ranked(
+    middles: _Sums, packs: _Sums, gap: int, per_gap: int
+) -> "tuple[list[tuple[int, ...]], list[tuple[int, ...]]]":
+    """Return, at or above and below the gap, the best filling for each sum of chippers.
+
+    A filling is its width, its parts, the shims among them, and the keys of both sums.
+    """
+    widths = sorted(packs.many)
+    above: list[tuple[int, ...]] = []
+    below: list[tuple[int, ...]] = []
+    for key in middles.many:
+        width, many = key // _MANY, key % _MANY
+        allowed = _before(widths, per_gap * (many + 1) + _SAME + 1)
+        at = _before(widths, gap - width - _SAME)
+        for place, ranks in ((at, above), (min(at, allowed) - 1, below)):
+            if 0 <= place < allowed:
+                shim = widths[place]
+                shims = packs.many[shim]
+                ranks.append((width + shim, many + shims, shims, key, shim))
+    return above, below
 
 
-def _key(width: float) -> int:
-    return int(width / _SAME + 0.5)
+def _before(widths: "list[int]", end: int) -> int:
+    """Return how many of the widths, narrowest first, are narrower than `end`."""
+    low, high = 0, len(widths)
+    while low < high:
+        middle = (low + high) // 2
+        if widths[middle] < end:
+            low = middle + 1
+        else:
+            high = middle
+    return low
 
 
-def _rank(middle: Sum, pack: Sum) -> "tuple[int, int, int, Sum, Sum]":
-    return _key(middle.width + pack.width), middle.many + pack.many, pack.many, middle, pack
+def _units(inches: float) -> int:
+    return int(inches / _UNIT + 0.5)
 
 
-def _first(
-    ranked: "list[tuple[int, int, int, Sum, Sum]]", outer: float, direction: int
-) -> "Stack | None":
-    """Return the best stack: narrowest for direction 1, widest for -1; None if there is none."""
-    if not ranked:
-        return None
-    best = min(ranked, key=lambda rank: (direction * rank[0], rank[1:3], rank[3:]))
-    middle, pack = best[3], best[4]
-    return Stack(2 * outer + middle.width + pack.width, middle.counts, pack.counts)
+def _stack(
+    outer: float,
+    chippers: "list[tuple[float, int]]",
+    shims: "list[tuple[float, int]]",
+    counts: "tuple[tuple[int, ...], tuple[int, ...]]",
+) -> Stack:
+    used = list(zip(chippers + shims, counts[0] + counts[1]))
+    width = 2 * outer + sum([part[0] * count for part, count in used])
+    return Stack(width, counts[0], counts[1])
 
 
 def stack_words(

@@ -76,7 +76,8 @@ def _notes(answer: Answer, joint: Joint) -> None:
     )
     answer.note(
         "Stagger the chippers' teeth into the outer blades' gullets and spread the shims over "
-        "the gaps. Plow a scrap and try the panel: paint and a thick finish need room too."
+        "the gaps between blades. Plow a scrap and try the panel: paint and a thick finish need "
+        "room too."
     )
     _way_note(answer, joint)
     deeper = joint.tenon_length - joint.groove_depth
@@ -174,6 +175,14 @@ TOOL = Tool(
         Length("outer_blade", "Outer blade", default="1/8", most=0.5, help="Each of the two."),
         Rows("chippers", "Chippers", _columns("chipper", 0.5), row="chipper", least=0, most=12),
         Rows("shims", "Shims", _columns("shim", 0.125), row="shim", least=0, most=12),
+        Length(
+            "shims_per_gap",
+            "Shims per gap",
+            default="1/32",
+            least=0,
+            most=0.5,
+            help="Most for each gap between blades: wider than the teeth overlap leaves a rib.",
+        ),
     ],
     work=work,
     example={
@@ -195,7 +204,7 @@ TOOL = Tool(
         "Grooves 3/8 deep: woodworkers' forum practice on panel expansion.",
         "Featherboards or a jig where the guard can't be used: California Code of Regulations, "
         "Title 8, section 4296(a).",
-        "Tenon 1/32 short of the groove's bottom, walls of 3/16 and more: common practice, no "
-        "source.",
+        "Shims of 1/32 per gap at most, tenon 1/32 short of the groove's bottom, walls of 3/16 "
+        "and more: common practice, no source.",
     ],
 )

@@ -25,6 +25,7 @@ class Joint:
         self.outer = given.number("outer_blade")
         self.chippers = _parts(given, "chippers")
         self.shims = _parts(given, "shims")
+        self.per_gap = given.number("shims_per_gap")
         self.groove_width = self.panel + given.number("slack")
         self.above, self.below = self._stacks(scale)
         self.tenon_length = self._tenon_length(given, scale)
@@ -71,7 +72,9 @@ class Joint:
                 "Plow it with one blade in two passes, turning the piece face for face.",
             )
         try:
-            above, below = nearest_stacks(self.groove_width, self.outer, self.chippers, self.shims)
+            above, below = nearest_stacks(
+                self.groove_width, self.outer, self.chippers, self.shims, self.per_gap
+            )
         except TooManySums:
             raise Refusal(
                 "shims",
@@ -79,15 +82,14 @@ class Joint:
                 "those worth trying.",
             )
         if above is None:
-            raise Refusal("chippers", self._short_words(scale))
+            raise Refusal("chippers", self._short_words(below, scale))
         return above, below
 
-    def _short_words(self, scale: Scale) -> str:
-        parts = self.chippers + self.shims
-        all_in = 2 * self.outer + sum([thickness * count for thickness, count in parts])
+    def _short_words(self, widest: "Stack | None", scale: Scale) -> str:
+        reach = widest.width if widest else 2 * self.outer
         return (
-            f"Everything stacked comes to {scale.decimal(all_in)}, "
-            f"{scale.decimal(self.groove_width - all_in)} short of a groove "
+            f"The widest stack of these comes to {scale.decimal(reach)}, "
+            f"{scale.decimal(self.groove_width - reach)} short of a groove "
             f"{scale.decimal(self.groove_width)} wide: add a chipper, or plow in two passes and "
             "move the fence between them."
         )
