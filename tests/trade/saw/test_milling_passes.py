@@ -84,3 +84,8 @@ def test_more_than_the_machine_is_meant_to_take_is_said() -> None:
     for take, said in words.items():
         cautions = answer("milling-passes", rough=2, finished=1, per_pass=take)["cautions"][:-1]
         assert (said in cautions[0]) if said else cautions == []
+
+
+def test_a_hair_too_thick_is_one_pass_not_none() -> None:
+    got = figures_of(answer("milling-passes", rough=1 + 1e-12, finished=1, per_pass=36))
+    assert got["passes"] == 1

@@ -35,7 +35,7 @@ class Milling:
         self.rough = rough
         self.finished = finished
         self.total = rough - finished
-        self.passes = int(math.ceil(self.total / per_pass - _HAIR))
+        self.passes = max(1, int(math.ceil(self.total / per_pass - _HAIR)))
         self.per_pass = per_pass
         self.light = light
         self.both = both
