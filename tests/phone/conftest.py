@@ -4,22 +4,32 @@ import os
 from collections.abc import Iterator
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
 
 PHONE = {"width": 390, "height": 844}
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 
 
 @pytest.fixture(scope="session")
-def browser() -> Iterator[Browser]:
+def browser_path() -> str:
     """The browser that `tests/run` found; without one the tests fail, they are never skipped."""
     path = os.environ.get("LONGPOINT_BROWSER")
     if not path:
         pytest.fail("LONGPOINT_BROWSER names no browser: run the tests with `sh tests/run`.")
+    return path
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
     with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=path, args=FLAGS)
-        yield browser
-        browser.close()
+        yield playwright
+
+
+@pytest.fixture(scope="session")
+def browser(playwright: Playwright, browser_path: str) -> Iterator[Browser]:
+    browser = playwright.chromium.launch(executable_path=browser_path, args=FLAGS)
+    yield browser
+    browser.close()
 
 
 @pytest.fixture

@@ -1,0 +1,77 @@
+"""The app as its user handles it: places, forms, the answer card."""
+
+import json
+import re
+from urllib.parse import urlencode
+
+from playwright.sync_api import Locator, Page, expect
+
+from longpoint.trade.shelf import PLACES, slugs_at, tool_named
+
+READY = "Ready offline"
+FRAME = {"width": "27 13/16", "height": "60 1/8", "side_width": "2 1/2"}
+TOOLS = [(place, slug) for place, _ in PLACES for slug in slugs_at(place)]
+
+
+def hash_of(place: str, slug: str, inputs: dict[str, str] | None = None) -> str:
+    """Return the address of a tool within the app, with inputs as typed."""
+    return f"#/{place}/{slug}" + ("?" + urlencode(inputs) if inputs else "")
+
+
+def example_hash(place: str, slug: str) -> str:
+    """Return the address of a tool with its own example, rows as JSON."""
+    inputs = {
+        name: value if isinstance(value, str) else json.dumps(value)
+        for name, value in tool_named(slug).example.items()
+    }
+    return hash_of(place, slug, inputs)
+
+
+class App:
+    """One page of the app at `address`."""
+
+    def __init__(self, page: Page, address: str) -> None:
+        self.page = page
+        self.address = address
+
+    def open(self, fragment: str = "") -> None:
+        """Open an address in a fresh load of the page."""
+        self.page.goto("about:blank")
+        self.page.goto(f"{self.address}/{fragment}")
+
+    def install(self) -> None:
+        """Visit for the first time and wait until everything is kept for later."""
+        self.page.goto(f"{self.address}/")
+        expect(self.page.get_by_text(READY)).to_be_visible()
+
+    def go(self, place: str) -> None:
+        """Tap a place in the bar, which the pad covers while it is open."""
+        self.page.keyboard.press("Escape")
+        self.page.get_by_role("navigation").get_by_role("link", name=place).click()
+
+    def field(self, label: str) -> Locator:
+        """Return the control with that label."""
+        return self.page.get_by_label(label, exact=True)
+
+    def enter(self, label: str, text: str) -> None:
+        """Type into a field, replacing what is there."""
+        self.field(label).fill(text)
+
+    @property
+    def answer(self) -> Locator:
+        """The answer card."""
+        return self.page.get_by_role("region", name="Answer")
+
+    @property
+    def headline(self) -> Locator:
+        """The card's first line: what the big number is, and the number; or what is awaited."""
+        return self.answer.get_by_role("status")
+
+    def expect_answer(self, *words: str) -> None:
+        """Wait until the card says these words, in this order, and the answer stands."""
+        expect(self.headline).to_contain_text(re.compile(".*".join(map(re.escape, words))))
+        expect(self.answer).not_to_have_class(re.compile("withdrawn"))
+
+    def expect_withdrawn(self) -> None:
+        """Wait until no answer stands."""
+        expect(self.answer).to_have_class(re.compile("withdrawn"))

@@ -1,0 +1,118 @@
+"""No signal: everything works from the second visit on, from a plain file host that is gone."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Page, Playwright, expect
+
+from longpoint.cli import main
+from tests.phone.app import FRAME, TOOLS, App, example_hash, hash_of
+from tests.phone.conftest import FLAGS, PHONE
+from tests.phone.plain import Host, hosted
+
+
+@pytest.fixture(scope="module")
+def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The static site as `longpoint export` writes it, in a folder below the host's root."""
+    root = tmp_path_factory.mktemp("host")
+    assert main(["export", str(root / "tools" / "longpoint")]) == 0
+    return root
+
+
+@pytest.fixture
+def host(site: Path) -> Iterator[Host]:
+    with hosted(site) as host:
+        yield host
+
+
+@pytest.fixture
+def app(page: Page, host: Host) -> App:
+    return App(page, host.address + "/tools/longpoint")
+
+
+def test_a_cold_start_with_the_host_gone_answers_every_tool(
+    app: App, host: Host, context: BrowserContext
+) -> None:
+    app.install()
+    host.stop()
+    host.asked.clear()
+    for place, slug in TOOLS:
+        fresh = App(context.new_page(), app.address)
+        fresh.open(example_hash(place, slug))
+        expect(fresh.headline).not_to_contain_text("Waiting", timeout=10_000)
+        expect(fresh.answer).not_to_have_class("withdrawn")
+        expect(fresh.page.locator(".drawing svg, svg.drawing").first).to_be_visible()
+        fresh.page.close()
+    assert host.asked == []
+    host.start()
+
+
+def test_with_the_network_cut_a_reload_and_an_edit_work(
+    app: App, host: Host, context: BrowserContext
+) -> None:
+    app.install()
+    context.set_offline(True)
+    host.asked.clear()
+    app.open(hash_of("saw", "mitered-frame", FRAME))
+    app.expect_answer("long point", "27 and 13/16")
+    app.page.reload()
+    app.enter("Width", "30")
+    app.expect_answer("30")
+    assert host.asked == []
+
+
+def test_hinge_mortise_of_a_residential_door_offline(app: App, context: BrowserContext) -> None:
+    """By hand: 0.085 - (3/32 - 1/16) / 2 = 0.069375, a sixteenth full."""
+    app.install()
+    context.set_offline(True)
+    app.go("Site")
+    app.page.get_by_role("link", name="how deep is the mortise").click()
+    for label, text in (
+        ("Door height", "79"),
+        ("Door thickness", "1 3/8"),
+        ("Hinge height", "3 1/2"),
+        ("Leaf thickness", "0.085"),
+        ("Gap wanted", "3/32"),
+    ):
+        app.enter(label, text)
+    app.expect_answer("Mortise depth", "1/16", "full")
+    expect(app.answer).to_contain_text("0.069")
+
+
+def test_the_first_visit_asks_nothing_of_other_hosts(app: App, host: Host) -> None:
+    asked: list[str] = []
+    app.page.on("request", lambda request: asked.append(request.url))
+    app.install()
+    assert asked
+    assert all(url.startswith((host.address, "blob:", "data:")) for url in asked)
+
+
+def test_what_was_typed_survives_the_end_of_the_browser(
+    host: Host, playwright: Playwright, browser_path: str, tmp_path: Path
+) -> None:
+    def start() -> App:
+        context = playwright.chromium.launch_persistent_context(
+            str(tmp_path), executable_path=browser_path, args=FLAGS, viewport=PHONE
+        )
+        return App(context.new_page(), host.address + "/tools/longpoint")
+
+    app = start()
+    app.install()
+    app.open("#/saw/mitered-frame")
+    app.enter("Width", "31 1/2")
+    app.enter("Height", "3/0")
+    expect(app.page.get_by_text("3/0 has a 0 under the line").first).to_be_visible()
+    app.go("Yard")
+    expect(app.page.get_by_role("heading", name="At the yard")).to_be_visible()
+    app.page.context.close()
+
+    host.stop()
+    app = start()
+    app.open()
+    expect(app.page.get_by_role("heading", name="At the yard")).to_be_visible()
+    app.open("#/saw/mitered-frame")
+    expect(app.field("Width")).to_have_value("31 1/2")
+    expect(app.field("Height")).to_have_value("3/0")
+    app.page.context.close()
+    host.start()
