@@ -23,7 +23,7 @@ export interface Input {
   help: string;
   unit: string;
   only_when: OnlyWhen | null;
-  choices?: { value: string; label: string }[];
+  choices?: { value: string; label: string; only_when: OnlyWhen | null }[];
   offers?: { value: string; only_when: OnlyWhen | null }[];
   columns?: Input[];
   row?: string;
@@ -128,6 +128,8 @@ export interface Answer {
   notes: string[];
   cautions: string[];
   sources: string[];
+  /** 1 when the answer is final; below, how far the search for a better one has come. */
+  progress: number;
 }
 
 export interface FieldError {
@@ -136,7 +138,9 @@ export interface FieldError {
   missing: boolean;
 }
 
-export type AnswerReply = { ok: true; answer: Answer } | { ok: false; errors: FieldError[] };
+/** `search` is what to go on with where a better answer may be found. */
+export type AnswerReply =
+  { ok: true; answer: Answer; search: number | null } | { ok: false; errors: FieldError[] };
 export type ReadReply =
   { ok: true; value: number; text: string; other: string } | { ok: false; errors: FieldError[] };
 

@@ -33,6 +33,11 @@ export class Core {
     return this.#ask({ do: "answer", tool, inputs, ...scale });
   }
 
+  /** Ask for a better answer than the last one, which left its search open. */
+  async goOn(search: number): Promise<AnswerReply> {
+    return this.#ask({ do: "continue", search });
+  }
+
   /** Read one value as typed, for a form's own needs (the pad's second line). */
   async read(kind: InputKind, text: string, scale: Scale): Promise<ReadReply> {
     if (isBroken(text)) {

@@ -29,10 +29,23 @@ export function answerCard(view: AnswerView): TemplateResult {
       </button>
     </div>
     ${answer ? standingBody(answer, view) : ghostBody(last, view)}
+    ${standing.state === "answered" && standing.search !== null ? searching(view, standing.answer) : nothing}
     ${standing.state === "faulted" && standing.final
       ? html`<button type="button" class="wide" @click=${() => view.session.ask()}>Try again</button>`
       : nothing}
   </section>`;
+}
+
+/** The answer is good to use while a better one is looked for; the person decides how long. */
+function searching({ session }: AnswerView, answer: Answer): TemplateResult {
+  const { isPaused } = session;
+  return html`<div class="searching">
+    <label
+      >${isPaused ? "Stopped: a better answer may exist" : "Looking for a better answer"}
+      <progress max="1" .value=${answer.progress}></progress
+    ></label>
+    <button type="button" @click=${() => session.pause(!isPaused)}>${isPaused ? "Go on" : "Stop"}</button>
+  </div>`;
 }
 
 /** The live region holds the number too, so that a screen reader says the answer, not its label. */

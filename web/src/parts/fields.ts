@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Input, Raw, RawInputs } from "../contract";
-import { applying, idOf, shownValue, TYPED } from "../screens/form";
+import { applying, chosenValue, idOf, shownValue, TYPED } from "../screens/form";
 import { setSilently, set } from "../text/set";
 
 export interface FieldHost {
@@ -146,7 +146,7 @@ function choiceControl(
   input: Input, path: string, value: Raw, described: string | typeof nothing,
   over: TemplateResult, host: FieldHost,
 ): TemplateResult {
-  const chosen = value ?? input.default;
+  const chosen = chosenValue(input, value);
   return html`<div class="value over">
     ${over}
     <select

@@ -60,13 +60,39 @@ function sameRow(old: RawRow, changed: RawRow): RawRow {
 export function holds(when: OnlyWhen | null, given: RawInputs, siblings: Input[]): boolean {
   if (!when) return true;
   const other = siblings.find((input) => input.name === when.input);
-  const value = given[when.input] ?? other?.default ?? (other?.kind === "flag" ? false : null);
-  return when.is.includes(value);
+  if (!other) return false;
+  const asked = asAsked(other, given, siblings);
+  const value = asked.kind === "choice" ? chosenValue(asked, given[when.input]) : given[when.input];
+  return when.is.includes(value ?? asked.default ?? (asked.kind === "flag" ? false : null));
 }
 
-/** Returns the inputs that apply, in declared order. */
+/** Returns the inputs that apply, in declared order, each with the choices that it offers now. */
 export function applying(inputs: Input[], given: RawInputs): Input[] {
-  return inputs.filter((input) => holds(input.only_when, given, inputs));
+  return inputs
+    .filter((input) => holds(input.only_when, given, inputs))
+    .map((input) => asAsked(input, given, inputs));
+}
+
+/** Where choices depend on another input, only those that hold are offered, the first by default. */
+function asAsked(input: Input, given: RawInputs, siblings: Input[]): Input {
+  if (!input.choices?.some((choice) => choice.only_when)) return input;
+  const choices = input.choices.filter((choice) => holds(choice.only_when, given, siblings));
+  return { ...input, choices, default: choices[0]?.value ?? null };
+}
+
+/** Returns the value of a choice as asked; one that is not offered now gives way to the default. */
+export function chosenValue(input: Input, value: Raw | undefined): Raw {
+  const isOffered = input.choices?.some((choice) => choice.value === value);
+  return isOffered ? (value ?? null) : input.default;
+}
+
+/** Returns what the form says now: choices that are not offered any more are kept but not said. */
+export function said(inputs: Input[], given: RawInputs): RawInputs {
+  const lapsed = applying(inputs, given).filter(
+    (input) => input.kind === "choice" && chosenValue(input, given[input.name]) !== given[input.name],
+  );
+  const names = lapsed.map((input) => input.name);
+  return Object.fromEntries(Object.entries(given).filter(([name]) => !names.includes(name)));
 }
 
 /** Whether the person has put something other than the default here. */
@@ -121,7 +147,7 @@ export function nameOf(declaration: Declaration, path: string): string {
 export function shownValue(input: Input, value: Raw): string {
   if (input.kind === "flag") return (value ?? input.default) === true ? "yes" : "no";
   if (input.kind === "choice") {
-    const chosen = value ?? input.default;
+    const chosen = chosenValue(input, value);
     return input.choices?.find((choice) => choice.value === chosen)?.label ?? "";
   }
   return value === null || typeof value === "object" ? "" : String(value);

@@ -3,7 +3,7 @@ import type { Answer, Declaration, RawInputs } from "../contract";
 import { keepAnswer } from "../engine/store";
 import { leadLine } from "../parts/chosen";
 import { faulted } from "./keeper";
-import { shownValue } from "./form";
+import { applying, shownValue } from "./form";
 import type { Session } from "./session";
 
 /** Milliseconds after which an answer was read, not passed through. */
@@ -38,7 +38,7 @@ export class Memory {
 
 /** Returns what was entered, in a line: "Recess width 27 13/16 · Recess height 60 1/8". */
 function saidInputs(declaration: Declaration, inputs: RawInputs): string {
-  const said = declaration.inputs.flatMap((input) => {
+  const said = applying(declaration.inputs, inputs).flatMap((input) => {
     const value = inputs[input.name];
     if (value === undefined || value === null) return [];
     if (Array.isArray(value)) return [`${value.length} × ${input.row ?? "row"}`];

@@ -6,11 +6,11 @@
  */
 import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } from "../contract";
 import type { Core } from "../engine/core";
-import { rowsAt, withValue } from "./form";
+import { rowsAt, said, withValue } from "./form";
 
 export type Standing =
   | { state: "asking" }
-  | { state: "answered"; answer: Answer }
+  | { state: "answered"; answer: Answer; search: number | null }
   | { state: "withdrawn"; errors: FieldError[] }
   | { state: "faulted"; words: string; final: boolean };
 
@@ -22,6 +22,8 @@ export class Session {
   standing: Standing = { state: "asking" };
   /** The last answer given, to be shown as withdrawn; never as current. */
   last: Answer | null = null;
+  /** Whether the person stopped the search for a better answer than the one that stands. */
+  isPaused = false;
   /** Resolves when the newest question has its reply. */
   settled: Promise<void> = Promise.resolve();
   private newest = 0;
@@ -82,6 +84,7 @@ export class Session {
   ask(): void {
     this.newest += 1;
     const id = this.newest;
+    this.isPaused = false;
     clearTimeout(this.slow);
     this.slow = window.setTimeout(() => this.stand(id, { state: "asking" }), PATIENCE);
     this.settled = this.asked(id);
@@ -97,17 +100,35 @@ export class Session {
   private async asked(id: number): Promise<void> {
     for (let turn = 1; id === this.newest; turn += 1) {
       try {
-        const { slug } = this.declaration;
-        const reply = await this.core.answer(slug, this.inputs, this.scale);
-        if (reply.ok) this.stand(id, { state: "answered", answer: reply.answer });
+        const { slug, inputs } = this.declaration;
+        const reply = await this.core.answer(slug, said(inputs, this.inputs), this.scale);
+        if (reply.ok) this.stand(id, { state: "answered", ...reply });
         else this.stand(id, { state: "withdrawn", errors: reply.errors });
-        return;
+        return await this.searched(id);
       } catch (error) {
         const words = error instanceof Error ? error.message : String(error);
         this.stand(id, { state: "faulted", words, final: turn >= TRIES });
         if (turn >= TRIES) return;
         await this.core.started.catch(() => undefined);
       }
+    }
+  }
+
+  /** Lets the search for a better answer rest, or go on. */
+  pause(isPaused: boolean): void {
+    this.isPaused = isPaused;
+    this.changed();
+    if (!isPaused) this.settled = this.searched(this.newest).catch(() => undefined);
+  }
+
+  /** Puts ever better answers in the place of the first, as long as the core finds any. */
+  private async searched(id: number): Promise<void> {
+    while (id === this.newest && !this.isPaused) {
+      const { standing } = this;
+      if (standing.state !== "answered" || standing.search === null) return;
+      const reply = await this.core.goOn(standing.search);
+      const better = reply.ok ? reply : { ...standing, search: null };
+      this.stand(id, { state: "answered", answer: better.answer, search: better.search });
     }
   }
 
