@@ -3,7 +3,7 @@
 from collections import namedtuple
 
 from .drawing import Drawing
-from .lengths import Scale, show_angle, show_money, show_number
+from .lengths import FINEST, Scale, show_angle, show_money, show_number
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -74,11 +74,16 @@ class Answer:
     def length(
         self, name: str, label: str, inches: float, *, lead: bool = False, fine: bool = False
     ) -> None:
-        """Add a length; a `fine` one is shown at least to 1/64 and as a decimal too."""
+        """Add a length; a `fine` one is shown at least to 1/64 and as a decimal too.
+
+        A fine one too small for a tick is shown as the decimal alone.
+        """
         scale = self.scale.finer() if fine else self.scale
+        if fine and inches and scale.tick(inches) == 0:
+            scale = scale.finer(FINEST)
         figure = self._figure(name, label, "length", inches, scale.length(inches), lead)
         figure["tick"], figure["per"] = scale.tick(inches), scale.per()
-        if fine and scale.units == "in" and scale.step != 1000:
+        if fine and inches and scale.units == "in" and scale.step != FINEST:
             figure["also"] = scale.decimal(inches)
 
     def angle(self, name: str, label: str, degrees: float, *, lead: bool = False) -> None:

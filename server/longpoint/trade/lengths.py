@@ -10,8 +10,9 @@ import math
 
 from .reading import DIGITS, INCH, Measure, Unreadable, decimal_of, quoted, tokens_of
 
-STEPS = (8, 16, 32, 64, 1000)
-"""Steps a length can be shown to: parts of an inch, the last one as a decimal."""
+FINEST = 1000
+STEPS = (8, 16, 32, 64, FINEST)
+"""Steps a length can be shown to: parts of an inch, the finest one as a decimal."""
 
 _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
@@ -126,7 +127,7 @@ class Scale:
         tick = self.tick(inches)
         if self.units == "mm":
             return _decimal(tick, self.per()) + " mm"
-        return _decimal(tick, 1000) if self.step == 1000 else _fraction(tick, self.step)
+        return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step)
 
     def decimal(self, inches: float) -> str:
         """Return the length as a decimal in the units in force: the second way to say it."""
@@ -138,7 +139,7 @@ class Scale:
         return (inches if self.units == "in" else inches * INCH) * self.per()
 
     def _lean(self, inches: float) -> str:
-        if self.step == 1000:
+        if self.step == FINEST:
             return ""
         left = abs(self._steps(inches)) - abs(self.tick(inches))
         if abs(left) <= 0.25 + _NUDGE:

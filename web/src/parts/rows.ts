@@ -5,7 +5,7 @@ import { repeat } from "lit/directives/repeat.js";
 import type { FieldError, Input, RawRow } from "../contract";
 import { applying, keyOf, shownValue } from "../screens/form";
 import { set } from "../text/set";
-import { capital } from "../text/words";
+import { capital, withArticle } from "../text/words";
 import { fieldGrid, fieldMessage, type FieldHost } from "./fields";
 import { icon } from "./icons";
 
@@ -47,7 +47,7 @@ export class Rows extends LitElement {
       </ol>
       ${message ? fieldMessage(input.name, message) : nothing}
       <button type="button" class="addrow" ?disabled=${isFull} @click=${() => this.host.add(input.name)}>
-        ${icon("add")} Add a ${word}
+        ${icon("add")} Add ${withArticle(word)}
       </button>
     </fieldset>`;
   }

@@ -1,6 +1,6 @@
 /** Words for an answer that can't be given yet: what it waits for. */
 import type { Declaration, FieldError } from "../contract";
-import { listed } from "../text/words";
+import { listed, withArticle } from "../text/words";
 import { inputAt, nameOf, valueAt } from "./form";
 import type { Session } from "./session";
 
@@ -43,15 +43,11 @@ function wrongWords(session: Session, error: FieldError, active: string): string
   const name = nameOf(session.declaration, error.field);
   if (!name) return error.message;
   if (isUnfinished(session, error.field, active)) return `Waiting for the rest of ${name}`;
-  return `Waiting for ${article(name)} ${name} that works`;
-}
-
-function article(name: string): string {
-  return /^[aeiou]/i.test(name) ? "an" : "a";
+  return `Waiting for ${withArticle(name)} that works`;
 }
 
 function missingName(declaration: Declaration, error: FieldError): string {
   const input = inputAt(declaration, error.field);
-  if (input?.kind === "rows") return `a ${input.row ?? "row"}`;
+  if (input?.kind === "rows") return withArticle(input.row ?? "row");
   return nameOf(declaration, error.field) || error.field;
 }

@@ -17,3 +17,8 @@ export function listed(words: string[]): string {
 export function capital(word: string): string {
   return word.charAt(0).toUpperCase() + word.slice(1);
 }
+
+/** Returns a noun with the article it takes: "a wall", "an obstacle". */
+export function withArticle(noun: string): string {
+  return `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${noun}`;
+}

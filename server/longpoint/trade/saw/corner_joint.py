@@ -53,8 +53,8 @@ def work(given: Given, scale: Scale) -> Answer:
     saw_a = degrees.atan(corner.run_a / corner.width_a)
     saw_b = degrees.atan(corner.run_b / corner.width_b)
     answer = Answer(scale)
-    answer.angle("saw_a", "Saw, piece A", saw_a, lead=True)
-    answer.angle("saw_b", "Saw, piece B", saw_b, lead=True)
+    answer.angle("saw_a", "Saw for A", saw_a, lead=True)
+    answer.angle("saw_b", "Saw for B", saw_b, lead=True)
     answer.length("run_a", "A: long point past short point", corner.run_a)
     answer.length("run_b", "B: long point past short point", corner.run_b)
     answer.length("joint", "Joint line, heel to toe", corner.joint)
@@ -69,7 +69,7 @@ def _scales(answer: Answer, saw_a: float, saw_b: float) -> None:
         ["piece " + name, show_angle(saw), show_angle(90 - saw)]
         for name, saw in (("A", saw_a), ("B", saw_b))
     ]
-    columns = ["", "scale shows 0 for square", "scale shows 90 for square"]
+    columns = ["Square cut reads", "0", "90"]
     answer.table("What the saw's scale reads", columns, rows)
 
 

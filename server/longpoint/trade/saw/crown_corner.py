@@ -88,9 +88,9 @@ def _refuse(given: Given) -> None:
 
 
 def _figures(answer: Answer, crown: Crown) -> None:
-    answer.angle("flat_miter", "Flat on the table, swing", crown.miter, lead=True)
-    answer.angle("flat_bevel", "Flat on the table, tilt", crown.bevel, lead=True)
-    answer.angle("nested_miter", "Nested at the fence, swing", crown.nested)
+    answer.angle("flat_miter", "Swing, flat on the table", crown.miter, lead=True)
+    answer.angle("flat_bevel", "Tilt, flat on the table", crown.bevel, lead=True)
+    answer.angle("nested_miter", "Swing, nested at the fence", crown.nested)
     if crown.width is None:
         return
     answer.length("drop", "Drop, down the wall", crown.drop)
