@@ -106,10 +106,10 @@ class Tool:
         Refusal
             For inputs that can't be read, or that no such work can be built from.
         """
-        found: dict[str, Any] = {}
-        for found in self.answers(raw, scale):
-            pass
-        return found
+        best: dict[str, Any] = {}
+        for answer in self.answers(raw, scale):
+            best = answer
+        return best
 
     def answers(self, raw: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Any]]":
         """Read raw inputs and give ever better Answers; for most tools the first is the last.
