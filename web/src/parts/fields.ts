@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Input, Raw, RawInputs } from "../contract";
-import { applying, chosenValue, idOf, shownValue, TYPED } from "../screens/form";
+import { chosenValue, idOf, shownValue, TYPED } from "../screens/form";
 import { setSilently, set } from "../text/set";
 
 export interface FieldHost {
@@ -18,7 +18,7 @@ export interface FieldHost {
 }
 
 /**
- * Returns the cards of `inputs` two by two; a message stands full width below its pair.
+ * Returns the cards of `inputs`, all of which apply, two by two; a message stands full width below its pair.
  *
  * @param prefix path of the row the inputs belong to, with its dot; empty at the top
  * @param block draws an input that is no card of its own (rows)
@@ -33,7 +33,7 @@ export function fieldGrid(
     cells.push(...pairOf(pair, given, prefix, host));
     pair = [];
   };
-  for (const input of applying(inputs, given)) {
+  for (const input of inputs) {
     if (input.kind === "rows" && block) {
       close();
       cells.push(block(input));

@@ -98,7 +98,7 @@ export class Rows extends LitElement {
       ${picture ? icon(picture) : label}
     </button>`;
     return html`<div class="rowfields">
-      ${fieldGrid(columns ?? [], row, `${name}.${at}.`, this.host)}
+      ${fieldGrid(applying(columns ?? [], row), row, `${name}.${at}.`, this.host)}
       ${isOpen
         ? html`<div class="actions">
             ${act("Move up", () => this.host.move(name, at, at - 1), at === 0, "up")}

@@ -149,7 +149,9 @@ export class Desk implements RowsHost {
     const [name = "", at] = path.split(".");
     if (at !== undefined) this.openRow(name, Number(at));
     const [, rest] = folded(applying(this.declaration.inputs, this.session.inputs));
-    if (rest.some((input) => input.name === name)) this.isUnfolded = true;
+    if (!rest.some((input) => input.name === name)) return;
+    this.isUnfolded = true;
+    this.requestUpdate();
   }
 
   private seen(): void {
