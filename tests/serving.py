@@ -6,22 +6,30 @@ import subprocess
 import sys
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from pathlib import Path
 
 COMMAND = (sys.executable, "-m", "longpoint.cli", "serve", "--port", "0")
 
 
 @contextmanager
-def served(command: Sequence[str] = COMMAND) -> Iterator[str]:
-    """Run the server and give its address, without a slash at the end, as it prints it itself."""
+def served(command: Sequence[str] = COMMAND, folder: Path | None = None) -> Iterator[str]:
+    """Run a server in `folder`; give its address, without a slash at the end, as it prints it."""
     environment = os.environ | {"PYTHONUNBUFFERED": "1"}
     with subprocess.Popen(
-        command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, env=environment
+        command,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        text=True,
+        env=environment,
+        cwd=folder,
     ) as process:
         assert process.stdout is not None
-        first = process.stdout.readline()
-        found = re.search(r"http://\S+(?=/)", first)
+        found, said = None, []
         try:
-            assert found, f"no address in {first!r}: {process.stdout.read() if not found else ''}"
+            while not found and (line := process.stdout.readline()):
+                said.append(line)
+                found = re.search(r"http://\S+(?=/)", line)
+            assert found, f"no address in {said}"
             yield found[0]
         finally:
             process.terminate()
