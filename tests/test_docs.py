@@ -23,9 +23,11 @@ def test_the_readme_lists_the_shelf() -> None:
 
 def test_the_start_command_serves_the_app_at_the_address_it_prints() -> None:
     (command,) = re.findall(r"^sh server/start$", README, re.MULTILINE)
-    with served(["env", "PORT=0", *command.split()], TOP) as address:
-        with urllib.request.urlopen(address + "/") as page:
-            assert b"Longpoint" in page.read()
+    with (
+        served(["env", "PORT=0", *command.split()], TOP) as address,
+        urllib.request.urlopen(address + "/") as page,
+    ):
+        assert b"Longpoint" in page.read()
 
 
 def test_the_api_example_answers_as_the_trade_would(address: str) -> None:
