@@ -4,6 +4,7 @@ import type { Answer, Figure } from "../contract";
 import type { Session } from "../screens/session";
 import { waitingFor } from "../screens/waiting";
 import { set } from "../text/set";
+import { spoken } from "../text/typeset";
 import { besides, chosenOf, figureKey, shortLabel, type Chosen } from "./chosen";
 import { icon } from "./icons";
 import { bigFigure, lineFigure } from "./length";
@@ -52,7 +53,7 @@ function searching({ session }: AnswerView, answer: Answer): TemplateResult {
 function headline(view: AnswerView, answer: Answer | null): TemplateResult {
   const chosen = answer && chosenOf(answer, view.chosen);
   if (!chosen) return set(waitingFor(view.session, view.active));
-  return html`${set(chosen.label)}<span class="unseen">: ${set(chosen.text)}</span>`;
+  return html`${set(chosen.label)}<span class="unseen">: ${spoken(chosen.text)}</span>`;
 }
 
 function standingBody(answer: Answer, view: AnswerView): TemplateResult {

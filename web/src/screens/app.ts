@@ -181,10 +181,9 @@ export class App extends LitElement {
   }
 
   private header(place: string, title: string, isTool: boolean): TemplateResult {
-    const shelf = catalog.places.find((each) => each.place === place);
     return html`<header class="head">
       ${isTool
-        ? html`<a class="sign" href=${hashOf(place)} aria-label="Back: ${shelf?.title ?? ""}">${crowsFoot()}</a>`
+        ? html`<a class="sign" href=${hashOf(place)} aria-label="Back to the questions">${crowsFoot()}</a>`
         : html`<span class="sign">${crowsFoot()}</span>`}
       <h1>${set(title)}</h1>
       <button
