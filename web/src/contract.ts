@@ -27,6 +27,8 @@ export interface Input {
   offers?: { value: string; only_when: OnlyWhen | null }[];
   columns?: Input[];
   row?: string;
+  /** Name of the list that the phone keeps for all tools that ask for it; empty for none. */
+  kept?: string;
   min_rows?: number;
   max_rows?: number;
 }

@@ -110,6 +110,7 @@ class AskedInput(Reply):
     offers = fields.List(fields.Nested(Offer))
     columns = fields.List(fields.Nested(lambda: AskedInput()))
     row = fields.String()
+    kept = fields.String()
     min_rows = fields.Integer()
     max_rows = fields.Integer()
 

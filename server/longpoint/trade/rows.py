@@ -106,7 +106,11 @@ def unknown_words(name: str) -> str:
 
 
 class Rows(Input):
-    """A group of inputs given once or more: `row` names one of them, as in "Add a wall"."""
+    """A group of inputs given once or more: `row` names one of them, as in "Add a wall".
+
+    `kept` names a list that belongs to the person, not to one question (what the tape said at
+    the yard): the phone keeps it once and gives it to every tool that asks for it by that name.
+    """
 
     kind = "rows"
 
@@ -119,10 +123,12 @@ class Rows(Input):
         row: str = "row",
         least: int = 1,
         most: int = 40,
+        kept: str = "",
         **rest: "Any",
     ) -> None:
         self.columns = columns
         self.row = row
+        self.kept = kept
         self.least = least
         self.most = most
         super().__init__(name, label, optional=least == 0, **rest)
@@ -151,6 +157,7 @@ class Rows(Input):
         declared = super().declare()
         declared["columns"] = [column.declare() for column in self.columns]
         declared["row"] = self.row
+        declared["kept"] = self.kept
         declared["min_rows"] = self.least
         declared["max_rows"] = self.most
         return declared
