@@ -35,7 +35,8 @@ function listing(ask, draw, slug) {
   const { answer } = demand(ask(question), `worked example of ${slug}`);
   if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
   const options = { thumbnail: true, idPrefix: `thumbnail-${slug}` };
-  return { declaration: tool, thumbnail: draw(answer.drawing, options), example: answer };
+  const { drawing } = answer; // the answer's other parts would travel and never be seen
+  return { declaration: tool, thumbnail: draw(drawing, options), example: { drawing } };
 }
 
 /** @typedef {{place: string, title: string, tools: string[]}} Place */

@@ -149,7 +149,8 @@ export type ReadReply =
 export interface CatalogTool {
   declaration: Declaration;
   thumbnail: string;
-  example: Answer;
+  /** What is shown, as an example, before there is an answer. */
+  example: Pick<Answer, "drawing">;
 }
 
 export interface Catalog {
