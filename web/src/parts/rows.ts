@@ -1,6 +1,6 @@
 /** Rows of an input (walls, boards): a list to add to, open, copy, take from and put in order. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { FieldError, Input, RawRow } from "../contract";
 import { applying, keyOf, shownValue } from "../screens/form";
@@ -28,8 +28,8 @@ export class Rows extends LitElement {
   @property({ attribute: false }) active = "";
   @property({ attribute: false }) isTyping = false;
   @property({ attribute: false }) errors: FieldError[] = [];
-  /** Where the row under the thumb is now. */
-  private dragged = 0;
+  /** Where the row under the thumb is now, null while none is held. */
+  @state() private dragged: number | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -57,7 +57,9 @@ export class Rows extends LitElement {
     const path = `${this.input.name}.${at}`;
     const message = this.host.message(path);
     const isWrong = message !== "" || this.wrongColumn(row, path);
-    return html`<li class="row ${isOpen ? "open" : ""} ${isWrong ? "wrong" : ""}" data-at=${at}>
+    const isHeld = this.dragged === at;
+    const classes = ["row", isOpen ? "open" : "", isWrong ? "wrong" : "", isHeld ? "held" : ""];
+    return html`<li class=${classes.join(" ")}>
       <div class="rowline">
         <button
           type="button"
@@ -141,13 +143,17 @@ export class Rows extends LitElement {
     const until = new AbortController();
     const { signal } = until;
     addEventListener("pointermove", (event) => this.drag(event.clientY), { signal });
-    addEventListener("pointerup", () => until.abort(), { signal });
-    addEventListener("pointercancel", () => until.abort(), { signal });
+    const letGo = (): void => {
+      this.dragged = null;
+      until.abort();
+    };
+    addEventListener("pointerup", letGo, { signal });
+    addEventListener("pointercancel", letGo, { signal });
   }
 
   private drag(y: number): void {
     const to = this.rowAt(y);
-    if (to === null || to === this.dragged) return;
+    if (to === null || this.dragged === null || to === this.dragged) return;
     this.host.move(this.input.name, this.dragged, to);
     this.dragged = to;
   }

@@ -55,25 +55,29 @@ export function strip({ tick, per }: Ticked, units: Units): TemplateResult | nul
   const low = at >= 0 ? Math.max(middle - ruler.reach, 0) : middle - ruler.reach;
   return html`<svg class="strip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
     <rect class="tape" x=${x(low)} y=${TOP} width=${WIDTH - x(low)} height=${BOTTOM - TOP}></rect>
-    ${ticks(ruler, low, middle + ruler.reach, x)}
+    ${ticks(ruler, low, middle + ruler.reach, x, x(at))}
     <path class="edge" d="M${x(low)} ${TOP}H${WIDTH}"></path>
     <path class="foot" d="M${x(at) - 9} 3L${x(at)} ${TOP - 1}L${x(at) + 9} 3M${x(at)} ${TOP - 1}V${TOP + 42}"></path>
   </svg>`;
 }
 
 function ticks(
-  ruler: Ruler, low: number, high: number, x: (value: number) => number,
+  ruler: Ruler, low: number, high: number, x: (value: number) => number, foot: number,
 ): SVGTemplateResult[] {
   const drawn: SVGTemplateResult[] = [];
   for (let tick = Math.ceil(low * ruler.per); tick <= high * ruler.per; tick += 1) {
     const place = x(tick / ruler.per);
     drawn.push(tickSvg(place, ruler.height(Math.abs(tick))));
     const isNumbered = tick % (ruler.per * ruler.number) === 0 && place < WIDTH - 16;
-    if (isNumbered) {
-      drawn.push(
-        svg`<text class="number" x=${place + 4} y=${BOTTOM - 5}>${tick / ruler.per}</text>`,
-      );
-    }
+    if (isNumbered) drawn.push(numberSvg(tick / ruler.per, place, foot));
   }
   return drawn;
+}
+
+/** A number stands right of its stroke, as on a tape, or left where the crow's foot would cross it. */
+function numberSvg(value: number, place: number, foot: number): SVGTemplateResult {
+  const width = 9 * String(value).length;
+  const isCrossed = foot > place + 1 && foot < place + width + 8;
+  const [x, anchor] = isCrossed ? [place - 4, "end"] : [place + 4, "start"];
+  return svg`<text class="number" x=${x} y=${BOTTOM - 5} text-anchor=${anchor}>${value}</text>`;
 }
