@@ -6,6 +6,8 @@ const GAP = 400;
 let waiting = "";
 let timer = 0;
 let last = 0;
+/** The address as the open page found or left it: where another stands, another page is opening. */
+let own = "";
 
 // A link is followed after its click was heard here, so the page left behind keeps what was typed.
 addEventListener("click", writeNow, { capture: true });
@@ -20,6 +22,12 @@ export function writeSoon(hash: string): void {
   else timer = window.setTimeout(writeNow, wait);
 }
 
+/** A page opens at the address that stands now: nothing else may write there. */
+export function arrived(): void {
+  own = location.hash;
+  forget();
+}
+
 /** Forgets a write that waits: another page is open now. */
 export function forget(): void {
   waiting = "";
@@ -28,7 +36,11 @@ export function forget(): void {
 
 function writeNow(): void {
   if (!waiting) return;
-  if (waiting !== location.hash) history.replaceState(history.state, "", waiting);
+  // Back, or an address typed above, arrives before the page hears of it: that entry is not ours.
+  if (location.hash === own && waiting !== own) {
+    history.replaceState(history.state, "", waiting);
+    own = location.hash;
+  }
   last = Date.now();
   forget();
 }

@@ -15,6 +15,7 @@ import { crowsFoot } from "../parts/icons";
 import { nav } from "../parts/nav";
 import { set } from "../text/set";
 import { hashOf, routeOf, type Route } from "./address";
+import { arrived } from "./addressbar";
 import { bringBack, saveFile, share } from "./copies";
 import { earlierSheet } from "./earlier";
 import { faulted, flushed, tellFaults, unpacked } from "./keeper";
@@ -90,6 +91,7 @@ export class App extends LitElement {
 
   /** Opens what the address names; an unknown address leads to the place last used. */
   private async open(): Promise<void> {
+    arrived();
     const number = (this.pages += 1);
     const route = routeOf(location.hash);
     if (!route) return this.goHome();
