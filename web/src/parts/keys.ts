@@ -30,8 +30,9 @@ const DEGREES = typing("°", "Degrees");
 const PLUS_MINUS = doing("+/−", "Plus or minus", plusMinus);
 const NEXT: Key = { label: "Next", name: "Next", act: null, look: "action", isFresh: false };
 
+/** What is said aloud begins with what is seen, so that who speaks to the phone can name the key. */
 const unitKey = (word: string, name: string): Key =>
-  doing(word, name, (entry) => unit(entry, word));
+  doing(word, `${word}, ${name}`, (entry) => unit(entry, word));
 
 function stepped(by: number): (entry: string) => string {
   return (entry) => {
@@ -48,10 +49,10 @@ const POINT = typing(".", "Point");
 /** Returns the rows of keys for an input of this kind; the last key of the last row is Next. */
 export function keysFor(kind: InputKind, units: Units): Key[][] {
   if (kind === "length") {
-    const other = units === "in" ? unitKey("mm", "Millimeters") : unitKey("in", "Inches");
+    const other = units === "in" ? unitKey("mm", "millimeters") : unitKey("in", "inches");
     return [
       [D1, D2, D3, ERASE, CLEAR],
-      [D4, D5, D6, unitKey("ft", "Feet"), other],
+      [D4, D5, D6, unitKey("ft", "feet"), other],
       [D7, D8, D9, SPACE, SLASH],
       [POINT, D0, PLUS_MINUS, NEXT],
     ];
@@ -59,8 +60,8 @@ export function keysFor(kind: InputKind, units: Units): Key[][] {
   if (kind === "count") {
     return [
       [D1, D2, D3, ERASE],
-      [D4, D5, D6, doing("+1", "One more", stepped(1))],
-      [D7, D8, D9, doing("−1", "One less", stepped(-1))],
+      [D4, D5, D6, doing("+1", "+1, one more", stepped(1))],
+      [D7, D8, D9, doing("−1", "−1, one less", stepped(-1))],
       [CLEAR, D0, NEXT],
     ];
   }

@@ -65,9 +65,9 @@ export class Rows extends LitElement {
           type="button"
           class="plain summary"
           aria-expanded=${isOpen}
-          aria-label="${capital(word)} ${at + 1}: ${this.summaryWords(row) || "empty"}"
           @click=${() => this.host.openRow(this.input.name, isOpen ? null : at)}
         >
+          <span class="unseen">${capital(word)}</span>
           <span class="balloon">${at + 1}</span>${this.summary(row)}
         </button>
         <button
@@ -125,14 +125,14 @@ export class Rows extends LitElement {
     });
   }
 
-  private summaryWords(row: RawRow): string {
-    return this.values(row).filter(Boolean).join(", ");
-  }
-
   private summary(row: RawRow): TemplateResult {
     const [first = "", ...others] = this.values(row);
     const rest = others.filter(Boolean).join(" ");
-    return html`<span class="medium">${first ? set(first) : "–"}</span>
+    return html`<span class="medium"
+        >${first
+          ? set(first)
+          : html`<span aria-hidden="true">–</span><span class="unseen">empty</span>`}</span
+      >
       ${rest ? html`<span class="chip">${set(rest)}</span>` : nothing}`;
   }
 
