@@ -19,7 +19,7 @@ declare module "longpoint:files" {
 
 declare module "@micropython/micropython-webassembly-pyscript" {
   export interface MicroPython {
-    FS: { mkdirTree(path: string): void; writeFile(path: string, text: string): void };
+    FS: { mkdirTree(path: string): void; writeFile(path: string, content: string | Uint8Array): void };
     pyimport(module: string): { call(text: string): string };
   }
   export function loadMicroPython(options: {

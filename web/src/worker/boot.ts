@@ -18,10 +18,13 @@ function serveFromMemory(wasm: ArrayBuffer): void {
       : ask(what, options);
 }
 
-function writeSources(python: MicroPython, sources: Supplies["sources"]): void {
+/** Folders once and bytes for text: the interpreter's own ways to both take five times as long. */
+function writeSources({ FS }: MicroPython, sources: Supplies["sources"]): void {
+  const encoder = new TextEncoder();
+  const folders = Object.keys(sources).map((path) => path.slice(0, path.lastIndexOf("/")));
+  for (const folder of new Set(folders)) FS.mkdirTree(`/lib/${folder}`);
   for (const [path, text] of Object.entries(sources)) {
-    python.FS.mkdirTree(`/lib/${path.slice(0, path.lastIndexOf("/"))}`);
-    python.FS.writeFile(`/lib/${path}`, text);
+    FS.writeFile(`/lib/${path}`, encoder.encode(text));
   }
 }
 
