@@ -15,7 +15,7 @@ TOOLS = [(place, slug) for place, _ in PLACES for slug in slugs_at(place)]
 
 def hash_of(place: str, slug: str, inputs: dict[str, str] | None = None) -> str:
     """Return the address of a tool within the app, with inputs as typed."""
-    return f"#/{place}/{slug}" + ("?" + urlencode(inputs) if inputs else "")
+    return f"#/{place}" + (f"/{slug}" if slug else "") + ("?" + urlencode(inputs) if inputs else "")
 
 
 def example_hash(place: str, slug: str) -> str:
@@ -38,6 +38,17 @@ class App:
         """Open an address in a fresh load of the page."""
         self.page.goto("about:blank")
         self.page.goto(f"{self.address}/{fragment}")
+
+    def turn(self, place: str, slug: str = "", fragment: str = "") -> None:
+        """Go on to a place or a tool in the same load, and wait until its screen is up."""
+        self.page.goto(f"{self.address}/{fragment or hash_of(place, slug)}")
+        title = tool_named(slug).title if slug else dict(PLACES)[place]
+        expect(self.page).to_have_title(f"{title} · Longpoint")
+
+    def turn_to_example(self, place: str, slug: str) -> None:
+        """Go on to a tool with its own example, and wait until the answer stands."""
+        self.turn(place, slug, example_hash(place, slug))
+        self.expect_answer()
 
     def install(self) -> None:
         """Visit for the first time and wait until everything is kept for later."""
@@ -63,13 +74,19 @@ class App:
         return self.page.get_by_role("region", name="Answer")
 
     @property
+    def pad(self) -> Locator:
+        """The pad, which is there while a field is in hand."""
+        return self.page.get_by_role("group", name="Pad for")
+
+    @property
     def headline(self) -> Locator:
         """The card's first line: what the big number is, and the number; or what is awaited."""
         return self.answer.get_by_role("status")
 
     def expect_answer(self, *words: str) -> None:
         """Wait until the card says these words, in this order, and the answer stands."""
-        expect(self.headline).to_contain_text(re.compile(".*".join(map(re.escape, words))))
+        if words:
+            expect(self.headline).to_contain_text(re.compile(".*".join(map(re.escape, words))))
         expect(self.answer).not_to_have_class(re.compile("withdrawn"))
 
     def expect_withdrawn(self) -> None:

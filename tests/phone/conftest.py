@@ -6,6 +6,8 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
 
+from tests.phone.app import App
+
 PHONE = {"width": 390, "height": 844}
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 
@@ -47,4 +49,24 @@ def page(context: BrowserContext) -> Iterator[Page]:
     errors: list[str] = []
     page.on("pageerror", lambda error: errors.append(str(error)))
     yield page
+    assert errors == []
+
+
+@pytest.fixture(scope="module")
+def shared(browser: Browser, address: str) -> Iterator[App]:
+    """One page for tests that leave nothing behind: addresses carry what it shows.
+
+    Nothing moves on it, so that nothing is measured half way, and it keeps nothing for later.
+    """
+    context = browser.new_context(
+        viewport=PHONE, has_touch=True, is_mobile=True, reduced_motion="reduce",
+        service_workers="block",
+    )  # fmt: skip
+    page = context.new_page()
+    errors: list[str] = []
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    app = App(page, address)
+    app.open()
+    yield app
+    context.close()
     assert errors == []

@@ -1,0 +1,222 @@
+"""For everyone, and in the sun with gloves on: WCAG 2.2 by axe-core, contrast 7:1, targets of 48.
+
+Source of the rules: WCAG 2.2, levels A and AA, as the axe-core package judges them; 7:1 is its
+success criterion 1.4.6 (AAA). 48 pixels for a target are the project's own, for gloved thumbs;
+WCAG asks for 24 (2.5.8).
+"""
+
+import re
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.phone.app import TOOLS, App, hash_of
+from tests.phone.conftest import PHONE
+
+AXE = Path(__file__).parents[2] / "web" / "node_modules" / "axe-core" / "axe.min.js"
+SMALL = {"width": 320, "height": 568}
+TARGET = 48
+
+RUN = """
+async () => {
+  const values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+  const rules = { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } };
+  const options = { runOnly: { type: "tag", values }, rules, preload: false };
+  const found = await axe.run(document, { ...options, resultTypes: ["violations"] });
+  const ran = ["violations", "passes", "incomplete"].flatMap((kind) => found[kind]);
+  return {
+    contrast: ran.some((rule) => rule.id === "color-contrast-enhanced"),
+    violations: found.violations.flatMap(({ id, nodes }) =>
+      nodes.map((node) => [id, node.target.join(" "), node.failureSummary])),
+  };
+}
+"""
+
+# A control's label is part of its target: a tap on it is a tap on the control.
+TARGETS = """
+(least) => {
+  const found = [];
+  const kinds = "button, a[href], input, select, textarea, summary, [role=slider]";
+  for (const element of document.querySelectorAll(kinds)) {
+    if (!element.checkVisibility({ visibilityProperty: true })) continue;
+    const boxes = [element, ...(element.labels ?? [])].map((each) => each.getBoundingClientRect());
+    const width = Math.max(...boxes.map((box) => box.right)) - Math.min(...boxes.map((box) => box.left));
+    const height = Math.max(...boxes.map((box) => box.bottom)) - Math.min(...boxes.map((box) => box.top));
+    if (width >= least - 0.01 && height >= least - 0.01) continue;
+    const name = element.getAttribute("aria-label") || element.textContent.trim() || element.id;
+    found.push(`${element.localName} "${name}": ${width} x ${height}`);
+  }
+  return found;
+}
+"""
+
+# Letters in a drawing are drawn over a halo, a balloon's over its own ground.
+LETTERS = """
+() => {
+  const channel = (part) => {
+    const share = part / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  };
+  const light = (color) => {
+    const [red, green, blue] = color.match(/[\\d.]+/g).map(Number).map(channel);
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  };
+  return [...document.querySelectorAll("svg text")].map((text) => {
+    const { fill, stroke } = getComputedStyle(text);
+    const ground = text.closest(".tag")?.querySelector("rect") ?? text.closest(".strip")?.querySelector(".tape");
+    const under = stroke === "none" && ground ? getComputedStyle(ground).fill : stroke;
+    const [low, high] = [light(fill), light(under)].sort((a, b) => a - b);
+    return { words: text.textContent, fill, under, ratio: (high + 0.05) / (low + 0.05) };
+  });
+}
+"""
+
+Show = Callable[[App], None]
+
+
+def place(name: str) -> Show:
+    return lambda app: app.turn(name)
+
+
+def answered(at: str, slug: str) -> Show:
+    return lambda app: app.turn_to_example(at, slug)
+
+
+def empty(at: str, slug: str) -> Show:
+    def show(app: App) -> None:
+        app.turn(at, slug)
+        expect(app.headline).to_contain_text("Waiting for")
+
+    return show
+
+
+def pad(at: str, slug: str, label: str) -> Show:
+    def show(app: App) -> None:
+        app.turn_to_example(at, slug)
+        app.field(label).first.tap()
+        expect(app.pad).to_be_visible()
+
+    return show
+
+
+def refused(app: App) -> None:
+    inputs = {"width": "10", "height": "3/0", "side_width": "6"}
+    app.turn("saw", "mitered-frame", hash_of("saw", "mitered-frame", inputs))
+    expect(app.page.get_by_text("3/0 has a 0 under the line").first).to_be_visible()
+
+
+def refused_row(app: App) -> None:
+    walls = '[{"length": "144"}, {"length": "abc"}]'
+    inputs = {"walls": walls, "thickness": "5/8"}
+    app.turn("saw", "trim-run", hash_of("saw", "trim-run", inputs))
+    app.page.get_by_role("button", name=re.compile("^Wall 2 ")).tap()
+    expect(app.page.get_by_role("button", name="Remove wall 2")).to_be_visible()
+
+
+def unfolded(app: App) -> None:
+    app.turn_to_example("saw", "trim-run")
+    for summary in app.page.locator("summary").all():
+        summary.tap()
+    app.page.get_by_role("button", name="More").tap()
+    expect(app.field("Scarf angle")).to_be_visible()
+
+
+def settings(app: App) -> None:
+    app.turn_to_example("saw", "mitered-frame")
+    app.page.get_by_role("button", name="Units and settings").tap()
+    expect(app.page.get_by_role("dialog", name="How it is shown")).to_be_visible()
+
+
+def earlier(app: App) -> None:
+    app.turn_to_example("saw", "mitered-frame")
+    app.answer.get_by_role("button", name="Earlier answers").tap()
+    expect(app.page.get_by_role("dialog").get_by_role("listitem").first).to_be_visible()
+
+
+def search(words: str) -> Show:
+    def show(app: App) -> None:
+        app.turn("yard")
+        app.page.get_by_role("searchbox").fill(words)
+        expect(app.page.get_by_role("status").filter(has_text="found")).to_have_count(1)
+
+    return show
+
+
+def nothing_found(app: App) -> None:
+    app.turn("yard")
+    app.page.get_by_role("searchbox").fill("zeppelin")
+    expect(app.page.get_by_text("No question holds")).to_be_visible()
+
+
+SCREENS: dict[str, Show] = {
+    **{f"place {name}": place(name) for name in ("yard", "saw", "site")},
+    **{f"{slug} answered": answered(at, slug) for at, slug in TOOLS},
+    **{f"{slug} empty": empty(at, slug) for at, slug in TOOLS},
+    "pad for a length": pad("saw", "mitered-frame", "Width"),
+    "pad for an angle": pad("saw", "corner-joint", "Corner"),
+    "pad for a count": pad("saw", "even-spacing", "How many"),
+    "pad for a text": pad("yard", "stock-sizes", "Label"),
+    "refused": refused,
+    "refused in a row": refused_row,
+    "all unfolded": unfolded,
+    "settings": settings,
+    "earlier answers": earlier,
+    "search": search("miter"),
+    "search without result": nothing_found,
+}
+
+
+@pytest.fixture(scope="module")
+def judged(shared: App) -> App:
+    """The shared page with axe in it; not as a script of the page, which the policy forbids."""
+    shared.page.evaluate(AXE.read_text())
+    return shared
+
+
+@pytest.fixture
+def app(judged: App) -> Iterator[App]:
+    """A phone in the hand, at a place where no test ends, so that each begins afresh."""
+    judged.page.set_viewport_size(PHONE)
+    judged.turn("site")
+    yield judged
+    judged.page.emulate_media(color_scheme="light")
+
+
+def violations(app: App) -> Any:
+    found = app.page.evaluate(RUN)
+    assert found["contrast"], "the rule of 7:1 did not run"
+    return found["violations"]
+
+
+@pytest.mark.parametrize("name", SCREENS)
+def test_wcag_and_contrast(app: App, name: str) -> None:
+    SCREENS[name](app)
+    assert violations(app) == []
+    app.page.emulate_media(color_scheme="dark")
+    assert violations(app) == []
+
+
+@pytest.mark.parametrize("size", [SMALL, PHONE], ids=lambda size: str(size["width"]))
+def test_targets_are_as_large_as_a_gloved_thumb(app: App, size: Any) -> None:
+    app.page.set_viewport_size(size)
+    small: dict[str, list[str]] = {}
+    for name, show in SCREENS.items():
+        app.turn("site")
+        show(app)
+        if found := app.page.evaluate(TARGETS, TARGET):
+            small[name] = found
+    assert small == {}
+
+
+@pytest.mark.parametrize("look", ["light", "dark"])
+def test_letters_in_drawings_stand_out(app: App, look: Any) -> None:
+    app.page.emulate_media(color_scheme=look)
+    letters: list[Any] = []
+    for at, slug in TOOLS:
+        app.turn_to_example(at, slug)
+        letters += app.page.evaluate(LETTERS)
+    assert letters
+    assert [letter for letter in letters if letter["ratio"] < 7] == []
