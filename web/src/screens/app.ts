@@ -59,12 +59,12 @@ export class App extends LitElement {
     tellFaults((words) => say(words));
     watchInstall((install) => (this.install = install));
     startUpdates({ ready: () => sayReadyOnce(), waiting: (apply) => (this.newer = apply) });
-    addEventListener("hashchange", () => void this.open());
     void this.begin();
   }
 
   private async begin(): Promise<void> {
     await this.takeSettings();
+    addEventListener("hashchange", () => void this.open());
     await this.open();
   }
 
