@@ -3,10 +3,12 @@
 from ..reading import quoted
 from ..tables import hardwood, sheets, softwood
 from ..tool import Refusal
-from .labels import board_words, index_of, nearest, parts_of, size_words
+from .labels import board_words, claimed, index_of, nearest, parts_of, size_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from .yard_list import Seen
+
     Offered = list[tuple[str, float]]
 
 
@@ -23,8 +25,8 @@ class Listed:
         What the tables say; None where they say nothing.
     least, most : float or None
         What a sheet may measure, or the least of a kiln-dried board.
-    row, width_row : int
-        Where the sizes stand in the family's lists.
+    row, width_row : int or None
+        Where the sizes stand in the family's lists; None where they don't.
     thicker, wider : list of (label, inches)
         All sizes sold like this one, smallest first.
     shifted : bool
@@ -38,7 +40,7 @@ class Listed:
         self.width: float | None = None
         self.least: float | None = None
         self.most: float | None = None
-        self.row = 0
+        self.row: int | None = None
         self.width_row: int | None = None
         self.thicker: Offered = []
         self.wider: Offered = []
@@ -58,9 +60,14 @@ def listed(family: str, label: str, condition: str) -> Listed:
     return _hardwood(label, condition) if family == "hardwood" else _sheet(label, condition)
 
 
+def unlisted(seen: "Seen") -> Listed:
+    """Return a label that stands in no table, as the person's own list has it."""
+    wide = seen.sizes[1] if len(seen.sizes) > 1 else None
+    return Listed(seen.label, (seen.sizes[0], wide))
+
+
 def _softwood(label: str, condition: str) -> Listed:
-    parts = parts_of(label, "2x4, 1x6, 5/4x6 or 6x6")
-    sizes = sorted(parts[:2])
+    sizes = claimed("softwood", label)
     thick = softwood.thicknesses()
     names = [size.nominal for size in thick]
     row = index_of(names, sizes[0])
@@ -69,7 +76,7 @@ def _softwood(label: str, condition: str) -> Listed:
     across = softwood.widths(sizes[0])
     word = board_words(sizes[0])
     found = Listed(word, (sizes[0], sizes[1] if len(sizes) > 1 else None))
-    found.row, found.shifted = row, sizes != parts[:2]
+    found.row, found.shifted = row, sizes != parts_of(label, "softwood")[:2]
     found.thickness = _at(thick[row], condition)
     found.thicker = [(board_words(size.nominal), _at(size, condition)) for size in thick]
     found.wider = [(word + "x" + size_words(size.nominal), _at(size, condition)) for size in across]
@@ -94,7 +101,7 @@ def _at(size: "softwood.Size", condition: str) -> float:
 
 
 def _hardwood(label: str, condition: str) -> Listed:
-    thickness = parts_of(label, "4/4, 5/4 or 8/4")[0]
+    thickness = claimed("hardwood", label)[0]
     names = [float(quarter.rough) for quarter in hardwood.QUARTERS]
     row = index_of(names, thickness)
     if row < 0:
@@ -118,8 +125,7 @@ def _surfaced(quarter: "hardwood.Quarter", condition: str) -> "float | None":
 
 
 def _sheet(label: str, condition: str) -> Listed:
-    # A sheet's label may carry the sheet's own size before or after: 3/4x4x8, 4x8x3/4.
-    thickness = min(parts_of(label, "3/4, 23/32 or 1/2"))
+    thickness = claimed("sheet", label)[0]
     rows = sheets.sheets(condition)
     names = [float(sheet.label) for sheet in rows]
     row = index_of(names, thickness)

@@ -47,6 +47,8 @@ def mill_width_note(found: Listed, width: "float | None", needed: float, say: "S
 
 def _next_up(offered: "list[tuple[str, float]]", needed: float, way: str, say: "Say") -> str:
     """Return the first size by the table that would do."""
+    if not offered:
+        return f"Ask for stock at least {say(needed)} {way}, or glue up."
     for label, size in offered:
         if size >= needed - SAME:
             return f"By the table {label} would do, {say(size)} {way}."

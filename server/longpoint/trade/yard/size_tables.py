@@ -32,7 +32,7 @@ def _softwood_thickness(answer: Answer, found: Listed) -> None:
     first_timber = len(rows)
     rows.extend([["Timbers"] + row for row in _timber_rows(scale)])
     pick = found.row
-    if pick >= first_timber:
+    if pick is not None and pick >= first_timber:
         pick = first_timber + _timber_row(found.nominal[0])
     answer.table("Softwood, thickness", ["Class", "Label", "Dry", "Green"], rows, pick)
 

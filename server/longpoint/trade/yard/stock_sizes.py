@@ -1,42 +1,63 @@
 """What will a board with this label really measure, and is it enough for the part?
 
-The tables say what the standards demand; where a tape has been laid on, the tape decides.
+The tables say what the standards demand; what the tape said at this yard goes before them, and
+the tape on this very board before all.
 """
 
 from ..lengths import Scale
 from ..tool import Answer, Choice, Given, Length, Refusal, Text, Tool
-from .listed import listed
+from .common import COMMON
+from .listed import Listed, listed, unlisted
 from .section import section
 from .size_notes import family_notes, mill_thickness_note, mill_width_note, tape_note
 from .size_tables import show_tables
+from .yard_list import Seen, beside_note, find, seen_of, show_seen, yard_input
 
 
 class Stock:
-    """One board or sheet, in inches: what the table says, the tape says, the part needs.
+    """One board or sheet, in inches: what table, list and tape say, and what the part needs.
 
-    `width` is None where neither table nor tape knows it.
+    `width` is None where none of them knows it.
     """
 
     def __init__(self, given: Given) -> None:
         self.family = given.text("family")
         self.condition = given.text("condition")
-        self.found = listed(self.family, given.text("label"), self.condition)
+        self.on_list = find(seen_of(given, self.family), self.family, given.text("label"))
+        self.seen = self.on_list[-1] if self.on_list else None
+        self.found = _found(self.family, given.text("label"), self.condition, self.seen)
         self.tape_thickness = given.maybe("measured_thickness")
         self.tape_width = given.maybe("measured_width")
         self.needed = (given.maybe("needed_thickness"), given.maybe("needed_width"))
-        self.width = self.found.width if self.tape_width is None else self.tape_width
-        self.thickness = self._thickness()
+        by_list = (None, None) if self.seen is None else (self.seen.thickness, self.seen.width)
+        self.width = _first(self.tape_width, by_list[1], self.found.width)
+        self.thickness = self._thickness(by_list[0])
 
-    def _thickness(self) -> float:
-        if self.tape_thickness is not None:
-            return self.tape_thickness
-        if self.found.thickness is None:
+    def _thickness(self, by_list: "float | None") -> float:
+        thickness = _first(self.tape_thickness, by_list, self.found.thickness)
+        if thickness is None:
             raise Refusal(
                 "condition",
                 f"No thickness is listed for {self.found.name} surfaced one side: "
                 "choose rough or two sides, or measure the board.",
             )
-        return self.found.thickness
+        return thickness
+
+
+def _first(*sizes: "float | None") -> "float | None":
+    """Return the first size that is known."""
+    known = [size for size in sizes if size is not None]
+    return known[0] if known else None
+
+
+def _found(family: str, label: str, condition: str, seen: "Seen | None") -> Listed:
+    """Return what the tables say; a label that only the list knows is answered from the list."""
+    try:
+        return listed(family, label, condition)
+    except Refusal:
+        if seen is None:
+            raise
+        return unlisted(seen)
 
 
 def work(given: Given, scale: Scale) -> Answer:
@@ -45,7 +66,10 @@ def work(given: Given, scale: Scale) -> Answer:
     answer = Answer(scale)
     _figures(answer, stock)
     _notes(answer, stock)
-    show_tables(answer, stock.family, stock.condition, stock.found)
+    if stock.on_list:
+        show_seen(answer, stock.on_list)
+    if stock.found.row is not None:
+        show_tables(answer, stock.family, stock.condition, stock.found)
     answer.draw(section(stock.found, (stock.thickness, stock.width), stock.needed, scale))
     return answer
 
@@ -59,15 +83,26 @@ def _figures(answer: Answer, stock: Stock) -> None:
         _size(answer, "to_mill_thickness", "Off the thickness", stock.thickness - thick)
     if wide is not None and stock.width is not None:
         _size(answer, "to_mill_width", "Off the width", stock.width - wide)
-    if stock.tape_thickness is not None and found.thickness is not None:
-        _size(answer, "table_thickness", "Thickness by the table", found.thickness)
-    if stock.tape_width is not None and found.width is not None:
-        _size(answer, "table_width", "Width by the table", found.width)
+    _beside(answer, stock)
     if found.least is not None:
         label = "Kiln-dried, at least" if stock.family == "hardwood" else "At least"
         _size(answer, "least_thickness", label, found.least)
     if found.most is not None:
         _size(answer, "most_thickness", "At most", found.most)
+
+
+def _beside(answer: Answer, stock: Stock) -> None:
+    """Add the sizes that gave way: to the tape the list's, to both the table's."""
+    found, seen = stock.found, stock.seen
+    if seen is not None and stock.tape_thickness is not None:
+        _size(answer, "list_thickness", "Thickness by your list", seen.thickness)
+    if seen is not None and seen.width is not None and stock.tape_width is not None:
+        _size(answer, "list_width", "Width by your list", seen.width)
+    if found.thickness is not None and (seen is not None or stock.tape_thickness is not None):
+        _size(answer, "table_thickness", "Thickness by the table", found.thickness)
+    listed_width = seen is not None and seen.width is not None
+    if found.width is not None and (listed_width or stock.tape_width is not None):
+        _size(answer, "table_width", "Width by the table", found.width)
 
 
 def _size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
@@ -87,16 +122,12 @@ def _notes(answer: Answer, stock: Stock) -> None:
         answer.note(tape_note("thick", stock.tape_thickness, found.thickness, say))
     if stock.tape_width is not None:
         answer.note(tape_note("wide", stock.tape_width, found.width, say))
-    for note in family_notes(stock.family, stock.condition, found, stock.tape_thickness, say):
-        answer.note(note)
+    if stock.seen is not None:
+        answer.note(beside_note(stock.seen, (found.thickness, found.width), answer.scale))
+    if found.row is not None:
+        for note in family_notes(stock.family, stock.condition, found, stock.tape_thickness, say):
+            answer.note(note)
 
-
-_OFFERS = (
-    ("softwood", ("1x2", "1x3", "1x4", "1x6", "1x8", "1x10", "1x12", "5/4x4", "5/4x6", "6/4x6")),
-    ("softwood", ("2x2", "2x4", "2x6", "2x8", "2x10", "2x12", "4x4", "4x6", "6x6", "6x8", "8x8")),
-    ("hardwood", ("4/4", "5/4", "6/4", "8/4", "10/4", "12/4", "16/4", "3/4", "1/2")),
-    ("sheet", ("1/4", "3/8", "15/32", "1/2", "19/32", "5/8", "23/32", "3/4", "1", "1-1/8")),
-)
 
 _BOARDS = ("family", "softwood", "hardwood")
 
@@ -116,9 +147,7 @@ TOOL = Tool(
             "label",
             "Label",
             help="As the yard writes it: 2x4, 5/4x6, 8/4 or 23/32.",
-            offers=tuple(
-                [(label, ("family", family)) for family, labels in _OFFERS for label in labels]
-            ),
+            offers=tuple([(label, ("family", family)) for family, label in COMMON]),
         ),
         Choice(
             "condition",
@@ -141,7 +170,7 @@ TOOL = Tool(
             optional=True,
             default_text="not measured",
             most=60,
-            help="The tape wins over the table.",
+            help="The tape on this very board wins over list and table.",
         ),
         Length(
             "measured_width",
@@ -166,6 +195,7 @@ TOOL = Tool(
             most=120,
             only_when=_BOARDS,
         ),
+        yard_input(),
     ],
     work=work,
     example={"family": "softwood", "label": "2x4", "needed_thickness": "1 1/4", "needed_width": 3},

@@ -1,0 +1,141 @@
+"""The person's own list: what the tape said at the yard under each label, and what it costs."""
+
+from ..lengths import Scale, show_money
+from ..tool import Answer, Choice, Given, Length, Number, Rows, Text
+from .labels import claimed, same_sizes
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+KEPT = "yard-sizes"
+"""Name under which the phone keeps the list, once for all tools that ask for it."""
+
+MOST = 200
+
+UNITS = (("board-foot", "board foot"), ("lineal-foot", "lineal foot"), ("each", "piece"))
+"""What a price on the list may be for, and how it is said."""
+
+
+def yard_input() -> Rows:
+    """Return the input `yard`: the list as any tool asks for it."""
+    return Rows(
+        "yard",
+        "Your yard's sizes",
+        [
+            Text("label", "Label", help="As the yard writes it: 2x4, 5/4x6, 8/4 or 23/32."),
+            Length("thickness", "Thickness", most=60, help="By the tape."),
+            Length("width", "Width", optional=True, default_text="varies", most=120),
+            Choice(
+                "family",
+                "Kind of stock",
+                [("softwood", "softwood"), ("hardwood", "hardwood"), ("sheet", "sheet")],
+                default="softwood",
+            ),
+            Number("price", "Price", unit="$", optional=True, default_text="not known", above=0),
+            Choice(
+                "per",
+                "Price per",
+                list(UNITS),
+                default="board-foot",
+            ),
+            Length(
+                "length",
+                "Length of a piece",
+                optional=True,
+                default_text="not said",
+                only_when=("per", "each"),
+            ),
+            Text("yard_name", "Yard", optional=True, default_text="not said"),
+            Text("date", "Date", optional=True, default_text="not said"),
+        ],
+        row="size",
+        least=0,
+        most=MOST,
+        kept=KEPT,
+        help="What your tape said there. It goes before the table.",
+    )
+
+
+class Seen:
+    """One row of the list; lengths in inches, None where the list doesn't say.
+
+    Attributes
+    ----------
+    label : str
+        As the yard writes it.
+    sizes : list
+        The sizes that the label claims, as `labels.claimed` returns them.
+    thickness, width, length : float or None
+        What the tape said; `length` is that of a piece sold by the piece.
+    price : float or None
+        Dollars `per` board-foot, lineal-foot or each.
+    """
+
+    def __init__(self, row: Given, index: int) -> None:
+        self.family = row.text("family")
+        self.label = row.text("label")
+        self.sizes = claimed(self.family, self.label, f"yard.{index}.label")
+        self.thickness = row.number("thickness")
+        self.width = row.maybe("width")
+        self.price = row.maybe("price")
+        self.per = row.text("per")
+        self.length = row.maybe("length")
+        self.place = row.text("yard_name")
+        self.date = row.text("date")
+
+    def origin(self) -> str:
+        """Return where the size comes from: ``your list, Miller's, May 3``."""
+        return ", ".join([word for word in ("your list", self.place, self.date) if word])
+
+    def price_words(self) -> str:
+        """Return the price: ``$4.50 a board foot``; "" where it isn't known."""
+        return "" if self.price is None else f"{show_money(self.price)} a {dict(UNITS)[self.per]}"
+
+    def size_words(self, say: "Callable[[float], str]") -> str:
+        """Return the real size: ``1 3/4 x 3 1/2``."""
+        return say(self.thickness) + ("" if self.width is None else " x " + say(self.width))
+
+
+def seen_of(given: Given, family: str) -> "list[Seen]":
+    """Return the list's rows of one family, in the list's order.
+
+    Raises
+    ------
+    Refusal
+        On the label of a row, where it can't be read.
+    """
+    rows = given.rows("yard")
+    return [Seen(row, i) for i, row in enumerate(rows) if row.text("family") == family]
+
+
+def find(seen: "list[Seen]", family: str, label: str) -> "list[Seen]":
+    """Return the rows under a label however it is written; the last one is the latest kept.
+
+    Raises
+    ------
+    Refusal
+        On `label`, where it can't be read.
+    """
+    sizes = claimed(family, label)
+    return [row for row in seen if same_sizes(row.sizes, sizes)]
+
+
+def show_seen(answer: Answer, seen: "list[Seen]") -> None:
+    """Add the list's rows under one label to an answer; the last of them is what it used."""
+    say = answer.scale.finer().length
+    rows = [
+        [row.label, row.size_words(say), row.price_words(), row.place, row.date] for row in seen
+    ]
+    columns = ["Label", "Your tape", "Price", "Yard", "Date"]
+    answer.table("On your list", columns, rows, len(rows) - 1)
+
+
+def beside_note(seen: Seen, table: "tuple[float | None, float | None]", scale: Scale) -> str:
+    """Return what the list says and, beside it, the standard; thickness and width in inches."""
+    say = scale.finer().length
+    note = f"By {seen.origin()}: {seen.label} is {seen.size_words(say)}"
+    standard = [say(size) for size in table if size is not None]
+    if not standard:
+        return note + "; no table lists it."
+    return note + f"; by the standard {' x '.join(standard)}. Your list goes before the table."

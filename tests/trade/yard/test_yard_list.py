@@ -1,0 +1,90 @@
+"""The person's own list: who goes before whom, however a label is written."""
+
+import itertools
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from longpoint.trade.tables import softwood
+from tests.trade.asking import answer, ask, figures, refusals
+
+SIXTEENTHS = st.integers(1, 200).map(lambda n: n / 16)
+WAYS = ["2x4", "2 x 4", "4x2", "2 by 4", '2" × 4"', "2.0*4", "2x4x8"]
+
+
+@pytest.mark.parametrize(("asked", "kept"), list(itertools.product(WAYS, repeat=2)))
+def test_a_label_is_found_however_it_is_written(asked: str, kept: str) -> None:
+    got = figures("stock-sizes", label=asked, yard=[{"label": kept, "thickness": 1.75}])
+    assert got["thickness"] == 1.75
+
+
+@given(SIXTEENTHS, st.none() | SIXTEENTHS, st.none() | SIXTEENTHS, st.none() | SIXTEENTHS)
+def test_tape_before_list_before_table(
+    kept: float, kept_width: float | None, tape: float | None, tape_width: float | None
+) -> None:
+    """PS 20, as reprinted in engineering tables: a 2x4 is 1 1/2 x 3 1/2 dry."""
+    got = figures(
+        "stock-sizes",
+        label="2x4",
+        measured_thickness=tape,
+        measured_width=tape_width,
+        yard=[{"label": "2x4", "thickness": kept, "width": kept_width}],
+    )
+    assert got["thickness"] == (kept if tape is None else tape)
+    assert got["width"] == next(x for x in (tape_width, kept_width, 3.5) if x is not None)
+    assert got["table_thickness"] == 1.5
+
+
+@given(st.sampled_from(softwood.DIMENSION_WIDTHS), st.data())
+def test_a_list_that_does_not_hold_the_label_changes_nothing(
+    width: softwood.Size, data: st.DataObject
+) -> None:
+    others = [size for size in softwood.DIMENSION_WIDTHS if size != width and size.nominal >= 2]
+    other = data.draw(st.sampled_from(others))
+    kept = [{"label": f"2x{other.nominal}", "thickness": 1.75}]
+    one = figures("stock-sizes", label=f"2x{width.nominal}")
+    assert figures("stock-sizes", label=f"2x{width.nominal}", yard=kept) == one
+
+
+def test_every_row_under_the_label_is_shown_with_its_price() -> None:
+    yard: list[dict[str, Any]] = [
+        {"label": "1x6", "thickness": "25/32", "price": "2.50", "per": "lineal-foot"},
+        {"label": "1x8", "thickness": "3/4"},
+        {"label": "1x6", "thickness": "13/16", "width": "5 1/2", "yard_name": "South"},
+    ]
+    table = answer("stock-sizes", label="1x6", yard=yard)["tables"][0]
+    assert [row[:3] for row in table["rows"]] == [
+        ["1x6", "25/32", "$2.50 a lineal foot"],
+        ["1x6", "13/16 x 5 1/2", ""],
+    ]
+    assert table["pick"] == 1
+
+
+def test_only_the_labels_of_the_kind_asked_for_have_to_be_readable() -> None:
+    yard = [{"label": "odd lot", "thickness": 1, "family": "hardwood"}]
+    assert figures("stock-sizes", label="2x4", yard=yard)["thickness"] == 1.5
+    said = refusals("stock-sizes", family="hardwood", label="4/4", yard=yard)
+    assert list(said) == ["yard.0.label"]
+
+
+@given(
+    st.sampled_from(["softwood", "hardwood", "sheet"]),
+    st.from_regex(r"[0-9]{1,3}(/[0-9]{1,2})?( ?[x×] ?[0-9]{1,3}(/[0-9]{1,2})?)?", fullmatch=True),
+    SIXTEENTHS,
+)
+def test_whatever_label_is_kept_is_answered_from_the_list_or_refused_there(
+    family: str, label: str, thickness: float
+) -> None:
+    reply = ask(
+        "stock-sizes",
+        family=family,
+        label=label,
+        needed_thickness=1,
+        yard=[{"label": label, "thickness": thickness, "family": family}],
+    )
+    if reply["ok"]:
+        assert reply["answer"]["figures"][0]["value"] == thickness
+    else:
+        assert [error["field"] for error in reply["errors"]] == ["yard.0.label"]
