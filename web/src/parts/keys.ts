@@ -46,7 +46,7 @@ const [D0, D1, D2, D3, D4, D5, D6, D7, D8, D9] = [..."0123456789"].map((digit) =
 ];
 const POINT = typing(".", "Point");
 
-/** Returns the rows of keys for an input of this kind; the last key of the last row is Next. */
+/** Returns the rows of keys for an input of this kind; Next, the last, may be two keys wide. */
 export function keysFor(kind: InputKind, units: Units): Key[][] {
   if (kind === "length") {
     const other = units === "in" ? unitKey("mm", "millimeters") : unitKey("in", "inches");

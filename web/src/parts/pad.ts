@@ -59,7 +59,7 @@ function entryLine(view: PadView): TemplateResult {
   const { input, entry } = view;
   const words = view.message || input.help;
   return html`<div class="entryline">
-      <span class="entry ${view.isFresh && entry ? "fresh" : ""} ${entry ? "" : "empty"}" aria-hidden="true"
+      <span class=${entryClasses(view)} aria-hidden="true"
         >${setSilently(entry || input.default_text || "–")}</span
       >
       <span class="also">${set(alsoWords(view))}</span>
@@ -68,6 +68,15 @@ function entryLine(view: PadView): TemplateResult {
       </button>
     </div>
     <p class="padwords ${view.message ? "wrong" : ""}">${set(words)}</p>`;
+}
+
+/** Longer than this, an entry is set smaller so that all of it is seen. */
+const LONG = 11;
+
+function entryClasses({ input, entry, isFresh }: PadView): string {
+  const isLong = (entry || input.default_text).length > LONG;
+  const classes = ["entry", isLong ? "long" : "", entry ? "" : "empty", entry && isFresh ? "fresh" : ""];
+  return classes.filter(Boolean).join(" ");
 }
 
 function alsoWords(view: PadView): string {
@@ -90,12 +99,13 @@ function inch(view: PadView): TemplateResult {
 function keyboard(view: PadView): TemplateResult {
   const rows = keysFor(view.input.kind, view.scale.units);
   const columns = rows[0]?.length ?? 4;
+  const last = rows[rows.length - 1] ?? [];
   return html`<div class="keys of-${columns}">
-    ${rows.flat().map((key) => keyButton(key, view))}
+    ${rows.flat().map((key) => keyButton(key, !key.act && last.length < columns, view))}
   </div>`;
 }
 
-function keyButton(key: Key, view: PadView): TemplateResult {
+function keyButton(key: Key, isWide: boolean, view: PadView): TemplateResult {
   const { act } = key;
   const pressed = (): void => {
     if (!act) view.next();
@@ -103,7 +113,8 @@ function keyButton(key: Key, view: PadView): TemplateResult {
   };
   const label = act ? key.label : view.isLast ? "Done" : "Next";
   const name = act ? key.name : label;
-  return html`<button type="button" tabindex="-1" class="key ${key.look}" aria-label=${name} @click=${pressed}>
+  const classes = `key ${key.look} ${isWide ? "wide" : ""}`;
+  return html`<button type="button" tabindex="-1" class=${classes} aria-label=${name} @click=${pressed}>
     ${label === "erase" ? icon("erase") : label}
   </button>`;
 }
