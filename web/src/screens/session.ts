@@ -87,7 +87,8 @@ export class Session {
     this.isPaused = false;
     clearTimeout(this.slow);
     this.slow = window.setTimeout(() => this.stand(id, { state: "asking" }), PATIENCE);
-    this.settled = this.asked(id);
+    // A question still under way is heard out; of those that came meanwhile only the newest is put.
+    this.settled = this.settled.then(() => this.asked(id));
     this.changed();
   }
 
