@@ -108,6 +108,16 @@ class Answer:
         text = show_number(value, places) + (" " + unit if unit else "")
         self._figure(name, label, "number", value, text, lead)
 
+    def weight(self, name: str, label: str, pounds: float, *, lead: bool = False) -> None:
+        """Add a weight, in kilograms where millimeters are in force, and the other way too."""
+        text, also = self.weight_words(pounds)
+        self._figure(name, label, "number", pounds, text, lead)["also"] = also
+
+    def weight_words(self, pounds: float) -> "tuple[str, str]":
+        """Return a weight in the units in force, and in the other ones."""
+        both = (_weighed(pounds, "lb"), _weighed(pounds * 0.45359237, "kg"))
+        return both if self.scale.units == "in" else (both[1], both[0])
+
     def money(self, name: str, label: str, dollars: float, *, lead: bool = False) -> None:
         """Add an amount of money."""
         self._figure(name, label, "money", dollars, show_money(dollars), lead)
@@ -213,6 +223,11 @@ class Answer:
         figure["lead"], figure["also"], figure["tick"], figure["per"] = lead, "", None, None
         self.figures.append(figure)
         return figure
+
+
+def _weighed(number: float, unit: str) -> str:
+    """Return a weight to a tenth, a light one to a hundredth."""
+    return show_number(number, 1 if number >= 10 else 2) + " " + unit
 
 
 def _finite(value: float) -> None:

@@ -41,7 +41,7 @@ class Thing:
     def _material(self) -> str:
         if self.wood is not None:
             return str(self.wood.label)
-        return dict([(value, label) for value, label, _ in PANELS]).get(self.made_of, "Hardware")
+        return {value: label for value, label, _ in PANELS}.get(self.made_of, "Hardware")
 
     def _density(self, row: Given) -> float:
         if self.wood is not None:
@@ -239,7 +239,7 @@ TOOL = Tool(
             },
             {"name": "Lock and hinges", "made_of": "pounds", "pounds": 6},
         ]
-    },  # fmt: skip
+    },
     cautions=[
         "Lift with the legs, the load close and no twist; look where you will set it down first.",
     ],
