@@ -16,6 +16,7 @@ PLACES = (
 
 SHELF = (
     ("yard", "yard/stock-sizes"),
+    ("yard", "yard/board-tally"),
     ("yard", "yard/piece-weight"),
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),

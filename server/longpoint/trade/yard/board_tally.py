@@ -181,7 +181,9 @@ TOOL = Tool(
             [("board-foot", "board foot"), ("lineal-foot", "lineal foot")],
             default="board-foot",
         ),
-        Number("target", "The job needs", unit="bf", above=0, optional=True, default_text="-"),
+        Number(
+            "target", "The job needs", unit="bf", above=0, optional=True, default_text="not said"
+        ),
         Number(
             "waste",
             "Waste",

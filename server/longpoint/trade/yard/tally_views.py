@@ -72,7 +72,7 @@ def laid_out(tally: Tally, scale: Scale) -> Drawing:
         long = board.feet * 12
         view.box("stock", 0, y, long, y + board.width)
         if lines <= MOST_TAGS:
-            view.tag((long / 2, y + board.width / 2), str(at + 1))
+            view.tag((long * (0.4 + 0.2 * (at % 2)), y + board.width / 2), str(at + 1))
         y += board.width + _BETWEEN
     first = tally.boards[0]
     view.dimension((0, 0), (first.feet * 12, 0), show_feet(first.feet))
