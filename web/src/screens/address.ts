@@ -6,6 +6,7 @@
  */
 import { catalog } from "../engine/catalog";
 import type { CatalogTool, Declaration, Input, Raw, RawInputs, RawRow, Units } from "../contract";
+import { ownInputs } from "./lists";
 
 export interface Route {
   place: string;
@@ -36,8 +37,9 @@ export function hashOf(place: string, slug = ""): string {
 /** Returns the fragment of a tool with its inputs. */
 export function hashWith(declaration: Declaration, inputs: RawInputs, units: Units): string {
   const carried = new URLSearchParams();
+  const own = ownInputs(declaration.inputs, inputs);
   for (const { name } of declaration.inputs) {
-    const value = inputs[name];
+    const value = own[name];
     if (value === undefined || value === null || value === "") continue;
     carried.set(name, typeof value === "object" ? JSON.stringify(value) : String(value));
   }
@@ -53,7 +55,7 @@ function inputsOf(declaration: Declaration, asked: URLSearchParams): RawInputs {
     const value = text === null ? null : rawOf(input, text);
     if (value !== null) found[input.name] = value;
   }
-  return found;
+  return ownInputs(declaration.inputs, found);
 }
 
 function rawOf(input: Input, text: string): Raw {

@@ -19,6 +19,7 @@ import { arrived } from "./addressbar";
 import { bringBack, saveFile, share } from "./copies";
 import { earlierSheet } from "./earlier";
 import { faulted, flushed, tellFaults, unpacked } from "./keeper";
+import { loadLists } from "./lists";
 import "./place";
 import { respelled } from "./respell";
 import { onSaid, say, type Said } from "./say";
@@ -121,7 +122,8 @@ export class App extends LitElement {
     const saved = inputs ? undefined : await loadForm(slug).catch(faulted);
     const typed = inputs ? { inputs, units } : unpacked(saved ?? {});
     const from: Scale = { units: typed.units, step: this.settings.step };
-    return respelled(asked, typed.inputs, from, this.settings.units, this.core);
+    const own = await respelled(asked, typed.inputs, from, this.settings.units, this.core);
+    return { ...own, ...(await loadLists(asked, this.scale, this.core)) };
   }
 
   private change(part: Partial<Settings>): void {

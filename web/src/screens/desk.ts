@@ -9,6 +9,7 @@ import { writeSoon } from "./addressbar";
 import { applying, folded, inputAt, nameOf, rowsAt, TYPED } from "./form";
 import { Hand } from "./hand";
 import { keepSoon } from "./keeper";
+import { changedLists, listInputs, ownInputs } from "./lists";
 import { Memory } from "./memory";
 import { respelled } from "./respell";
 import { say } from "./say";
@@ -116,7 +117,7 @@ export class Desk implements RowsHost {
   startOver(): void {
     const { inputs } = this.session;
     this.opened = null;
-    this.session.replace({});
+    this.session.replace(listInputs(this.declaration.inputs, inputs));
     this.edited();
     this.offerUndo("The form is empty.", inputs);
   }
@@ -125,7 +126,9 @@ export class Desk implements RowsHost {
   async recall(inputs: RawInputs, from: Scale): Promise<void> {
     const { units } = this.session.scale;
     this.opened = null;
-    this.session.replace(await respelled(this.declaration.inputs, inputs, from, units, this.core));
+    const { inputs: asked } = this.declaration;
+    const recalled = await respelled(asked, inputs, from, units, this.core);
+    this.session.replace({ ...listInputs(asked, this.session.inputs), ...recalled });
     this.edited();
   }
 
@@ -140,7 +143,9 @@ export class Desk implements RowsHost {
   /** The form was changed by the person: it is kept, and the address says it. */
   edited(): void {
     const { inputs, scale } = this.session;
-    keepSoon(this.declaration.slug, inputs, scale.units);
+    const { slug, inputs: asked } = this.declaration;
+    keepSoon(slug, ownInputs(asked, inputs), scale.units);
+    for (const [name, list] of changedLists(asked, inputs)) keepSoon(name, list, scale.units);
     this.write();
   }
 

@@ -14,9 +14,9 @@ export function tellFaults(say: (words: string) => void): void {
   onFault = say;
 }
 
-/** Keeps `inputs` as soon as the storage is free; a later change of the same form replaces it. */
-export function keepSoon(slug: string, inputs: RawInputs, units: Units): void {
-  waiting.set(slug, { ...inputs, [UNITS]: units });
+/** Keeps `inputs` as soon as the storage is free; a later change under that name replaces it. */
+export function keepSoon(name: string, inputs: RawInputs, units: Units): void {
+  waiting.set(name, { ...inputs, [UNITS]: units });
   writing = writing.then(writeWaiting);
 }
 

@@ -4,6 +4,7 @@ import { keepAnswer } from "../engine/store";
 import { leadLine } from "../parts/chosen";
 import { faulted } from "./keeper";
 import { applying, shownValue } from "./form";
+import { ownInputs } from "./lists";
 import type { Session } from "./session";
 
 /** Milliseconds after which an answer was read, not passed through. */
@@ -26,7 +27,8 @@ export class Memory {
   /** Keeps the answer that stands now; the tool is being left, or its list asked for. */
   async keep(): Promise<void> {
     clearTimeout(this.timer);
-    const { standing, declaration, inputs, scale, isEmpty } = this.session;
+    const { standing, declaration, scale, isEmpty } = this.session;
+    const inputs = ownInputs(declaration.inputs, this.session.inputs);
     if (standing.state !== "answered" || standing.answer === this.kept || isEmpty) return;
     this.kept = standing.answer;
     const lead = leadLine(standing.answer);

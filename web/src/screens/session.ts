@@ -7,6 +7,7 @@
 import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } from "../contract";
 import type { Core } from "../engine/core";
 import { rowsAt, said, withValue } from "./form";
+import { ownInputs } from "./lists";
 
 export type Standing =
   | { state: "asking" }
@@ -38,7 +39,7 @@ export class Session {
   ) {}
 
   get isEmpty(): boolean {
-    return Object.keys(this.inputs).length === 0;
+    return Object.keys(ownInputs(this.declaration.inputs, this.inputs)).length === 0;
   }
 
   get errors(): FieldError[] {
