@@ -6,7 +6,7 @@ import { supplies } from "./supplies";
 import { watchdog } from "./watchdog";
 
 const CALL_SECONDS = 3;
-/** A slow phone compiles the interpreter and imports the core in this time. */
+/** In this time a slow phone loads the worker's script, compiles the interpreter, imports the core. */
 const BOOT_SECONDS = 20;
 
 /** One worker with one interpreter, from its start to its end. One request at a time. */
@@ -18,8 +18,10 @@ export class Engine {
   static async start(): Promise<Engine> {
     const engine = new Engine();
     try {
-      const [stock] = await Promise.all([supplies(), engine.#reply(LISTENING)]);
-      await engine.#request({ boot: stock }, BOOT_SECONDS);
+      // Posted before the script listens, the supplies wait for it in the worker: a page that is
+      // busy reading its screens would hear late that it listens.
+      const booted = supplies().then((boot) => engine.#request({ boot }, BOOT_SECONDS));
+      await Promise.all([engine.#reply(LISTENING), booted]);
       return engine;
     } catch (error) {
       engine.end();
