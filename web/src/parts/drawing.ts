@@ -11,6 +11,7 @@ let count = 0;
 export class DrawingView extends LitElement {
   @property({ attribute: false }) drawing: Drawing | null = null;
   @state() private width = 0;
+  @state() private screenHeight = innerHeight;
   private readonly idPrefix = `drawing-${(count += 1)}`;
   private readonly watch = new ResizeObserver(() => this.measure());
 
@@ -29,14 +30,16 @@ export class DrawingView extends LitElement {
     super.disconnectedCallback();
   }
 
+  /** Not in `render`: asked of a page in the middle of its changes, a size has all of it laid out. */
   private measure(): void {
     this.width = Math.floor(this.clientWidth);
+    this.screenHeight = innerHeight;
   }
 
   protected override render(): TemplateResult | null {
     if (!this.drawing) return null;
     const width = Math.min(this.width || document.documentElement.clientWidth - 32, 640);
-    const height = Math.min(Math.max(width * 0.8, 200), innerHeight * 0.62);
+    const height = Math.min(Math.max(width * 0.8, 200), this.screenHeight * 0.62);
     const options = { thumbnail: false, idPrefix: this.idPrefix, width, height };
     // The renderer escapes every text; nothing else reaches the page this way.
     return html`${unsafeHTML(drawingSvg(this.drawing, options))}`;
