@@ -16,7 +16,10 @@ PLACES = (
 
 SHELF = (
     ("yard", "yard/stock-sizes"),
+    ("yard", "yard/part-to-stock"),
     ("yard", "yard/board-tally"),
+    ("yard", "yard/wood-movement"),
+    ("yard", "yard/sheet-plan"),
     ("yard", "yard/piece-weight"),
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),
@@ -29,6 +32,7 @@ SHELF = (
     ("saw", "saw/wide-crosscut"),
     ("saw", "saw/milling-passes"),
     ("saw", "saw/glue-up"),
+    ("saw", "saw/stick-plan"),
     ("saw", "saw/crown-corner"),
     ("saw", "saw/splayed-box"),
     ("saw", "door/door-set"),
