@@ -11,6 +11,10 @@ SHARP_MITER = (
     "A setting past about 50° is beyond most miter saws: use a jig that holds the piece to the "
     "fence, clamped, and never hold a sharp point by hand."
 )
+PLANER = (
+    "Planer and jointer: nothing shorter, thinner or narrower than the machine's maker allows, "
+    "push blocks on the jointer, and look over used stock for nails and grit first."
+)
 SHALLOW = (
     "Better shallow than deep: a shallow mortise is pared again in a minute, one cut too deep "
     "binds the door and has to be packed out."

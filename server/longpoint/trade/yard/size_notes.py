@@ -1,6 +1,7 @@
 """What to say about a board's size: enough or not, tape against table, each family's ways."""
 
 from ..tables import hardwood
+from ..tool import Answer
 from .listed import Listed
 
 TYPE_CHECKING = False
@@ -11,6 +12,12 @@ if TYPE_CHECKING:
 
 SAME = 1 / 128
 """Inches: closer than half of a 64th no tape tells two sizes apart."""
+
+
+def add_size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
+    """Add a size, shown finer than asked for where the step asked for can't say it."""
+    fine = abs(answer.scale.shown(inches) - inches) > 1e-6
+    answer.length(name, label, inches, lead=lead, fine=fine)
 
 
 def mill_thickness_note(family: str, found: Listed, extra: float, needed: float, say: "Say") -> str:

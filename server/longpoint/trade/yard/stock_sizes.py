@@ -4,12 +4,13 @@ The tables say what the standards demand; what the tape said at this yard goes b
 the tape on this very board before all.
 """
 
+from ..cautions import PLANER
 from ..lengths import Scale
 from ..tool import Answer, Choice, Given, Length, Refusal, Text, Tool
 from .common import COMMON
 from .listed import Listed, listed, unlisted
 from .section import section
-from .size_notes import family_notes, mill_thickness_note, mill_width_note, tape_note
+from .size_notes import add_size, family_notes, mill_thickness_note, mill_width_note, tape_note
 from .size_tables import show_tables
 from .yard_list import Seen, beside_note, find, seen_of, show_seen, yard_input
 
@@ -76,39 +77,33 @@ def work(given: Given, scale: Scale) -> Answer:
 
 def _figures(answer: Answer, stock: Stock) -> None:
     found, (thick, wide) = stock.found, stock.needed
-    _size(answer, "thickness", "Thickness", stock.thickness, lead=True)
+    add_size(answer, "thickness", "Thickness", stock.thickness, lead=True)
     if stock.width is not None:
-        _size(answer, "width", "Width", stock.width, lead=True)
+        add_size(answer, "width", "Width", stock.width, lead=True)
     if thick is not None:
-        _size(answer, "to_mill_thickness", "Off the thickness", stock.thickness - thick)
+        add_size(answer, "to_mill_thickness", "Off the thickness", stock.thickness - thick)
     if wide is not None and stock.width is not None:
-        _size(answer, "to_mill_width", "Off the width", stock.width - wide)
+        add_size(answer, "to_mill_width", "Off the width", stock.width - wide)
     _beside(answer, stock)
     if found.least is not None:
         label = "Kiln-dried, at least" if stock.family == "hardwood" else "At least"
-        _size(answer, "least_thickness", label, found.least)
+        add_size(answer, "least_thickness", label, found.least)
     if found.most is not None:
-        _size(answer, "most_thickness", "At most", found.most)
+        add_size(answer, "most_thickness", "At most", found.most)
 
 
 def _beside(answer: Answer, stock: Stock) -> None:
     """Add the sizes that gave way: to the tape the list's, to both the table's."""
     found, seen = stock.found, stock.seen
     if seen is not None and stock.tape_thickness is not None:
-        _size(answer, "list_thickness", "Thickness by your list", seen.thickness)
+        add_size(answer, "list_thickness", "Thickness by your list", seen.thickness)
     if seen is not None and seen.width is not None and stock.tape_width is not None:
-        _size(answer, "list_width", "Width by your list", seen.width)
+        add_size(answer, "list_width", "Width by your list", seen.width)
     if found.thickness is not None and (seen is not None or stock.tape_thickness is not None):
-        _size(answer, "table_thickness", "Thickness by the table", found.thickness)
+        add_size(answer, "table_thickness", "Thickness by the table", found.thickness)
     listed_width = seen is not None and seen.width is not None
     if found.width is not None and (listed_width or stock.tape_width is not None):
-        _size(answer, "table_width", "Width by the table", found.width)
-
-
-def _size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
-    """Add a size, shown finer than asked for where the step asked for can't say it."""
-    fine = abs(answer.scale.shown(inches) - inches) > 1e-6
-    answer.length(name, label, inches, lead=lead, fine=fine)
+        add_size(answer, "table_width", "Width by the table", found.width)
 
 
 def _notes(answer: Answer, stock: Stock) -> None:
@@ -200,8 +195,7 @@ TOOL = Tool(
     work=work,
     example={"family": "softwood", "label": "2x4", "needed_thickness": "1 1/4", "needed_width": 3},
     cautions=[
-        "Planer and jointer: nothing shorter, thinner or narrower than the machine's maker "
-        "allows, push blocks on the jointer, and look over used stock for nails and grit first.",
+        PLANER,
         "These are sizes, not strengths: what carries a load is for the local code to settle.",
     ],
     sources=[
