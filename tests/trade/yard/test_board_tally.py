@@ -89,7 +89,7 @@ def test_the_tables_lines_add_up_to_the_figures(boards: list[Line], cents: int, 
     found = answer("board-tally", boards=asked(boards), price=cents / 100, rule=rule)
     shown = {figure["name"]: figure["text"] for figure in found["figures"]}
     table = found["tables"][0]
-    column = table["columns"].index("Board feet")
+    column = table["columns"].index("bf")
     *lines, last = table["rows"]
     assert len(lines) == len(boards)
     assert last[column] + " bf" == shown["board_feet"]

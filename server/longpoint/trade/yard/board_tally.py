@@ -111,7 +111,7 @@ def _notes(answer: Answer, tally: Tally, price: Price) -> None:
 def _graded_notes(answer: Answer, tally: Tally) -> None:
     answer.note(
         "Graded: each board's width in inches times its length in feet, over 12, goes to the "
-        "nearest whole surface measure, and that times the thickness. Unrounded this stack "
+        "nearest whole surface measure (SM), and that times the thickness. Unrounded this stack "
         f"measures {show_number(tally.exact())} board feet."
     )
     if [board for board in tally.boards if board.counted_feet != board.feet]:
@@ -147,14 +147,14 @@ TOOL = Tool(
                     above=0,
                     most=60,
                     optional=True,
-                    default_text="as above",
+                    default_text="same",
                     help="In feet; left empty, it is that of the board above.",
                 ),
                 Text(
                     "thickness",
                     "Thickness",
                     optional=True,
-                    default_text="as above",
+                    default_text="same",
                     help="By the quarter, as sold; left empty, it is that of the board above.",
                     offers=tuple(
                         [

@@ -16,8 +16,8 @@ _BETWEEN = 1.0  # Inches from board to board in the drawing.
 def show_boards(answer: Answer, tally: Tally, price: "Price") -> None:
     """Add the table of boards with its sum."""
     columns = ["Board", "Size", "Count"]
-    columns += ["Surface measure"] if tally.graded else []
-    columns += ["Board feet", "Lineal feet"] + (["Cost"] if price.is_known() else [])
+    columns += ["SM"] if tally.graded else []
+    columns += ["bf", "ft"] + (["Cost"] if price.is_known() else [])
     rows = []
     for at, board in enumerate(tally.boards):
         size = board_words(board, answer.scale)
@@ -46,7 +46,7 @@ def show_thicknesses(answer: Answer, tally: Tally, price: "Price") -> None:
         count = sum([board.count for board in boards])
         cells = _cells(boards, False, price)
         rows.append([thickness_words(thickness), str(count)] + cells)
-    columns = ["Thickness", "Count", "Board feet", "Lineal feet"]
+    columns = ["Thickness", "Count", "bf", "ft"]
     answer.table("By thickness", columns + (["Cost"] if price.is_known() else []), rows)
 
 

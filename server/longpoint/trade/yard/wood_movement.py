@@ -82,9 +82,9 @@ def _both_cuts(answer: Answer, moving: Moving) -> None:
     for cut, coefficient in (("flat-sawn", wood.tangential), ("quarter-sawn", wood.radial)):
         other = Moving(moving.species, cut, None, (moving.start, moving.end), moving.width)
         change = small_words(other.change(), answer.scale)
-        rows.append([cut, show_number(coefficient, 5), change])
+        rows.append([cut, change, show_number(coefficient, 5)])
     pick = 0 if moving.cut == "flat-sawn" else 1
-    answer.table("Both cuts", ["Cut", "For each percent", "Change"], rows, pick)
+    answer.table("Both cuts", ["Cut", "Change", "For each percent"], rows, pick)
 
 
 def _at_moistures(answer: Answer, moving: Moving) -> None:
