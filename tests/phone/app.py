@@ -68,6 +68,17 @@ class App:
         """Type into a field, replacing what is there."""
         self.field(label).fill(text)
 
+    def press(self, *names: str) -> None:
+        """Tap keys of the pad, by their names."""
+        for name in names:
+            self.pad.get_by_role("button", name=name, exact=True).tap()
+
+    def pick(self, sixteenths: int) -> None:
+        """Tap the enlarged inch on one of its strokes."""
+        box = self.pad.locator(".inch .tick").nth(sixteenths).bounding_box()
+        assert box
+        self.page.touchscreen.tap(box["x"] + box["width"] / 2, box["y"] + box["height"] - 2)
+
     @property
     def answer(self) -> Locator:
         """The answer card."""

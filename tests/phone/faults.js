@@ -1,0 +1,78 @@
+/** Everything on the page that the eye would object to, in words: what is cut off, what overlaps. */
+() => {
+  const found = [];
+  const told = (element) => {
+    const words = element.textContent.trim().replace(/\s+/g, " ").slice(0, 60);
+    const { left, top, right, bottom } = element.getBoundingClientRect();
+    const place = [left, top, right, bottom].map(Math.round).join(" ");
+    return `${element.localName}.${element.getAttribute("class")} "${words}" at ${place}`;
+  };
+  const shown = (selector) =>
+    [...document.querySelectorAll(selector)].filter((element) =>
+      element.checkVisibility({ visibilityProperty: true }),
+    );
+
+  // A pixel of tolerance: boxes end on fractions of pixels, scroll sizes are whole ones.
+  const isHidden = (way) => way === "hidden" || way === "clip";
+  const cutOff = (element) => {
+    const { overflowX, overflowY } = getComputedStyle(element);
+    const { scrollWidth, clientWidth, scrollHeight, clientHeight } = element;
+    if (isHidden(overflowX) && scrollWidth > clientWidth + 1) {
+      found.push(`cut off at the side: ${told(element)}`);
+    }
+    if (isHidden(overflowY) && scrollHeight > clientHeight + 1) {
+      found.push(`cut off below: ${told(element)}`);
+    }
+  };
+  const beside = (element, left, right, words) => {
+    const box = element.getBoundingClientRect();
+    if (box.width > 0 && (box.right > right + 1 || box.left < left - 1)) {
+      found.push(`beside ${words}: ${told(element)}`);
+    }
+  };
+  const besideOf = (element, around, words) => {
+    const { left, right } = around.getBoundingClientRect();
+    beside(element, left, right, words);
+  };
+  const overlap = (one, other) => {
+    const [a, b] = [one, other].map((element) => element.getBoundingClientRect());
+    const wide = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+    const high = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+    if (wide > 1 && high > 1) found.push(`overlapping: ${told(one)} and ${told(other)}`);
+  };
+  const apart = (elements) =>
+    elements.forEach((one, at) => elements.slice(at + 1).forEach((other) => overlap(one, other)));
+
+  const wide = document.scrollingElement.scrollWidth;
+  if (wide > innerWidth) found.push(`the page is ${wide} wide`);
+
+  // The names beside "More" are a foretaste that ends in dots: a tap shows the fields themselves.
+  const hidden = ".unseen, .unseen *, .fold-names";
+  for (const element of shown(`body *:not(svg, svg *, input, select, ${hidden})`)) {
+    cutOff(element);
+    if (element.closest(".scroller")) continue;
+    beside(element, 0, innerWidth, "the page");
+    const holders = ".field, .line, .rowline, .key, .card, .chip, .caution";
+    const around = element.parentElement.closest(holders);
+    if (around) besideOf(element, around, "its card");
+  }
+
+  apart(
+    shown(
+      ".field, .message, .rowline, .addrow, .fold-inputs, #answer, .result lp-drawing, .block, " +
+        ".caution, .fold, .rest > .actions",
+    ),
+  );
+  apart(shown("#answer .headline > *, #answer .big, #answer .besidefigure, #answer .strip"));
+  for (const line of shown("button.line, .summary, .head, .glance, .dock, .entryline, .pad")) {
+    apart([...line.children].filter((each) => !each.matches(".unseen")));
+  }
+
+  for (const drawing of shown("svg.drawing:not(.thumbnail)")) {
+    const holder = drawing.closest("lp-drawing");
+    for (const letters of drawing.querySelectorAll("text")) {
+      besideOf(letters, holder, "its drawing");
+    }
+  }
+  return found;
+}

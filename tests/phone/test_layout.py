@@ -1,0 +1,105 @@
+"""Every tool on every screen: nothing cut off, nothing overlapping, the number always in sight.
+
+What must hold is what the eye would object to; sizes are those of a small phone, a usual one, and
+that one on its side. Texts to look for come from the core in CPython.
+"""
+
+import json
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import expect
+
+from longpoint.trade.calls import call
+from longpoint.trade.shelf import tool_named
+from tests.phone.app import TOOLS, App
+from tests.phone.conftest import PHONE
+from tests.phone.screens import SCREENS
+
+SIZES = [{"width": 320, "height": 568}, PHONE, {"width": 844, "height": 390}]
+
+FAULTS = (Path(__file__).parent / "faults.js").read_text()
+
+# A number is in sight where the very spot it stands at shows it and nothing else.
+IN_SIGHT = """
+(words) => {
+  const isThere = (element) => {
+    const box = element.getBoundingClientRect();
+    const spots = [[0.02, 0.5], [0.5, 0.5], [0.98, 0.5]];
+    const isSeen = ([across, down]) => {
+      const spot = [box.left + across * box.width, box.top + down * box.height];
+      const at = document.elementFromPoint(...spot);
+      if (!at || at === document.documentElement) return false;
+      return element.contains(at) || at.contains(element);
+    };
+    return box.width > 0 && spots.every(isSeen);
+  };
+  const numbers = document.querySelectorAll("#answer .big, .glance .medium, .dock .medium");
+  return [...numbers].some((number) => number.textContent.includes(words) && isThere(number));
+}
+"""
+
+
+@pytest.fixture
+def app(shared: App) -> Iterator[App]:
+    shared.turn("site")
+    yield shared
+    shared.page.set_viewport_size(PHONE)
+
+
+def lead_of(slug: str) -> str:
+    """Return the first lead figure of a tool's example as a screen reader would say it."""
+    request = {"do": "answer", "tool": slug, "inputs": tool_named(slug).example}
+    figures = json.loads(call(json.dumps(request | {"units": "in", "step": 16})))["answer"][
+        "figures"
+    ]
+    lead: str = next(figure["text"] for figure in figures if figure["lead"])
+    return re.sub(r"(\d) (?=\d+/\d)", r"\1 and ", lead)
+
+
+@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
+def test_nothing_is_cut_off_and_nothing_overlaps(app: App, size: Any) -> None:
+    app.page.set_viewport_size(size)
+    faults: dict[str, list[str]] = {}
+    for name, show in SCREENS.items():
+        app.turn("site")
+        show(app)
+        if name.endswith("answered"):
+            expect(app.page.locator(".result svg.drawing")).to_be_visible()
+        if found := app.page.evaluate(FAULTS):
+            faults[name] = found
+    assert faults == {}
+
+
+@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
+def test_the_end_of_the_page_is_above_the_bar(app: App, size: Any) -> None:
+    app.page.set_viewport_size(size)
+    for place, slug in TOOLS:
+        app.turn_to_example(place, slug)
+        last = app.page.get_by_role("button", name="Earlier answers").last
+        last.scroll_into_view_if_needed()
+        last.click(trial=True, timeout=3000)
+
+
+def test_the_number_is_in_sight_after_entry(app: App) -> None:
+    hidden: list[str] = []
+    for place, slug in TOOLS:
+        app.turn_to_example(place, slug)
+        lead = lead_of(slug)
+        expect(app.answer).to_contain_text(lead)
+        fields = app.page.locator(".field input[inputmode=none]")
+        if not fields.count():  # they all stand in rows, which open at a tap
+            app.page.locator(".summary").first.tap()
+        for field in (fields.first, fields.last):
+            field.tap()
+            expect(app.pad).to_be_visible()
+            if not app.page.evaluate(IN_SIGHT, lead):
+                hidden.append(f"{slug}: {lead} with the pad open")
+            app.pad.get_by_role("button", name="Close the pad").tap()
+            expect(app.pad).to_be_hidden()
+            if not app.page.evaluate(IN_SIGHT, lead):
+                hidden.append(f"{slug}: {lead} with the pad closed")
+    assert hidden == []
