@@ -76,7 +76,7 @@ def _refuse_swallowed(given: Given, frame: Frame, scale: Scale) -> None:
             "side_width",
             f"Two pieces {scale.length(frame.side)} wide leave no opening in a recess "
             f"{scale.length(given.number('width'))} wide. Use trim narrower than "
-            f"{scale.length(frame.width / 2)}, or measure the recess again.",
+            f"{scale.finer().length(frame.width / 2)}, or measure the recess again.",
         )
     if frame.clear_height <= 0:
         field = "side_width" if given.maybe("top_width") is None else "top_width"
