@@ -18,6 +18,7 @@ SHELF = (
     ("yard", "yard/stock-sizes"),
     ("yard", "yard/part-to-stock"),
     ("yard", "yard/board-tally"),
+    ("yard", "yard/price-compare"),
     ("yard", "yard/wood-movement"),
     ("yard", "yard/sheet-plan"),
     ("yard", "yard/piece-weight"),

@@ -109,9 +109,9 @@ TOOL = Tool(
     title="Part to stock",
     question="A part this thick and this wide: what do I ask for at the yard?",
     inputs=[
-        Length("thickness", "Thickness", most=60, help="Of the finished part."),
-        Length("width", "Width", most=240),
-        Length("length", "Length"),
+        Length("thickness", "Thickness", least=1 / 16, most=60, help="Of the finished part."),
+        Length("width", "Width", least=1 / 16, most=240),
+        Length("length", "Length", least=1 / 16, most=480),
         Count("count", "How many", default=1),
         Choice(
             "family",

@@ -1,7 +1,8 @@
 """The person's own list: what the tape said at the yard under each label, and what it costs."""
 
 from ..lengths import Scale, show_money
-from ..tool import Answer, Choice, Given, Length, Number, Rows, Text
+from ..reading import quoted
+from ..tool import Answer, Choice, Given, Length, Number, Refusal, Rows, Text
 from .labels import claimed, same_sizes
 
 TYPE_CHECKING = False
@@ -12,6 +13,8 @@ KEPT = "yard-sizes"
 """Name under which the phone keeps the list, once for all tools that ask for it."""
 
 MOST = 200
+
+_LARGEST = 60  # Inches: more than any stock is sawn thick or wide; guards the sums of the bill.
 
 UNITS = (("board-foot", "board foot"), ("lineal-foot", "lineal foot"), ("each", "piece"))
 """What a price on the list may be for, and how it is said."""
@@ -32,7 +35,15 @@ def yard_input() -> Rows:
                 [("softwood", "softwood"), ("hardwood", "hardwood"), ("sheet", "sheet")],
                 default="softwood",
             ),
-            Number("price", "Price", unit="$", optional=True, default_text="not known", above=0),
+            Number(
+                "price",
+                "Price",
+                unit="$",
+                optional=True,
+                default_text="not known",
+                above=0,
+                most=10000,
+            ),
             Choice(
                 "per",
                 "Price per",
@@ -75,7 +86,7 @@ class Seen:
     def __init__(self, row: Given, index: int) -> None:
         self.family = row.text("family")
         self.label = row.text("label")
-        self.sizes = claimed(self.family, self.label, f"yard.{index}.label")
+        self.sizes = _claimed(self.family, self.label, f"yard.{index}.label")
         self.thickness = row.number("thickness")
         self.width = row.maybe("width")
         self.price = row.maybe("price")
@@ -95,6 +106,16 @@ class Seen:
     def size_words(self, say: "Callable[[float], str]") -> str:
         """Return the real size: ``1 3/4 x 3 1/2``."""
         return say(self.thickness) + ("" if self.width is None else " x " + say(self.width))
+
+
+def _claimed(family: str, label: str, field: str) -> "list[float]":
+    """Return what a label claims; no board or sheet claims more than `_LARGEST`."""
+    sizes = claimed(family, label, field)
+    if max(sizes) > _LARGEST:
+        raise Refusal(
+            field, f"{quoted(label)} claims more than {_LARGEST} inches: is it a label of stock?"
+        )
+    return sizes
 
 
 def seen_of(given: Given, family: str) -> "list[Seen]":
