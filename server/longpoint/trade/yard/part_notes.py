@@ -1,8 +1,9 @@
 """What to say about the way a part is made: what is milled, and why nothing simpler will do."""
 
 from ..lengths import Scale, show_money
+from ..tables.hardwood import kiln_dried
 from ..tool import Answer
-from .size_notes import SAME
+from .size_notes import GREEN, SAME
 from .stock_offers import Offer
 from .stock_ways import Part, Way, needed, too_short
 from .yard_list import beside_note
@@ -113,6 +114,20 @@ def _cheapest_note(answer: Answer, ways: "list[Way]") -> None:
         answer.note(
             f"Cheapest of those with a price: {way.offer.label}, {how_words(way)}, "
             f"{show_money(cost)}."
+        )
+
+
+def condition_note(answer: Answer, condition: str, way: Way, part: Part) -> None:
+    """Say what green or rough stock may do to the best way's sizes."""
+    if condition == "green":
+        answer.note(GREEN)
+    if condition != "rough" or way.offer.seen is not None:
+        return
+    least, say = kiln_dried(way.offer.nominal[0]), answer.scale.finer().length
+    if least - way.layer < 2 * part.face:
+        answer.note(
+            f"Kiln-dried, {way.offer.label} may be scant, down to {say(least)}, which leaves "
+            f"{say((least - way.layer) / 2)} a face: measure before you buy."
         )
 
 

@@ -3,7 +3,7 @@
 from ..cautions import PLANER
 from ..lengths import Scale, show_money, show_number
 from ..tool import Answer, Choice, Count, Given, Length, Tool
-from .part_notes import add_notes, how_words, short_note
+from .part_notes import add_notes, condition_note, how_words, short_note
 from .part_views import glued_view, stock_view
 from .size_notes import add_size
 from .stock_offers import Offer, offers_of
@@ -21,6 +21,7 @@ def work(given: Given, scale: Scale) -> Answer:
     _figures(answer, ways[0], part)
     _pieces(answer, ways[0], part)
     add_notes(answer, ways, part)
+    condition_note(answer, given.text("condition"), ways[0], part)
     short_note(answer, offers, part)
     _table(answer, ways)
     answer.draw(stock_view(ways[0], part, scale))

@@ -14,6 +14,12 @@ SAME = 1 / 128
 """Inches: closer than half of a 64th no tape tells two sizes apart."""
 
 
+GREEN = (
+    "Green stock shrinks on its way to dry: about to the dry size. Let it dry first, and measure "
+    "again before you mill."
+)
+
+
 def add_size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
     """Add a size, shown finer than asked for where the step asked for can't say it."""
     fine = abs(answer.scale.shown(inches) - inches) > 1e-6
@@ -96,10 +102,7 @@ def _softwood(condition: str, found: Listed) -> "list[str]":
     if found.shifted:
         notes.append(f"Read as {found.name}: a yard writes the thickness first.")
     if condition == "green":
-        notes.append(
-            "Green stock shrinks on its way to dry: about to the dry size. Let it dry first, and "
-            "measure again before you mill."
-        )
+        notes.append(GREEN)
     else:
         notes.append("Dry means at most 19 % moisture content; indoors it dries and shrinks more.")
     return notes
