@@ -30,6 +30,8 @@ from tests.phone.app import App
 from tests.phone.conftest import FLAGS
 from tests.serving import served
 
+# Read at the start, since the measuring is a load of its own.
+LOAD = os.getloadavg()
 KILO = 1000
 MOST_BYTES = 400 * KILO
 START_MS = 1000
@@ -63,7 +65,7 @@ def show_machine(playwright: Playwright) -> None:
         browser = context.browser
         version = browser.version if browser else _version(playwright)
         slower = slowness(context.new_page(), Path(name))
-    load = ", ".join(f"{each:.1f}" for each in os.getloadavg())
+    load = ", ".join(f"{each:.1f}" for each in LOAD)
     print(f"{_processor()}, {os.cpu_count()} cores, {platform.system()}; Chromium {version};")
     print(f"{datetime.now(UTC):%Y-%m-%d}; load before (1, 5, 15 minutes): {load}.")
     print("A loop in the page takes, times as long as unthrottled: ", end="")
