@@ -160,18 +160,21 @@ class Answer:
             }
         )
 
-    def mark(self, tag: str, label: str, start: str, inches: float) -> None:
-        """Add a pencil mark at a distance from the datum named `start`."""
+    def mark(
+        self, tag: str, label: str, start: str, inches: float, *, fine: bool = False
+    ) -> None:
+        """Add a pencil mark at a distance from the datum named `start`; `fine`: to 1/64 at least."""
         _finite(inches)
+        scale = self.scale.finer() if fine else self.scale
         self.marks.append(
             {
                 "tag": tag,
                 "label": label,
                 "from": start,
                 "value": inches,
-                "text": self.scale.length(inches),
-                "tick": self.scale.tick(inches),
-                "per": self.scale.per(),
+                "text": scale.length(inches),
+                "tick": scale.tick(inches),
+                "per": scale.per(),
             }
         )
 
