@@ -4,7 +4,7 @@ from ..tool import Answer, Drawing
 from .stick_cuts import CutStick
 from .stick_stock import Order
 
-PER_VIEW = 10
+PER_VIEW = 5
 _HIGH = 1 / 13  # Of the longest stick: room for a balloon on a phone.
 _PITCH = 2.0
 

@@ -1,0 +1,176 @@
+"""What must always hold of a stick plan, recounted in exact fractions of an inch."""
+
+import json
+from fractions import Fraction
+from typing import Any
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from longpoint.trade.calls import call
+from tests.trade.asking import answer, refusals
+from tests.trade.cutting.published import T60_00, listed
+
+SIXTEENTHS = st.integers(min_value=16, max_value=95 * 16)
+PIECES = st.lists(st.tuples(SIXTEENTHS, st.integers(1, 5)), min_size=1, max_size=8)
+KERFS = st.sampled_from([Fraction(0), Fraction(1, 8), Fraction(3, 32)])
+TRIMS = st.sampled_from([Fraction(0), Fraction(1, 2)])
+KEEPS = st.sampled_from([Fraction(0), Fraction(12), Fraction(30)])
+OFFCUTS = st.lists(st.tuples(SIXTEENTHS, st.integers(1, 3)), max_size=2)
+TAGS = st.lists(st.sampled_from(["", "A", "A1", "leg", "2"]), min_size=8, max_size=8)
+
+
+def asked(
+    pieces: list[tuple[int, int]], offcuts: list[tuple[int, int]], **rest: Any
+) -> dict[str, Any]:
+    tags = rest.pop("tags", [""] * 8)
+    rows = [
+        {"length": length / 16, "count": count, "tag": tag}
+        for (length, count), tag in zip(pieces, tags, strict=False)
+    ]
+    sticks = [{"length": 97}] + [{"length": n / 16, "count": count} for n, count in offcuts]
+    return {"pieces": rows, "sticks": sticks, **{k: float(v) for k, v in rest.items()}}
+
+
+def figures_of(got: dict[str, Any]) -> dict[str, Any]:
+    return {figure["name"]: figure["value"] for figure in got["figures"]}
+
+
+def cut_up(got: dict[str, Any]) -> dict[str, list[Fraction]]:
+    """Return the pieces' lengths by the stick that each is cut from."""
+    sticks: dict[str, list[Fraction]] = {}
+    for piece in got["pieces"]:
+        sticks.setdefault(piece["stock"], []).append(Fraction(piece["length"]))
+    return sticks
+
+
+def lengths_of(got: dict[str, Any]) -> dict[str, Fraction]:
+    """Return every stick's length, as the titles of its cuts say it."""
+    named = [table["name"].split(", ") for table in got["tables"][1:]]
+    return {name: sum(map(Fraction, length.split()), Fraction(0)) for name, length in named}
+
+
+@settings(max_examples=60, deadline=None)
+@given(PIECES, OFFCUTS, KERFS, TRIMS, KEEPS, TAGS)
+def test_every_piece_is_cut_once_and_every_stick_holds_its_pieces(
+    pieces: list[tuple[int, int]],
+    offcuts: list[tuple[int, int]],
+    kerf: Fraction,
+    trim: Fraction,
+    keep: Fraction,
+    tags: list[str],
+) -> None:
+    """n pieces and what is left of a stick take n kerfs; without a rest n - 1 will do."""
+    inputs = asked(pieces, offcuts, kerf=kerf, end_trim=trim, keep=keep, tags=tags)
+    got = answer("stick-plan", scale={"step": 64}, **inputs)
+    wanted = sorted(Fraction(n, 16) for n, count in pieces for _ in range(count))
+    assert sorted(Fraction(piece["length"]) for piece in got["pieces"]) == wanted
+    names = [piece["tag"] for piece in got["pieces"]]
+    assert len(set(names)) == len(names)
+    sticks, lengths = cut_up(got), lengths_of(got)
+    assert sticks.keys() == lengths.keys()
+    assert figures_of(got)["sticks_used"] == len(sticks)
+    waste, longest = Fraction(0), Fraction(0)
+    for name, cut in sticks.items():
+        room = lengths[name] - 2 * trim
+        assert sum(cut) + (len(cut) - 1) * kerf <= room
+        offcut = max(Fraction(0), room - sum(cut) - len(cut) * kerf)
+        longest = max(longest, offcut)
+        waste += lengths[name] - sum(cut) - (offcut if offcut >= keep else 0)
+    assert abs(figures_of(got)["waste"] - waste) < 1e-6
+    assert abs(figures_of(got)["longest_offcut"] - longest) < 1e-6
+
+
+@settings(max_examples=40, deadline=None)
+@given(PIECES, OFFCUTS)
+def test_no_more_is_used_than_there_is_and_offcuts_are_cut_first(
+    pieces: list[tuple[int, int]], offcuts: list[tuple[int, int]]
+) -> None:
+    got = answer("stick-plan", **asked(pieces, offcuts))
+    for (_, take, there), (_, count) in zip(got["tables"][0]["rows"][1:], offcuts, strict=True):
+        assert int(take) <= int(there) == count
+    on_hand = sum(int(row[1]) for row in got["tables"][0]["rows"][1:])
+    new = [length == 97 for length in lengths_of(got).values()]
+    assert new == [False] * on_hand + [True] * (len(new) - on_hand)
+
+
+@settings(max_examples=40, deadline=None)
+@given(PIECES, KERFS, TRIMS)
+def test_marks_run_along_the_stick_a_kerf_between_pieces(
+    pieces: list[tuple[int, int]], kerf: Fraction, trim: Fraction
+) -> None:
+    got = answer("stick-plan", scale={"step": 64}, **asked(pieces, [], kerf=kerf, end_trim=trim))
+    for table in got["tables"][1:]:
+        at = trim
+        for _, tag, length, mark, _ in table["rows"]:
+            if tag == "end":
+                continue
+            at += sum(map(Fraction, length.split()))
+            assert sum(map(Fraction, mark.split())) == at
+            at += kerf
+
+
+@settings(max_examples=30, deadline=None)
+@given(PIECES)
+def test_the_plan_is_no_worse_than_its_bound_says(pieces: list[tuple[int, int]]) -> None:
+    figures = figures_of(answer("stick-plan", **asked(pieces, [])))
+    off = figures.get("off_at_most", 0)
+    assert figures["sticks_used"] == figures["lower_bound"] + off
+    assert (figures["proved"] == "yes") == (off == 0)
+
+
+def test_sixty_pieces_of_twelve_lengths_and_three_hundred_are_planned() -> None:
+    for lengths, count in ((12, 5), (20, 15)):
+        rows = [(173 + 61 * at, count) for at in range(lengths)]
+        pieces = [{"length": length / 16, "count": n} for length, n in rows]
+        got = answer("stick-plan", pieces=pieces, sticks=[{"length": 96}])
+        assert len(got["pieces"]) == lengths * count
+
+
+def test_a_plan_comes_at_once_and_gets_better() -> None:
+    """Falkenauer's t60_00 fills 20 sticks without waste, longest first takes 23 (published)."""
+    request = {
+        "do": "answer",
+        "tool": "stick-plan",
+        "inputs": {
+            "pieces": [{"length": length / 10} for length in listed(T60_00)],
+            "sticks": [{"length": 100}],
+            "kerf": 0,
+        },
+    }
+    reply = json.loads(call(json.dumps(request)))
+    first, seen = figures_of(reply["answer"]), [reply["answer"]["progress"]]
+    assert 20 < first["sticks_used"] < 23
+    assert first["proved"] == "no"
+    while reply["search"]:
+        reply = json.loads(call(json.dumps({"do": "continue", "search": reply["search"]})))
+        seen.append(reply["answer"]["progress"])
+    assert seen == sorted(seen)
+    assert len(seen) > 2
+    last = figures_of(reply["answer"])
+    assert (last["sticks_used"], last["waste"], last["proved"]) == (20, 0, "yes")
+
+
+def test_pieces_that_share_a_tag_are_numbered_and_never_mixed_up() -> None:
+    pieces = [{"length": 10, "count": 2, "tag": "A"}, {"length": 9, "tag": "A1"}, {"length": 8}]
+    got = answer("stick-plan", pieces=pieces, sticks=[{"length": 96}])
+    assert [piece["tag"] for piece in got["pieces"]] == ["A2", "A3", "A1", "1"]
+
+
+def test_too_many_pieces_are_refused() -> None:
+    rows = [{"length": 10, "count": 400}, {"length": 11, "count": 101}]
+    said = refusals("stick-plan", pieces=rows, sticks=[{"length": 96}])
+    assert "501 pieces are more than the 500" in said["pieces"]
+
+
+def test_inches_and_millimeters_mix_without_losing_a_fit() -> None:
+    """1/2 in is 12.7 mm exactly: 100 mm + 12.7 mm of a stick of 112.7 mm, kerf none."""
+    pieces = [{"length": "100 mm"}, {"length": "1/2"}]
+    got = answer("stick-plan", pieces=pieces, sticks=[{"length": "112.7 mm"}], kerf=0)
+    assert figures_of(got)["sticks_used"] == 1
+
+
+def test_thirds_of_an_inch_add_up() -> None:
+    pieces = [{"length": "27 1/3", "count": 3}]
+    got = answer("stick-plan", pieces=pieces, sticks=[{"length": 82}], kerf=0)
+    assert figures_of(got)["sticks_used"] == 1
