@@ -38,6 +38,7 @@ SHELF = (
     ("saw", "saw/splayed-box"),
     ("saw", "door/door-set"),
     ("saw", "saw/groove-and-tenon"),
+    ("site", "site/opening-survey"),
     ("site", "site/door-swing"),
     ("site", "site/hinge-layout"),
 )

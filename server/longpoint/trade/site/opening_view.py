@@ -1,0 +1,99 @@
+"""The view of a surveyed opening: its error and the gaps drawn larger, and labelled so."""
+
+from ..tool import Drawing, Scale
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .leaf_taper import Leaf
+    from .opening_shape import Opening, Point
+
+TIMES = (50, 20, 10, 5, 2, 1)
+SEEN = 0.08  # Of the smaller side: how far the drawn error may reach.
+
+
+class Large:
+    """Draws points `times` as far from a true rectangle's corners as they are."""
+
+    def __init__(self, opening: "Opening", leaves: "list[Leaf]") -> None:
+        self.wide = (opening.widths[0] + opening.widths[-1]) / 2
+        self.high = (opening.heights[0] + opening.heights[-1]) / 2
+        self.at = [sum([point[axis] for point in opening.points]) / 4 for axis in (0, 1)]
+        self.bases = self.rectangle(0, self.wide)
+        off = [gap / 2 for leaf in leaves for gap in leaf.gaps]
+        for base, point in zip(self.bases, opening.points):
+            off += [abs(self._placed(point)[axis] - base[axis]) for axis in (0, 1)]
+        room = SEEN * min(self.wide, self.high)
+        self.times = ([times for times in TIMES if times * max(off) <= room] or [1])[0]
+
+    def rectangle(self, left: float, right: float) -> "list[Point]":
+        """Return the corners of the true rectangle's part between two heights across."""
+        return [(left, 0.0), (right, 0.0), (right, self.high), (left, self.high)]
+
+    def drawn(self, points: "list[Point]", bases: "list[Point]") -> "list[Point]":
+        """Return points as drawn, each moved away from its base."""
+        times = self.times
+        return [
+            (base[0] + times * (point[0] - base[0]), base[1] + times * (point[1] - base[1]))
+            for point, base in zip([self._placed(point) for point in points], bases)
+        ]
+
+    def _placed(self, point: "Point") -> "Point":
+        return point[0] - self.at[0] + self.wide / 2, point[1] - self.at[1] + self.high / 2
+
+
+def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Drawing:
+    """Return the opening and its leaves from the front, the waste of the tapers in place."""
+    large = Large(opening, leaves)
+    words = f"errors and gaps drawn {large.times} times" if large.times > 1 else "to scale"
+    tight = [scale.length(size) for size in opening.tight]
+    view = Drawing(
+        "The opening from the front, " + words,
+        f"{tight[0]} by {tight[1]} at its tightest, over a plumb and level rectangle.",
+    )
+    outline = large.drawn(opening.points, large.bases)
+    view.area("wall", outline)
+    number = len(leaves)
+    for place, leaf in enumerate(leaves):
+        part = large.wide / len(leaves)
+        points = large.drawn(leaf.points, large.rectangle(part * place, part * (place + 1)))
+        view.area("panel", points)
+        number = _tapers(view, leaf, points, large.times, number)
+        view.tag(((points[0][0] + points[2][0]) / 2, large.high * 0.7), str(place + 1))
+    view.area("clearance", large.bases)
+    _sizes(view, opening, outline, scale)
+    view.text((large.wide / 2, large.high * 0.85), words)
+    return view
+
+
+def _tapers(view: Drawing, leaf: "Leaf", points: "list[Point]", times: int, number: int) -> int:
+    away = 1.0 if leaf.hinge == "left" else -1.0
+    ways = {"Top": (0.0, -1.0), "Bottom": (0.0, 1.0), "Strike": (away, 0.0)}
+    for taper in leaf.tapers:
+        number += 1
+        x, y = points[taper.corner]
+        way = ways[taper.edge]
+        corner = x + way[0] * times * taper.off, y + way[1] * times * taper.off
+        view.area("waste", [points[taper.other], (x, y), corner])
+        view.tag(corner, str(number))
+    return number
+
+
+def _sizes(view: Drawing, opening: "Opening", points: "list[Point]", scale: Scale) -> None:
+    left_top, right_top, right_low, left_low = points
+    wide, high = opening.widths, opening.heights
+    view.dimension(left_top, right_top, scale.length(wide[0]))
+    view.dimension(right_low, left_low, scale.length(wide[-1]))
+    view.dimension(left_low, left_top, scale.length(high[0]))
+    view.dimension(right_top, right_low, scale.length(high[-1]))
+    if len(wide) == 3:
+        view.dimension(
+            _half(left_top, left_low), _half(right_top, right_low), scale.length(wide[1]), 0
+        )
+    if len(high) == 3:
+        view.dimension(
+            _half(left_top, right_top), _half(left_low, right_low), scale.length(high[1]), 0
+        )
+
+
+def _half(start: "Point", end: "Point") -> "Point":
+    return (start[0] + end[0]) / 2, (start[1] + end[1]) / 2

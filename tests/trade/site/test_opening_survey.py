@@ -1,0 +1,222 @@
+"""An opening is laid out a second time with numpy; the leaf that is answered is hung in it."""
+
+from typing import Any
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from shapely import LineString, Point, Polygon
+
+from tests.trade.asking import answer, ask
+
+Corners = np.ndarray[Any, np.dtype[np.float64]]
+SIDE, HEAD, FLOOR = 1 / 8, 1 / 8, 1 / 2  # AWS 1st edition, appendix B, typical prefit.
+NEAR = 0.003
+
+
+@st.composite
+def openings(draw: st.DrawFn) -> Corners:
+    """Openings up to half an inch out at each corner, clockwise from the top left, y downwards."""
+    wide, high = draw(st.floats(24, 72)), draw(st.floats(70, 100))
+    off = [[draw(st.floats(-0.5, 0.5)) for _ in range(2)] for _ in range(4)]
+    return np.asarray(np.array([[0, 0], [wide, 0], [wide, high], [0, high]]) + np.array(off))
+
+
+def far(one: Corners, other: Corners) -> float:
+    return float(np.linalg.norm(one - other))
+
+
+def taped(at: Corners) -> dict[str, Any]:
+    """What a tape reads, the step fine enough to read the answer's words back."""
+    return {
+        "width_top": far(at[0], at[1]),
+        "width_bottom": far(at[3], at[2]),
+        "height_left": far(at[0], at[3]),
+        "height_right": far(at[1], at[2]),
+        "diagonal_a": far(at[0], at[2]),
+        "diagonal_b": far(at[1], at[3]),
+    }
+
+
+def bubbles(at: Corners) -> dict[str, Any]:
+    """What a level reads over 48 and 24: right at the top, high at the right are positive."""
+    lean = [(at[0] - at[3]), (at[1] - at[2])]
+    rise = [(at[1] - at[0]), (at[2] - at[3])]
+    return {
+        "plumb_left": 48 * lean[0][0] / -lean[0][1],
+        "plumb_right": 48 * lean[1][0] / -lean[1][1],
+        "level_head": 24 * -rise[0][1] / rise[0][0],
+        "level_sill": 24 * -rise[1][1] / rise[1][0],
+    }
+
+
+def figures(found: dict[str, Any]) -> dict[str, Any]:
+    return {figure["name"]: figure["value"] for figure in found["figures"]}
+
+
+def cut_leaf(found: dict[str, Any]) -> dict[str, list[float]]:
+    """The leaf's corners from its blank and the marks alone, y downwards from the blank's top."""
+    wide, high = found["pieces"][0]["width"], found["pieces"][0]["length"]
+    at = {
+        "top left": [0.0, 0.0],
+        "top right": [wide, 0.0],
+        "bottom right": [wide, high],
+        "bottom left": [0.0, high],
+    }
+    for mark in found["marks"]:
+        edge = mark["label"].split(" ")[0]
+        corner = mark["label"].split("off at the ")[1].split(" corner")[0]
+        if edge == "Strike":
+            at[corner][0] += mark["value"] if "left" in corner else -mark["value"]
+        else:
+            at[corner][1] += mark["value"] if edge == "Top" else -mark["value"]
+    return at
+
+
+def hung(leaf: Corners, opening: Corners, hinge: str) -> Corners:
+    """The leaf moved to its hinge side: parallel to it, off it by the gap, under the head."""
+    top, low = (opening[0], opening[3]) if hinge == "left" else (opening[1], opening[2])
+    down = (low - top) / far(low, top)
+    right = np.array([down[1], -down[0]])
+    inward = right if hinge == "left" else -right
+    edge = leaf[0] if hinge == "left" else leaf[1]
+    placed = top + SIDE * inward + np.outer(leaf[:, 0] - edge[0], right)
+    placed = placed + np.outer(leaf[:, 1], down)
+    head = LineString(opening[:2] + np.outer([-9, 9], opening[1] - opening[0]))
+    # From deep inside back up until the nearer upper corner keeps the head gap.
+    deep = placed + 10 * down
+    slack = min(head.distance(Point(deep[at])) for at in (0, 1)) - HEAD
+    lean = down @ np.array([-(opening[1] - opening[0])[1], (opening[1] - opening[0])[0]])
+    return np.asarray(deep - down * slack * far(opening[1], opening[0]) / lean)
+
+
+def to_side(corners: Corners, opening: Corners, side: int) -> list[float]:
+    """How far the two corners next to a side of the opening are from it, its way on included."""
+    ends = opening[[side, (side + 1) % 4]]
+    line = LineString(ends + np.outer([-9, 9], ends[1] - ends[0]))
+    return [line.distance(Point(corners[at])) for at in (side, (side + 1) % 4)]
+
+
+@given(openings(), st.sampled_from(["left", "right"]))
+def test_a_tapered_leaf_leaves_even_gaps(opening: Corners, hinge: str) -> None:
+    found = answer("opening-survey", **taped(opening), hinges=hinge)
+    named = cut_leaf(found)
+    leaf = hung(np.array(list(named.values())), opening, hinge)
+    assert Polygon(opening).contains(Polygon(leaf))
+    assert figures(found)["disagree"] == pytest.approx(0, abs=1e-6)
+    tapered = {mark["label"].split(" ")[0] for mark in found["marks"]}
+    strike = 1 if hinge == "left" else 3
+    for side, edge, gap in ((0, "Top", HEAD), (strike, "Strike", SIDE), (2, "Bottom", FLOOR)):
+        gaps = to_side(leaf, opening, side)
+        over = 0.0 if edge in tapered else 1 / 16
+        assert min(gaps) == pytest.approx(gap, abs=NEAR), edge
+        assert max(gaps) <= gap + over + NEAR, edge
+    assert all(mark["value"] > 1 / 16 for mark in found["marks"])
+
+
+@given(openings())
+def test_a_pair_closes_the_opening_with_its_gaps(opening: Corners) -> None:
+    """Blank less what comes off, both leaves and their gaps: the head's and the sill's width."""
+    found = answer("opening-survey", **taped(opening), leaves="2")
+    assert [piece["name"] for piece in found["pieces"]] == ["Left leaf", "Right leaf"]
+    for end, width in (("top", far(*opening[:2])), ("bottom", far(*opening[2:]))):
+        wide = sum(piece["width"] for piece in found["pieces"])
+        wide -= sum(
+            mark["value"]
+            for mark in found["marks"]
+            if mark["label"].startswith("Strike") and f"off at the {end}" in mark["label"]
+        )
+        left = width - wide - 2 * SIDE - 1 / 8
+        # Each strike edge left square may stand back by up to 1/16.
+        assert -0.02 < left < 2 / 16 + 0.02
+
+
+@given(openings(), st.sampled_from(["left", "right"]))
+def test_the_gaps_of_a_square_leaf_are_those_of_a_rectangle_hung_there(
+    opening: Corners, hinge: str
+) -> None:
+    found = answer("opening-survey", {"step": 1000}, **taped(opening), hinges=hinge)
+    wide, high = figures(found)["door_width"], figures(found)["door_height"]
+    # Drawn a foot short, so that no corner passes a side and loses its sign.
+    square = np.array([[0, 0], [wide, 0], [wide, high - 12], [0, high - 12.0]])
+    leaf = hung(square, opening, hinge)
+    said = {row[0]: float(row[1]) for row in found["tables"][0]["rows"]}
+    head, sill = to_side(leaf, opening, 0), to_side(leaf, opening, 2)
+    assert said["head, top left"] == pytest.approx(head[0], abs=NEAR)
+    assert said["head, top right"] == pytest.approx(head[1], abs=NEAR)
+    assert said["floor, bottom right"] == pytest.approx(sill[0] - 12, abs=0.01)
+    assert said["floor, bottom left"] == pytest.approx(sill[1] - 12, abs=0.01)
+
+
+@given(openings(), st.sampled_from(["1", "2"]))
+def test_level_alone_finds_what_the_diagonals_find(opening: Corners, leaves: str) -> None:
+    tape = taped(opening)
+    both = answer("opening-survey", **tape, **bubbles(opening), leaves=leaves)
+    assert not [words for words in both["cautions"] if "contradict" in words]
+    del tape["diagonal_a"], tape["diagonal_b"]
+    level = answer("opening-survey", **tape, **bubbles(opening), leaves=leaves)
+    for one, other in zip(both["pieces"], level["pieces"], strict=True):
+        assert one["length"] == pytest.approx(other["length"], abs=1e-4)
+        assert one["width"] == pytest.approx(other["width"], abs=1e-4)
+
+
+@given(openings())
+def test_errors_are_those_of_the_corners(opening: Corners) -> None:
+    found = figures(answer("opening-survey", **taped(opening), **bubbles(opening)))
+    a, b = far(opening[0], opening[2]), far(opening[1], opening[3])
+    assert found["out_of_square"] == pytest.approx(abs(a - b))
+    # The slope runs over the measured side, which is a hair longer than its plumb height.
+    assert found["out_of_plumb_left"] == pytest.approx(abs(opening[0][0] - opening[3][0]), abs=1e-3)
+    assert found["out_of_level_head"] == pytest.approx(abs(opening[0][1] - opening[1][1]), abs=1e-3)
+
+
+@given(openings(), st.floats(-1, 1))
+def test_diagonals_that_no_such_sides_have_are_warned_of(opening: Corners, wrong: float) -> None:
+    """The other diagonal follows from four sides and one: any error in it is a contradiction."""
+    tape = taped(opening)
+    tape["diagonal_b"] += wrong
+    found = answer("opening-survey", **tape)
+    assert figures(found)["disagree"] == pytest.approx(abs(wrong), abs=1e-6)
+    warned = [words for words in found["cautions"] if "contradict" in words]
+    assert bool(warned) == (abs(wrong) > 1 / 8 + 1e-9) or abs(abs(wrong) - 1 / 8) < 1e-6
+
+
+@given(st.floats(24, 72), st.floats(70, 100), st.floats(1 / 64, 1))
+def test_crossed_strings_tell_the_corner_that_stands_out(
+    wide: float, high: float, out: float
+) -> None:
+    """In space: one corner of four stands out, the strings are the two diagonals."""
+    corners = np.array([[0, 0, 0], [wide, 0, 0], [wide, high, out], [0, high, 0]])
+    first, second = corners[2] - corners[0], corners[3] - corners[1]
+    normal = np.cross(first, second)
+    apart = abs((corners[1] - corners[0]) @ normal) / np.linalg.norm(normal)
+    found = figures(answer("opening-survey", **taped(corners), strings=float(apart)))
+    assert found["out_of_plane"] == pytest.approx(out, abs=1e-3)
+
+
+@given(openings(), st.floats(0.01, 0.5), st.floats(0.01, 0.5))
+def test_a_bow_is_kept_clear_of(opening: Corners, bow: float, sag: float) -> None:
+    """Half way down a straight edge the leaf is as wide as the mean of its two ends."""
+    tape = taped(opening)
+    middle = (tape["width_top"] + tape["width_bottom"]) / 2 - bow
+    height = (tape["height_left"] + tape["height_right"]) / 2 - sag
+    found = answer("opening-survey", **tape, width_middle=middle, height_middle=height)
+    corners = np.array(list(cut_leaf(found).values()))
+    wide = (far(corners[0], corners[1]) + far(corners[3], corners[2])) / 2
+    assert wide <= middle - 2 * SIDE + 0.01
+    assert figures(found)["door_width"] == pytest.approx(
+        min(tape["width_top"], middle, tape["width_bottom"]) - 2 * SIDE
+    )
+
+
+@given(st.lists(st.floats(0.01, 200), min_size=6, max_size=6), st.sampled_from(["1", "2"]))
+def test_whatever_is_measured_answers_or_says_why(sizes: list[float], leaves: str) -> None:
+    names = ("width_top", "width_bottom", "height_left", "height_right", "plumb_left", "depth")
+    inputs: dict[str, Any] = dict(zip(names, sizes, strict=True))
+    reply = ask("opening-survey", **inputs, leaves=leaves)
+    if not reply["ok"]:
+        assert all(len(error["message"]) > 20 for error in reply["errors"])
+        return
+    found = reply["answer"]
+    assert all(piece["width"] > 0 and piece["length"] > 0 for piece in found["pieces"])
