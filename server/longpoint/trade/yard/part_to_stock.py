@@ -82,9 +82,9 @@ def _table(answer: Answer, ways: "list[Way]") -> None:
     shown = ways[:_SHOWN]
     columns = [
         ("Ask for", [way.offer.label for way in shown]),
+        ("How", [how_words(way) for way in shown]),
         ("Real size", [f"{say(way.offer.thickness)} x {say(way.offer.width)}" for way in shown]),
         ("Off a face", [say(way.to_mill) for way in shown]),
-        ("How", [how_words(way) for way in shown]),
         ("Glue lines", [str(way.glue_lines) for way in shown]),
         ("Waste", [show_number(way.waste * 100, 0) + " %" for way in shown]),
     ]

@@ -101,7 +101,7 @@ def _bars(bids: "list[Bid]", unit: str) -> Drawing:
 
 
 _OFFER = [
-    Text("name", "Name", optional=True, default_text="by its number"),
+    Text("name", "Name", optional=True, default_text="offer"),
     Number("price", "Price", unit="$", least=0.01, most=10000),
     Choice("per", "Price per", list(UNITS), default="board-foot"),
     Length(
@@ -110,7 +110,7 @@ _OFFER = [
         least=1 / 64,
         most=60,
         optional=True,
-        default_text="not said",
+        default_text="-",
         help="By the label: 1 for 4/4. Needed to or from board feet.",
     ),
     Length(
@@ -119,7 +119,7 @@ _OFFER = [
         least=1 / 16,
         most=240,
         optional=True,
-        default_text="not said",
+        default_text="-",
         help="Needed to or from lineal feet and pieces.",
     ),
     Length(
@@ -127,7 +127,7 @@ _OFFER = [
         "Length",
         least=1 / 2,
         optional=True,
-        default_text="not said",
+        default_text="-",
         help="Of one piece. Needed where the price is per piece.",
     ),
     Number("waste", "Waste", unit="%", default=0, most=90, help="Of it, what can't be used."),
@@ -153,7 +153,7 @@ TOOL = Tool(
             above=0,
             most=100000,
             optional=True,
-            default_text="not said",
+            default_text="-",
             help="In the unit you compare by.",
         ),
     ],
