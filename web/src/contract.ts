@@ -114,6 +114,8 @@ export interface Drawing {
   description: string;
   box: [number, number, number, number];
   shapes: Shape[];
+  /** A template, worth a print at its true size. */
+  full_size: boolean;
 }
 
 export interface Answer {

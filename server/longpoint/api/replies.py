@@ -217,6 +217,9 @@ class DrawingReply(Reply):
     description = _text()
     box = fields.List(fields.Float(), required=True, metadata={"minItems": 4, "maxItems": 4})
     shapes = _list(Shape)
+    full_size = fields.Boolean(
+        required=True, metadata={"description": "A template, worth a print at its true size."}
+    )
 
 
 class Answer(Reply):

@@ -25,15 +25,18 @@ class Drawing:
         What is seen, for the caption and for who can't see it.
     description : str
         The same in a sentence, with the numbers that matter.
+    full_size : bool
+        Worth a print at its true size: a template laid on the work.
 
     >>> view = Drawing("Corner", "A square corner.").line("cut", (0, 0), (3, 4))
     >>> view.to_json()["box"]
     [0.0, 0.0, 3.0, 4.0]
     """
 
-    def __init__(self, title: str, description: str) -> None:
+    def __init__(self, title: str, description: str, *, full_size: bool = False) -> None:
         self.title = title
         self.description = description
+        self.full_size = full_size
         self.shapes: list[dict[str, Any]] = []
         self._seen: list[Point] = []
 
@@ -93,6 +96,7 @@ class Drawing:
             "description": self.description,
             "box": box,
             "shapes": self.shapes,
+            "full_size": self.full_size,
         }
 
     def _add(

@@ -4,90 +4,14 @@ A butt hinge keeps a gap between its closed leaves. What the leaves do not stand
 and jamb is let in, half on each side, until the wanted gap is left.
 """
 
-import math
-
 from ..cautions import FIRE_DOOR, HEAVY_DOOR, SHALLOW
-from ..tool import Answer, Choice, Count, Given, Length, Refusal, Scale, Tool
+from ..tool import Answer, Choice, Count, Given, Length, Scale, Tool
+from .hinge_choice import CHOICE_INPUTS, CHOICE_SOURCES, add_choice
+from .hinge_places import MATCH_INPUTS, Layout, hinge_names
+from .hinge_screws import SCREW_INPUTS, SCREW_SOURCES, add_screws
+from .hinge_template import TEMPLATE_INPUTS, TEMPLATE_SOURCES, add_template
+from .hinge_template import mortise_template
 from .hinge_views import edge_view, section_view
-
-TALL_PER_HINGE = 30.0
-
-
-class Layout:
-    """The hinges of one door, in inches; `tops` are their top lines from the door's top.
-
-    Raises
-    ------
-    Refusal
-        Hinges that lie off the door, overlap, or leave no mortise.
-    """
-
-    def __init__(self, given: Given, scale: Scale) -> None:
-        self.door_height = given.number("door_height")
-        self.thickness = given.number("door_thickness")
-        self.hinge = given.number("hinge_height")
-        self.leaf = given.number("leaf_thickness")
-        self.gap = given.number("gap")
-        self.head_gap = given.number("head_gap")
-        self.width = self.thickness - given.number("backset")
-        depth = self.leaf - (self.gap - given.number("closed_gap")) / 2
-        self.depth = max(0.0, depth)
-        self.packing = max(0.0, -depth)
-        self.count = given.maybe_count("hinges") or usual_count(self.door_height)
-        if self.width <= 0:
-            raise Refusal(
-                "backset",
-                f"A backset of {scale.length(given.number('backset'))} leaves nothing of a door "
-                f"{scale.length(self.thickness)} thick for the leaf: use less.",
-            )
-        self.tops = self._tops(given, scale)
-
-    def _tops(self, given: Given, scale: Scale) -> "list[float]":
-        on_frame = given.text("measured_on") == "frame"
-        first = given.number("top_offset") - (self.head_gap if on_frame else 0.0)
-        floor = given.number("floor_gap") if on_frame else 0.0
-        last = self.door_height - given.number("bottom_offset") + floor - self.hinge
-        if first < 0:
-            raise Refusal(
-                "top_offset",
-                f"The top hinge would start {scale.length(-first)} above the door: "
-                f"use at least {scale.length(self.head_gap)}.",
-            )
-        if last + self.hinge > self.door_height:
-            raise Refusal(
-                "bottom_offset",
-                f"The bottom hinge would end {scale.length(last + self.hinge - self.door_height)} "
-                f"below the door: use at least {scale.length(floor)}.",
-            )
-        apart = (last - first) / (self.count - 1)
-        if apart < self.hinge:
-            raise Refusal(
-                "hinges",
-                f"{self.count} hinges {scale.length(self.hinge)} high overlap on a door "
-                f"{scale.length(self.door_height)} high: use fewer, or smaller offsets.",
-            )
-        return [first + number * apart for number in range(self.count)]
-
-
-def usual_count(door_height: float) -> int:
-    """Return the usual number of hinges: 2 to 60 inches, one more for each 30 or part of it.
-
-    >>> [usual_count(height) for height in (24, 60, 61, 90, 91, 120)]
-    [2, 2, 3, 3, 4, 4]
-    """
-    return max(2, math.ceil(door_height / TALL_PER_HINGE))
-
-
-def hinge_names(count: int) -> "list[str]":
-    """Return what the hinges are called, from the top.
-
-    >>> hinge_names(3), hinge_names(4)
-    (['Top', 'Middle', 'Bottom'], ['Top', 'Second', 'Third', 'Bottom'])
-    """
-    if count == 3:
-        return ["Top", "Middle", "Bottom"]
-    ordinals = ["Second", "Third", "Fourth", "Fifth", "Sixth", "Seventh", "Eighth", "Ninth"]
-    return ["Top"] + ordinals[: count - 2] + ["Bottom"]
 
 
 def work(given: Given, scale: Scale) -> Answer:
@@ -103,6 +27,15 @@ def work(given: Given, scale: Scale) -> Answer:
         _marks(answer, layout, start, shift)
     answer.draw(section_view(layout, scale))
     answer.draw(edge_view(layout, scale))
+    if layout.depth:
+        answer.draw(mortise_template(layout, scale))
+    for wanted, add in (
+        ("choose", add_choice),
+        ("screws", add_screws),
+        ("template", add_template),
+    ):
+        if given.flag(wanted):
+            add(answer, given, layout)
     _notes(answer, layout, scale)
     return answer
 
@@ -124,6 +57,11 @@ def _notes(answer: Answer, layout: Layout, scale: Scale) -> None:
         answer.note(
             "The leaves lie below the wood: the gap wanted is less than the closed hinge keeps. "
             "Check that the knuckle still turns freely, or take a hinge that closes tighter."
+        )
+    if layout.matched:
+        answer.note(
+            "Number and places follow the old hinges, not the offsets; try a leaf in an old "
+            "mortise, since its corners and depth may differ."
         )
     answer.note(
         "Marks on the door run from its top edge, marks on the jamb from the head; the jamb's "
@@ -190,7 +128,11 @@ TOOL = Tool(
             help="From the finished floor to the door's bottom.",
             only_when=("measured_on", "frame"),
         ),
-    ],
+    ]
+    + CHOICE_INPUTS
+    + SCREW_INPUTS
+    + TEMPLATE_INPUTS
+    + MATCH_INPUTS,
     work=work,
     example={
         "door_height": "79",
@@ -209,5 +151,8 @@ TOOL = Tool(
         "tables.",
         "Offsets of 5 and 10: common practice, no source; 6 and 9 or 7 and 11 are met as well.",
         "A gap of 1/16 between closed leaves: usual swaging of butt hinges, makers' tables.",
-    ],
+    ]
+    + CHOICE_SOURCES
+    + SCREW_SOURCES
+    + TEMPLATE_SOURCES,
 )
