@@ -10,8 +10,9 @@ from .hinge_choice import CHOICE_INPUTS, CHOICE_SOURCES, add_choice
 from .hinge_places import MATCH_INPUTS, Layout, hinge_names
 from .hinge_screws import SCREW_INPUTS, SCREW_SOURCES, add_screws
 from .hinge_template import TEMPLATE_INPUTS, TEMPLATE_SOURCES, add_template
-from .hinge_template import mortise_template
 from .hinge_views import edge_view, section_view
+from .router_template import TEMPLATE_INPUTS, TEMPLATE_SOURCES, add_template
+from .mortise_outline import mortise_outline
 
 
 def work(given: Given, scale: Scale) -> Answer:
@@ -28,7 +29,7 @@ def work(given: Given, scale: Scale) -> Answer:
     answer.draw(section_view(layout, scale))
     answer.draw(edge_view(layout, scale))
     if layout.depth:
-        answer.draw(mortise_template(layout, scale))
+        answer.draw(mortise_outline(layout, scale))
     for wanted, add in (
         ("choose", add_choice),
         ("screws", add_screws),
