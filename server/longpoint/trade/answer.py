@@ -163,7 +163,7 @@ class Answer:
     def mark(
         self, tag: str, label: str, start: str, inches: float, *, fine: bool = False
     ) -> None:
-        """Add a pencil mark at a distance from the datum named `start`; `fine`: to 1/64 at least."""
+        """Add a pencil mark at a distance from the datum `start`, a `fine` one to 1/64 at least."""
         _finite(inches)
         scale = self.scale.finer() if fine else self.scale
         self.marks.append(

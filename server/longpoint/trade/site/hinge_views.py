@@ -4,7 +4,7 @@ from ..tool import Drawing, Scale
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .hinge_layout import Layout
+    from .hinge_places import Layout
 
 WOOD = 2.2  # Inches of door and jamb drawn on either side of the gap.
 KNUCKLE = 0.19  # Radius of a butt's knuckle as drawn; it decides nothing.
