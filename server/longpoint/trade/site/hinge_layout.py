@@ -11,7 +11,6 @@ from .hinge_places import MATCH_INPUTS, Layout, hinge_names
 from .hinge_screws import SCREW_INPUTS, SCREW_SOURCES, add_screws
 from .hinge_template import TEMPLATE_INPUTS, TEMPLATE_SOURCES, add_template
 from .hinge_views import edge_view, section_view
-from .router_template import TEMPLATE_INPUTS, TEMPLATE_SOURCES, add_template
 from .mortise_outline import mortise_outline
 
 
