@@ -2,10 +2,12 @@
 
 import json
 import re
+from typing import Any
 from urllib.parse import urlencode
 
 from playwright.sync_api import Locator, Page, expect
 
+from longpoint.trade.calls import call
 from longpoint.trade.shelf import PLACES, slugs_at, tool_named
 
 READY = "Ready offline"
@@ -18,11 +20,18 @@ def hash_of(place: str, slug: str, inputs: dict[str, str] | None = None) -> str:
     return f"#/{place}" + (f"/{slug}" if slug else "") + ("?" + urlencode(inputs) if inputs else "")
 
 
+def example_of(slug: str) -> dict[str, Any]:
+    """Return a tool's example as its address can carry it: lists kept for all tools stay behind."""
+    declared = json.loads(call(json.dumps({"do": "declare", "tool": slug})))["tool"]["inputs"]
+    kept = {each["name"] for each in declared if each.get("kept")}
+    return {name: value for name, value in tool_named(slug).example.items() if name not in kept}
+
+
 def example_hash(place: str, slug: str) -> str:
     """Return the address of a tool with its own example, rows as JSON."""
     inputs = {
         name: value if isinstance(value, str) else json.dumps(value)
-        for name, value in tool_named(slug).example.items()
+        for name, value in example_of(slug).items()
     }
     return hash_of(place, slug, inputs)
 

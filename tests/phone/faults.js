@@ -1,5 +1,8 @@
-/** Everything on the page that the eye would object to, in words: what is cut off, what overlaps. */
-() => {
+/**
+ * Everything on the page that an eye or a thumb would object to, in words: what is cut off, what
+ * overlaps, what is smaller than `least` pixels to tap.
+ */
+(least) => {
   const found = [];
   const told = (element) => {
     const words = element.textContent.trim().replace(/\s+/g, " ").slice(0, 60);
@@ -66,6 +69,17 @@
   apart(shown("#answer .headline > *, #answer .big, #answer .besidefigure, #answer .strip"));
   for (const line of shown("button.line, .summary, .head, .glance, .dock, .entryline, .pad")) {
     apart([...line.children].filter((each) => !each.matches(".unseen")));
+  }
+
+  // A control's label is part of its target: a tap on it is a tap on the control.
+  for (const target of shown("button, a[href], input, select, textarea, summary, [role=slider]")) {
+    const boxes = [target, ...(target.labels ?? [])].map((each) => each.getBoundingClientRect());
+    const most = (side) => Math.max(...boxes.map((box) => box[side]));
+    const fewest = (side) => Math.min(...boxes.map((box) => box[side]));
+    const [width, height] = [most("right") - fewest("left"), most("bottom") - fewest("top")];
+    if (Math.min(width, height) < least - 0.01) {
+      found.push(`only ${width} x ${height} to tap: ${target.id || told(target)}`);
+    }
   }
 
   for (const drawing of shown("svg.drawing:not(.thumbnail)")) {

@@ -14,11 +14,12 @@ import pytest
 from playwright.sync_api import expect
 
 from longpoint.trade.calls import call
-from longpoint.trade.shelf import tool_named
-from tests.phone.app import TOOLS, App
+from tests.phone.app import TOOLS, App, example_of
 from tests.phone.conftest import PHONE
 from tests.phone.screens import SCREENS
 
+# For gloved thumbs, the project's own measure; WCAG 2.2 asks for 24 (2.5.8).
+TARGET = 48
 SIZES = [{"width": 320, "height": 568}, PHONE, {"width": 844, "height": 390}]
 
 FAULTS = (Path(__file__).parent / "faults.js").read_text()
@@ -52,7 +53,7 @@ def app(shared: App) -> Iterator[App]:
 
 def lead_of(slug: str) -> str:
     """Return the first lead figure of a tool's example as a screen reader would say it."""
-    request = {"do": "answer", "tool": slug, "inputs": tool_named(slug).example}
+    request = {"do": "answer", "tool": slug, "inputs": example_of(slug)}
     figures = json.loads(call(json.dumps(request | {"units": "in", "step": 16})))["answer"][
         "figures"
     ]
@@ -61,7 +62,7 @@ def lead_of(slug: str) -> str:
 
 
 @pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
-def test_nothing_is_cut_off_and_nothing_overlaps(app: App, size: Any) -> None:
+def test_nothing_is_cut_off_or_overlaps_or_too_small_to_tap(app: App, size: Any) -> None:
     app.page.set_viewport_size(size)
     faults: dict[str, list[str]] = {}
     for name, show in SCREENS.items():
@@ -69,19 +70,11 @@ def test_nothing_is_cut_off_and_nothing_overlaps(app: App, size: Any) -> None:
         show(app)
         if name.endswith("answered"):
             expect(app.page.locator(".result svg.drawing")).to_be_visible()
-        if found := app.page.evaluate(FAULTS):
+        if found := app.page.evaluate(FAULTS, TARGET):
             faults[name] = found
+        if name.endswith("answered"):  # the page's last button is clear of what lies over its foot
+            app.page.get_by_role("button", name="Earlier answers").last.click(trial=True)
     assert faults == {}
-
-
-@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
-def test_the_end_of_the_page_is_above_the_bar(app: App, size: Any) -> None:
-    app.page.set_viewport_size(size)
-    for place, slug in TOOLS:
-        app.turn_to_example(place, slug)
-        last = app.page.get_by_role("button", name="Earlier answers").last
-        last.scroll_into_view_if_needed()
-        last.click(trial=True, timeout=3000)
 
 
 def test_the_number_is_in_sight_after_entry(app: App) -> None:
