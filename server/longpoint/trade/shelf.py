@@ -39,6 +39,7 @@ SHELF = (
     ("saw", "door/door-set"),
     ("saw", "saw/groove-and-tenon"),
     ("site", "site/opening-survey"),
+    ("site", "site/jamb-and-stop"),
     ("site", "site/door-swing"),
     ("site", "site/hinge-layout"),
 )
