@@ -3,7 +3,9 @@
 import itertools
 import math
 
-from hypothesis import given
+import pytest
+import shapely
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from tests.trade.asking import answer, figures
@@ -47,3 +49,79 @@ def test_hinges_share_the_edge_evenly(height: float, hinges: int, size: float) -
     assert all(
         math.isclose(jamb - door, 0.125) for door, jamb in zip(on_door, on_jamb, strict=True)
     )
+
+
+@pytest.mark.parametrize(
+    ("thick", "wide", "high", "weight"),
+    [
+        (1.375, 32, 3.5, "standard"),
+        (1.375, 36, 4, "standard"),
+        (1.75, 36, 4.5, "standard"),
+        (1.75, 40, 5, "standard"),
+        (1.75, 50, 6, "standard"),
+        (2.25, 42, 5, "heavy"),
+        (2.25, 48, 6, "heavy"),
+    ],
+)
+def test_hinges_by_the_published_table(thick: float, wide: float, high: float, weight: str) -> None:
+    """Table of the Door and Hardware Institute, as hinge sellers reprint it."""
+    door = DOOR | {"door_thickness": thick, "choose": True, "door_width": wide}
+    found = figures("hinge-layout", leaf_thickness=0.1, gap=0.1, **door)
+    assert (found["advised_height"], found["weight_class"]) == (high, weight)
+
+
+@given(st.floats(min_value=1.25, max_value=2.5), st.floats(min_value=0, max_value=2))
+def test_open_flat_the_door_lies_clear_of_the_trim(thick: float, throw: float) -> None:
+    """Half a turn about the pin: the door's face then lies as far beyond it as before."""
+    door = DOOR | {"door_thickness": thick, "choose": True, "door_width": 30, "throw": throw}
+    found = figures("hinge-layout", leaf_thickness=0.1, gap=0.1, **door)
+    half = found["hinge_width"] / 2
+    pin = half - found["mortise_width"]
+    assert math.isclose(2 * pin, throw, abs_tol=1e-9)
+    assert found["stock_width"] >= found["hinge_width"] - 1e-6
+
+
+@given(
+    st.floats(min_value=0.3, max_value=1.2),
+    st.floats(min_value=0.1, max_value=0.9),
+    st.sampled_from(["square", "1/4", "5/8"]),
+)
+def test_the_bit_that_follows_the_template_cuts_the_mortise(
+    bushing: float, bit: float, corners: str
+) -> None:
+    """Shapely moves the bushing in the opening, and the bit with it."""
+    assume(bit < bushing - 0.01)
+    asked = {"template": True, "bushing": bushing, "bit": bit, "corners": corners}
+    found = figures("hinge-layout", leaf_thickness=0.1, gap=0.1, **DOOR, **asked)
+    past = -4 * bushing
+    long, wide = found["template_length"], found["template_width"]
+    round_off = found.get("template_radius", 0.0)
+    opening = shapely.box(past, 0, wide, long)
+    opening = opening.buffer(-round_off, join_style="mitre").buffer(round_off, quad_segs=64)
+    centers = opening.buffer(-bushing / 2, quad_segs=64)
+    left, top, right, bottom = centers.buffer(bit / 2, quad_segs=64).bounds
+    assert math.isclose(right, found["mortise_width"], abs_tol=1e-6)
+    assert math.isclose(bottom - top, found["mortise_length"], abs_tol=1e-6)
+    assert left < 0
+    if round_off:
+        radius = {"1/4": 0.25, "5/8": 0.625}[corners]
+        cut = centers.buffer(bit / 2, quad_segs=64)
+        corner = shapely.box(right - radius, bottom - radius, right, bottom)
+        kept = corner.difference(cut).area
+        assert math.isclose(kept, (1 - math.pi / 4) * radius**2, abs_tol=2e-3)
+
+
+@given(
+    st.lists(st.floats(min_value=0.5, max_value=70), min_size=1, max_size=4),
+    st.floats(min_value=0, max_value=0.5),
+)
+def test_old_hinges_keep_their_lines_on_the_jamb(lines: list[float], gap: float) -> None:
+    lines = sorted(lines)
+    assume(all(after - before >= 3.5 for before, after in itertools.pairwise(lines)))
+    rows = [{"top_line": line} for line in lines]
+    asked = {"leaf_thickness": 0.1, "gap": 0.1, "head_gap": gap, "match": True, "existing": rows}
+    marks = answer("hinge-layout", **DOOR, **asked)["marks"]
+    on_jamb = [mark["value"] for mark in marks if mark["from"] == "head"][0::2]
+    on_door = [mark["value"] for mark in marks if mark["from"] == "door top"][0::2]
+    assert all(math.isclose(a, b) for a, b in zip(on_jamb, lines, strict=True))
+    assert all(math.isclose(a + gap, b) for a, b in zip(on_door, lines, strict=True))

@@ -13,7 +13,13 @@ GAUGES = [(str(row.gauge), "#" + str(row.gauge)) for row in HOLES]
 
 SCREW_INPUTS: "list[Input]" = [
     Flag("screws", "Which screws?", help="Their size, and the holes to drill."),
-    Choice("wood", "Wood", [("soft", "softwood"), ("hard", "hardwood")], only_when=_WHEN),
+    Choice(
+        "wood",
+        "Wood",
+        [("soft", "softwood"), ("hard", "hardwood")],
+        default="soft",
+        only_when=_WHEN,
+    ),
     Choice(
         "gauge",
         "Screw",
