@@ -41,7 +41,8 @@ class Columns:
 
     def _seeds(self) -> "list[tuple[int, Pattern]]":
         """Return for each size wanted a pattern of it alone, on a kind there is no end of."""
-        problem, seeds = self.problem, []
+        problem = self.problem
+        seeds: list[tuple[int, Pattern]] = []
         for size, number in enumerate(problem.wanted):
             if number:
                 best = None
@@ -59,7 +60,7 @@ class Columns:
         rows = len(self.master.prices)
         for _ in range(60 + 25 * rows):
             self.work += (1 + self.master.settle(rows)) * rows * rows // 4
-            found = self._from_pool() or self._priced_out()
+            found = self._from_pool() or self._priced_out(NODES) or self._priced_out(PROOF_NODES)
             if found is None or not self.master.enter(found[0], found[1]):
                 break
             yield None
@@ -77,14 +78,14 @@ class Columns:
         self.work += len(self.pool)
         return best
 
-    def _priced_out(self) -> "tuple[int, Pattern] | None":
+    def _priced_out(self, nodes: int) -> "tuple[int, Pattern] | None":
         """Return a new pattern that saves most, if any does, and keep it in the pool."""
         values = self._whole_prices()
         best, most = None, STICK_WORTH // 10**6
         for kind in self.problem.kinds:
             stick = self.problem.weights[kind] + self.master.price_of_stick(kind)
             worth = int(stick * self.fine)
-            richest = self._richest(values, kind, worth + most, NODES)
+            richest = self._richest(values, kind, worth + most, nodes)
             if richest.pattern is not None:
                 best, most = (kind, richest.pattern), richest.worth - worth
         if best is not None:

@@ -57,15 +57,14 @@ class Richest:
         self.worth = above
         self.nodes = 0
         self.take: list[int] = [0 for _ in self.order]
-        self.best: list[int] | None = None
-        self._search(nodes)
-        if self.best is not None:
-            pairs = zip(self.order, self.best)
-            self.pattern: Pattern | None = tuple(sorted([(i, n) for i, n in pairs if n]))
-        else:
-            self.pattern = None
+        best = self._search(nodes)
+        self.pattern: Pattern | None = None
+        if best is not None:
+            self.pattern = tuple(sorted([(i, n) for i, n in zip(self.order, best) if n]))
 
-    def _search(self, nodes: int) -> None:
+    def _search(self, nodes: int) -> "list[int] | None":
+        """Set what was found, and return how many of each are taken in the best pattern."""
+        chosen: list[int] | None = None
         take, size, value, number = self.take, self.size, self.value, self.number
         density, last = self.density, len(self.order)
         at, room, worth, best, steps = 0, self.room, 0, self.worth, 0
@@ -80,7 +79,7 @@ class Richest:
                 at += 1
                 steps += 1
             if worth > best:
-                best, self.best = worth, take[:at] + [0] * (last - at)
+                best, chosen = worth, take[:at] + [0] * (last - at)
             at -= 1
             while at >= 0 and take[at] == 0:
                 at -= 1
@@ -92,6 +91,7 @@ class Richest:
             at += 1
         self.worth, self.nodes = best, steps
         self.at_most = best if at < 0 else max(best, self._open(at))
+        return chosen
 
     def _open(self, at: int) -> int:
         """Return the most that the part not looked at, from level `at` up, can be worth."""

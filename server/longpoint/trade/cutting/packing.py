@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 
 MOST_ROOM = 1 << 17
 MOST_SEEN = 4000
-MOST_STEPS = 3000
+MOST_STEPS = 1000
 """Steps after which one stick's ways to be filled are no longer looked for."""
 
 

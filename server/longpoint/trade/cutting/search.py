@@ -19,7 +19,11 @@ if TYPE_CHECKING:
     from .problem import Cutting
 
 SHARE = 6000
-"""Steps between two looks at the clock: some milliseconds."""
+"""Steps between two pauses, some milliseconds; more where there are many pieces to show again."""
+MOST_DIVING = 300000
+"""Steps after which no further dive is begun."""
+PACKING_WORK = 40
+"""Steps that one node of a packing counts for."""
 DIVES = 3
 PACKING_NODES = 5000
 MOST_COMBOS = 6
@@ -46,6 +50,7 @@ class Search:
         self.problem = problem
         self.bound = material_bound(problem)
         self.progress = DONE_AT[0]
+        self.share = SHARE * (1 + problem.pieces // 100)
         plan = quick_plan(problem)
         assert plan is not None, "a kind of stick there is no end of holds every size"
         self.plan = plan
@@ -70,30 +75,32 @@ class Search:
         solved = Columns(self.problem, [(kind, pattern) for kind, pattern, _ in self.plan.rows])
         spent = 0
         for _ in solved.solve():
-            if solved.work - spent > SHARE:
+            if solved.work - spent > self.share:
                 spent = solved.work
                 self._nearer(DONE_AT[1])
                 yield None
         self._raise(solved.proved())
         yield None
+        diving = 0
         for turn in range(DIVES):
             dive = Dive(self.problem, solved, self.plan, turn)
             spent = 0
             for _ in dive.run(self.bound):
-                if dive.work - spent > SHARE:
+                if dive.work - spent > self.share:
                     spent = dive.work
                     self._keep(dive.best)
                     self._nearer(DONE_AT[2])
                     yield None
             self._keep(dive.best)
-            if self.proved:
+            diving += dive.work
+            if self.proved or diving > MOST_DIVING:
                 break
 
     def _recuts(self) -> "Iterator[None]":
         recut = Recut(self.plan)
         spent = 0
         for _ in recut.run(self.bound):
-            if recut.work - spent > SHARE:
+            if recut.work - spent > self.share:
                 spent = recut.work
                 self._keep(recut.plan)
                 self._nearer(DONE_AT[3])
@@ -105,10 +112,11 @@ class Search:
         """Try the sticks that would still be better, one set after the other."""
         tried = combos(self.problem, self.bound, self.plan.weight)
         still_open = 0
+        pause = self.share // PACKING_WORK
         for weight, counts in (tried or [])[:MOST_COMBOS]:
             packing = Packing(self.problem, counts)
             for _ in packing.run(PACKING_NODES):
-                if packing.nodes % 50 == 0:
+                if packing.nodes % pause == 0:
                     self._nearer(DONE_AT[4])
                     yield None
             if packing.found is not None:

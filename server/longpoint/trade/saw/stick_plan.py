@@ -5,6 +5,7 @@ can do without, and `proved` whether this plan is as good as that.
 """
 
 from ..cautions import SAW
+from ..cutting.problem import PER_INCH
 from ..cutting.search import Search
 from ..tool import (
     Answer,
@@ -108,9 +109,10 @@ def _figures(answer: Answer, order: Order, found: Search, sticks: "list[CutStick
     else:
         answer.length("bought", "Length bought", bought, lead=True)
     kept = sum([stick.offcut for stick in sticks if stick.kept])
-    waste = stock - sum(order.lengths) - kept
-    answer.length("waste", "Kerfs, trims and short ends", max(0.0, waste))
-    answer.number("waste_share", "Waste", 100 * max(0.0, waste) / stock, "%", places=1)
+    # In the plan's own fine units, so that a stick filled exactly leaves nothing.
+    waste = int((stock - sum(order.lengths) - kept) * PER_INCH + 0.5) / PER_INCH
+    answer.length("waste", "Kerfs, trims and short ends", waste)
+    answer.number("waste_share", "Waste", 100 * waste / stock, "%", places=1)
     answer.length("kept", "Offcuts kept, in all", kept)
     answer.length("longest_offcut", "Longest offcut", max([stick.offcut for stick in sticks]))
     _bounds(answer, order, found)
