@@ -31,6 +31,11 @@ def app(page: Page, host: Host) -> App:
     return App(page, host.address + "/tools/longpoint")
 
 
+def needed(host: Host) -> list[str]:
+    """Return what was asked of the host but for the look for a newer version, which may fail."""
+    return [path for path in host.asked if not path.endswith("/sw.js")]
+
+
 def test_a_cold_start_with_the_host_gone_answers_every_tool(
     app: App, host: Host, context: BrowserContext
 ) -> None:
@@ -44,7 +49,7 @@ def test_a_cold_start_with_the_host_gone_answers_every_tool(
         expect(fresh.answer).not_to_have_class("withdrawn")
         expect(fresh.page.locator(".drawing svg, svg.drawing").first).to_be_visible()
         fresh.page.close()
-    assert host.asked == []
+    assert needed(host) == []
     host.start()
 
 
@@ -59,7 +64,7 @@ def test_with_the_network_cut_a_reload_and_an_edit_work(
     app.page.reload()
     app.enter("Width", "30")
     app.expect_answer("30")
-    assert host.asked == []
+    assert needed(host) == []
 
 
 def test_hinge_mortise_of_a_residential_door_offline(app: App, context: BrowserContext) -> None:
