@@ -42,6 +42,7 @@ SHELF = (
     ("site", "site/jamb-and-stop"),
     ("site", "site/door-swing"),
     ("site", "site/hinge-layout"),
+    ("site", "site/even-gap"),
 )
 
 
