@@ -391,6 +391,17 @@ class TestAnswer:
         expect(app.field(label)).not_to_have_attribute("aria-invalid", "true")
 
 
+    def test_a_message_that_comes_or_goes_leaves_the_field_in_hand(self, app: App) -> None:
+        """A late message once moved the cards on, and with them the entry to another field."""
+        app.open(frame())
+        app.field("Trim width").tap()
+        write = "(field, text) => { field.value = text; field.dispatchEvent(new Event('input')); }"
+        for text, wrong in (("abc", 1), ("30", 0)):
+            app.field("Width").evaluate(write, text)
+            expect(app.page.locator("form .message")).to_have_count(wrong)
+            expect(app.field("Trim width")).to_be_focused()
+
+
 class TestMotion:
     @pytest.mark.parametrize("wish", ["reduce", "no-preference"])
     def test_nothing_moves_for_those_who_asked(

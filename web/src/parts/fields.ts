@@ -1,6 +1,7 @@
 /** Input cards: real labelled controls, their values typeset over them. */
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { repeat } from "lit/directives/repeat.js";
 import type { Input, Raw, RawInputs } from "../contract";
 import { chosenValue, idOf, shownValue, TYPED } from "../screens/form";
 import { setSilently, set } from "../text/set";
@@ -17,6 +18,9 @@ export interface FieldHost {
   key(event: KeyboardEvent, path: string): void;
 }
 
+/** A card or a message, under a key that stays with it when others come and go before it. */
+type Cell = readonly [key: string, drawn: TemplateResult];
+
 /**
  * Returns the cards of `inputs`, all of which apply, two by two; a message stands full width below its pair.
  *
@@ -27,7 +31,7 @@ export function fieldGrid(
   inputs: Input[], given: RawInputs, prefix: string, host: FieldHost,
   block?: (input: Input) => TemplateResult,
 ): TemplateResult {
-  const cells: TemplateResult[] = [];
+  const cells: Cell[] = [];
   let pair: Input[] = [];
   const close = (): void => {
     cells.push(...pairOf(pair, given, prefix, host));
@@ -36,21 +40,21 @@ export function fieldGrid(
   for (const input of inputs) {
     if (input.kind === "rows" && block) {
       close();
-      cells.push(block(input));
+      cells.push([input.name, block(input)]);
     } else if (pair.push(input) === 2) close();
   }
   close();
-  return html`<div class="grid">${cells}</div>`;
+  return html`<div class="grid">${repeat(cells, ([key]) => key, ([, drawn]) => drawn)}</div>`;
 }
 
-function pairOf(
-  pair: Input[], given: RawInputs, prefix: string, host: FieldHost,
-): TemplateResult[] {
+function pairOf(pair: Input[], given: RawInputs, prefix: string, host: FieldHost): Cell[] {
   const at = (input: Input): string => prefix + input.name;
-  const cards = pair.map((input) => card(input, at(input), given, host));
-  const messages = pair.filter((input) => host.message(at(input)) !== "");
-  const words = messages.map((input) => fieldMessage(at(input), host.message(at(input))));
-  return pair.length === 1 ? [...cards, html`<span class="blank"></span>`, ...words] : [...cards, ...words];
+  const cards = pair.map((input): Cell => [input.name, card(input, at(input), given, host)]);
+  const blank: Cell[] = pair.length === 1 ? [["blank", html`<span class="blank"></span>`]] : [];
+  const words = pair
+    .filter((input) => host.message(at(input)) !== "")
+    .map((input): Cell => [`${input.name} message`, fieldMessage(at(input), host.message(at(input)))]);
+  return [...cards, ...blank, ...words];
 }
 
 /** Returns a message in words for the field at `path`, tied to it by id. */
