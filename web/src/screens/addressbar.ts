@@ -40,7 +40,7 @@ function writeNow(): void {
   if (location.hash === own && waiting !== own) {
     history.replaceState(history.state, "", waiting);
     own = location.hash;
+    last = Date.now();
   }
-  last = Date.now();
   forget();
 }
