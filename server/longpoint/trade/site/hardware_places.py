@@ -1,0 +1,192 @@
+"""Where hardware sits on a leaf, and whether its part is wide enough for it.
+
+Inches from two edges: x from the leaf's opening edge, y from its bottom or its top, whichever
+the work is measured from. The other leaf of a pair has the same numbers, mirrored.
+"""
+
+from collections import namedtuple
+
+from ..tool import Given, Refusal, Scale
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    Point = tuple[float, float]
+
+Part = namedtuple("Part", ("name", "wide", "long", "upright"))
+"""A stile or a rail: what it is called, its width and length, whether it stands upright."""
+
+_HAIR = 1e-9  # Inches: float noise must not refuse what just fits.
+
+
+class Places:
+    """Centers and holes of all the hardware on one leaf.
+
+    `centers` and `holes` are (x, y); `run` is how long each piece of hardware is along its
+    holes, `wide` how wide across them.
+
+    Raises
+    ------
+    Refusal
+        Stiles or rails that meet, and hardware that hangs over its part.
+    """
+
+    def __init__(self, given: Given, scale: Scale) -> None:
+        self.scale = scale
+        self.width, self.height = given.number("leaf_width"), given.number("leaf_height")
+        self.stile = given.number("stile")
+        self.rail = given.maybe("rail") or self.stile
+        self._check_leaf()
+        self.end = given.text("end")
+        self.where = given.text("part")
+        self.spacing = given.maybe("spacing") or 0.0
+        self.wide = given.maybe("plate_width") or 0.0
+        self.run = self._run(given)
+        along = given.text("direction") == "along"
+        self.upright = along == (self.where != "rail")
+        self.part = self._part()
+        self.centers = self._centers(given)
+        self._check_across()
+        self._check_along()
+
+    @property
+    def holes(self) -> "list[Point]":
+        """All holes, from the opening edge on, and from the end measured from."""
+        half = self.spacing / 2
+        shifts = (-half, half) if half else (0.0,)
+        return [
+            (x, y + shift) if self.upright else (x + shift, y)
+            for x, y in self.centers
+            for shift in shifts
+        ]
+
+    @property
+    def across(self) -> float:
+        """Where the center line runs, from its part's outer edge."""
+        x, y = self.centers[0]
+        return x if self.part.upright else y
+
+    @property
+    def room(self) -> float:
+        """The widest thing that fits its part about that center line."""
+        return 2 * min(self.across, float(self.part.wide) - self.across)
+
+    @property
+    def filled(self) -> float:
+        """How much of the part's width the hardware takes."""
+        return self.wide if self.lengthwise else self.run
+
+    @property
+    def lengthwise(self) -> bool:
+        """Whether the hardware runs along its part."""
+        return self.upright == bool(self.part.upright)
+
+    def _check_leaf(self) -> None:
+        for name, size, whole in (
+            ("stile", self.stile, self.width),
+            ("rail", self.rail, self.height),
+        ):
+            if 2 * size >= whole:
+                raise Refusal(
+                    name,
+                    f"Two {name}s of {self.scale.length(size)} leave nothing between them in "
+                    f"{self.scale.length(whole)}: use less than {self.scale.length(whole / 2)}.",
+                )
+
+    def _run(self, given: Given) -> float:
+        """Return how long the hardware is along its holes."""
+        long = given.maybe("plate_length")
+        if long is not None and long < self.spacing:
+            raise Refusal(
+                "plate_length",
+                f"Holes {self.scale.length(self.spacing)} apart lie off a plate "
+                f"{self.scale.length(long)} long: measure plate and holes again.",
+            )
+        return self.spacing if long is None else long
+
+    def _part(self) -> Part:
+        """Return the part that has to be wide enough: at a crossing, the one it runs along."""
+        if self.where == "stile" or (self.where == "crossing" and self.upright):
+            return Part("stile", self.stile, self.height, True)
+        return Part("rail", self.rail, self.width, False)
+
+    def _centers(self, given: Given) -> "list[Point]":
+        inset = given.maybe("inset")
+        if self.where == "stile":
+            up = given.maybe("height")
+            x = self.stile / 2 if inset is None else inset
+            return [(x, self.height / 2 if up is None else up)]
+        if self.where == "crossing":
+            return [(self.stile / 2, self.rail / 2)]
+        y = self.rail / 2 if inset is None else inset
+        count, offset = given.count("count"), given.maybe("offset")
+        if offset is not None:
+            return [(offset, y)]
+        return [(self.width * (2 * index + 1) / (2 * count), y) for index in range(count)]
+
+    def _check_across(self) -> None:
+        """Refuse what is wider than its part, or hangs over an edge of it."""
+        name, most = self.part.name, float(self.part.wide)
+        size, fits = self.scale.length(self.filled), self.scale.length(most)
+        if self.filled > most + _HAIR and self.lengthwise:
+            raise Refusal(
+                "plate_width",
+                f"A plate {size} wide is wider than its {name} of {fits}: {fits} or less fits.",
+            )
+        if self.filled > most + _HAIR:
+            raise Refusal(
+                self._run_field(),
+                f"{size} across the {name} is wider than its {fits}: {fits} or less fits, or let "
+                "it run along.",
+            )
+        if self.across >= most or self.filled > self.room + _HAIR:
+            raise Refusal(
+                "inset",
+                f"Centered {self.scale.length(self.across)} in, it hangs over the {name} of "
+                f"{self.scale.length(most)}: {self._inset_words(most)}.",
+            )
+
+    def _inset_words(self, most: float) -> str:
+        half = self.filled / 2
+        low, high = self.scale.length(half), self.scale.length(most - half)
+        return f"use {low}" if low == high else f"use {low} to {high}"
+
+    def _check_along(self) -> None:
+        """Refuse what runs off the end of its part, or into its neighbor."""
+        long = self.run if self.lengthwise else self.wide
+        whole = float(self.part.long)
+        if long > whole + _HAIR:
+            raise Refusal(
+                self._run_field() if self.lengthwise else "plate_width",
+                f"{self.scale.length(long)} is longer than the {self.part.name} of "
+                f"{self.scale.length(whole)}: use less.",
+            )
+        apart = whole / len(self.centers)
+        if len(self.centers) > 1 and long > apart + _HAIR:
+            most = int(whole / long + _HAIR)
+            raise Refusal(
+                "count",
+                f"{len(self.centers)} of {self.scale.length(long)} overlap on "
+                f"{self.scale.length(whole)}: use {most} or fewer.",
+            )
+        x, y = self.centers[0]
+        at = y if self.part.upright else x
+        if at - long / 2 < -_HAIR or at + long / 2 > whole + _HAIR:
+            raise self._off_the_end(at, long, whole)
+
+    def _off_the_end(self, at: float, long: float, whole: float) -> Refusal:
+        low, high = self.scale.length(long / 2), self.scale.length(whole - long / 2)
+        if self.where == "crossing":
+            return Refusal(
+                self._run_field(),
+                f"{self.scale.length(long)} long it runs off the leaf at the crossing: put it on "
+                f"the {self.part.name}, {low} from the end or more.",
+            )
+        return Refusal(
+            "height" if self.where == "stile" else "offset",
+            f"Centered at {self.scale.length(at)} it runs off the leaf, "
+            f"{self.scale.length(whole)} long: use {low} to {high}.",
+        )
+
+    def _run_field(self) -> str:
+        """Return the field that says how long the hardware is along its holes."""
+        return "spacing" if self.run == self.spacing else "plate_length"
