@@ -89,7 +89,7 @@ def _refuse_swallowed(given: Given, frame: Frame, scale: Scale) -> None:
 
 def _figures(answer: Answer, frame: Frame) -> None:
     long_leads = frame.inside
-    top, side = _settings(frame.top, frame.side)
+    top, side = settings(frame.top, frame.side)
     answer.length("top_long", "Top, long point to long point", frame.width, lead=long_leads)
     answer.length(
         "top_short", "Top, short point to short point", frame.clear_width, lead=not long_leads
@@ -104,18 +104,18 @@ def _figures(answer: Answer, frame: Frame) -> None:
     answer.length("bottom_long", "Bottom, long point to long point", frame.width)
     answer.length("bottom_short", "Bottom, short point to short point", frame.clear_width)
     if frame.bottom != frame.top:
-        bottom, side = _settings(frame.bottom, frame.side)
+        bottom, side = settings(frame.bottom, frame.side)
         answer.angle("saw_bottom", "Saw, bottom piece", bottom)
         answer.angle("saw_side_bottom", "Saw, sides at the bottom", side)
 
 
-def _settings(across: float, upright: float) -> "tuple[float, float]":
+def settings(across: float, upright: float) -> "tuple[float, float]":
     """Return the settings, degrees off square, of a level piece and the upright it meets."""
     return degrees.atan(upright / across), degrees.atan(across / upright)
 
 
 def _pieces(answer: Answer, frame: Frame) -> None:
-    top, side = _settings(frame.top, frame.side)
+    top, side = settings(frame.top, frame.side)
     across = (frame.width, frame.clear_width)
     up = (frame.height, frame.clear_height)
     _piece(answer, "1", "Top", across, frame.top, (miter(top), miter(top)))
@@ -123,7 +123,7 @@ def _pieces(answer: Answer, frame: Frame) -> None:
         _piece(answer, "2", "Right side", up, frame.side, (miter(side), square("foot")))
         _piece(answer, "3", "Left side", up, frame.side, (square("foot"), miter(side)))
         return
-    bottom, low = _settings(frame.bottom, frame.side)
+    bottom, low = settings(frame.bottom, frame.side)
     _piece(answer, "2", "Right side", up, frame.side, (miter(side), miter(low)))
     _piece(answer, "3", "Bottom", across, frame.bottom, (miter(bottom), miter(bottom)))
     _piece(answer, "4", "Left side", up, frame.side, (miter(low), miter(side)))
@@ -186,7 +186,7 @@ def _notes(answer: Answer, frame: Frame) -> None:
         "a right end to the left. The fence side keeps the long point."
     )
     if frame.top != frame.side or (frame.closed and frame.bottom != frame.side):
-        top, side = _settings(frame.top, frame.side)
+        top, side = settings(frame.top, frame.side)
         answer.note(
             "The widths differ, so the two pieces of a corner are cut at different settings that "
             f"add up to 90.0°: {show_angle(top)} and {show_angle(side)} at the top."
