@@ -66,12 +66,12 @@ class Recut:
         rest = self._problem_of(taken)
         weight = sum([rest.weights[kind] for kind, _ in taken])
         lighter = combos(rest, material_bound(rest), weight) or []
-        self.work += 60
+        self.work += 100
         for _, counts in lighter[:MOST_COMBOS]:
             packing = Packing(rest, counts)
             for _ in packing.run(NODES):
                 pass
-            self.work += 10 * packing.nodes
+            self.work += 40 * packing.nodes
             if packing.found is not None:
                 return packing.found
         return None

@@ -36,8 +36,8 @@ class Search:
 
     Attributes
     ----------
-    plan : Plan or None
-        The best so far; None where the sticks there are can't hold all pieces.
+    plan : Plan
+        The best so far.
     bound : int
         No plan weighs less.
     proved : bool

@@ -48,6 +48,9 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer]":
     shown: tuple[Plan, int] | None = None
     for _ in found.run():
         if _runs_out(order, found):
+            if order.spare is not None and found.bound >= order.problem.weights[order.spare]:
+                # No plan does without a stick that is not there: looking on can't help.
+                break
             # Until a plan is found that can be cut there is nothing to show.
             continue
         if answer is None or shown is None or shown[0] is not found.plan or shown[1] != found.bound:
