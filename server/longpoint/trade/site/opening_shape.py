@@ -89,11 +89,11 @@ class Opening:
             raise Refusal(FIELDS[refusal.errors[0].field], refusal.errors[0].message)
 
     def _leveled(self) -> float:
-        """Return diagonal A from the level's readings; a side without one is taken as true."""
-        lean = self.plumb[1] if self.plumb[1] is not None else self.plumb[0]
-        rise = self.level[0] if self.level[0] is not None else self.level[1]
-        corner = 90 - degrees.atan(lean or 0.0) - degrees.atan(rise or 0.0)
+        """Return diagonal A from the level's readings; true to plumb and level without any."""
         top, right = self.widths[0], self.heights[-1]
+        lean = _either(self.plumb[1], self.plumb[0], (top - self.widths[-1]) / right)
+        rise = _either(self.level[0], self.level[1], (right - self.heights[0]) / top)
+        corner = 90 - degrees.atan(lean) - degrees.atan(rise)
         return math.sqrt(top * top + right * right - 2 * top * right * degrees.cos(corner))
 
     def _turn(self) -> float:
@@ -106,8 +106,6 @@ class Opening:
 
     def bubble_disagrees(self) -> "tuple[str, float, float] | None":
         """Return the corner where level and tape differ most past `BUBBLE`: name, both angles."""
-        if self.diagonals[0] is None:
-            return None
         worst, found = BUBBLE, None
         for corner, name in enumerate(CORNER_NAMES):
             lean, rise = self.plumb[corner in (1, 2)], self.level[corner > 1]
@@ -128,6 +126,13 @@ def _three(given: Given, *names: str) -> "list[float]":
 def _slope(given: Given, name: str, over: str) -> "float | None":
     gap = given.maybe(name)
     return None if gap is None else gap / given.number(over)
+
+
+def _either(slope: "float | None", other: "float | None", more: float) -> float:
+    """Return a side's slope as read, or from the side across, that leans `more` less."""
+    if slope is not None:
+        return slope
+    return 0.0 if other is None else other + more
 
 
 def _bow(sizes: "list[float]") -> float:

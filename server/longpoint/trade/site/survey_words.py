@@ -91,7 +91,7 @@ def add_contradictions(answer: "Answer", opening: "Opening") -> None:
         name, angle, taped = bubble
         answer.caution(
             f"Level and tape contradict each other: by plumb and level the {name} corner is "
-            f"{show_angle(angle)}, by the diagonals {show_angle(taped)}. Turn the level end for "
+            f"{show_angle(angle)}, by the tape {show_angle(taped)}. Turn the level end for "
             "end, check the signs, and measure again."
         )
 
