@@ -27,7 +27,7 @@ export function drawingSvg(drawing: Drawing, options: SvgOptions): string {
   if (options.thumbnail) return thumbnailSvg(drawing);
   const layout = fitted(drawing, options.width ?? 358, options.height ?? 340);
   const [title, description] = [`${options.idPrefix}-title`, `${options.idPrefix}-description`];
-  const body = layout.placed.map(itemSvg).join("");
+  const body = placedSvg(layout.placed);
   return (
     `<svg class="drawing" role="img" aria-labelledby="${title} ${description}" ` +
     `${frame(layout.extent, MARGIN)}>` +
@@ -44,8 +44,13 @@ function thumbnailSvg(drawing: Drawing): string {
   const [left, top] = [x - THUMBNAIL / 2, y - THUMBNAIL / 2];
   return (
     `<svg class="drawing thumbnail" aria-hidden="true" focusable="false" ` +
-    `viewBox="${n(left)} ${n(top)} ${THUMBNAIL} ${THUMBNAIL}">${placed.map(itemSvg).join("")}</svg>`
+    `viewBox="${n(left)} ${n(top)} ${THUMBNAIL} ${THUMBNAIL}">${placedSvg(placed)}</svg>`
   );
+}
+
+/** Returns what is laid out as SVG, for a picture that sets its own size. */
+export function placedSvg(placed: Placed[]): string {
+  return placed.map(itemSvg).join("");
 }
 
 /** Finds the scale at which drawing and labels together fill the room; labels don't scale. */

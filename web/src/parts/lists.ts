@@ -125,7 +125,7 @@ export function cautionBlock(cautions: string[]): TemplateResult | typeof nothin
 /** Returns the folded list of sources. */
 export function sourceFold(sources: string[]): TemplateResult | typeof nothing {
   if (sources.length === 0) return nothing;
-  return html`<details class="fold">
+  return html`<details class="fold printed">
     <summary>Where these numbers come from</summary>
     <ul>${sources.map((source) => html`<li>${set(source)}</li>`)}</ul>
   </details>`;

@@ -13,6 +13,7 @@ import {
 import { startUpdates } from "../engine/updates";
 import { crowsFoot } from "../parts/icons";
 import { nav } from "../parts/nav";
+import { unfoldForPrint } from "../print/print";
 import { set } from "../text/set";
 import { hashOf, routeOf, type Route } from "./address";
 import { arrived } from "./addressbar";
@@ -59,6 +60,7 @@ export class App extends LitElement {
     onSaid((said) => this.show(said));
     tellFaults((words) => say(words));
     watchInstall((install) => (this.install = install));
+    unfoldForPrint();
     startUpdates({ ready: () => sayReadyOnce(), waiting: (apply) => (this.newer = apply) });
     void this.begin();
   }

@@ -10,6 +10,7 @@ import { icon } from "../parts/icons";
 import { cautionBlock, noteBlock, numberLists, sourceFold, tableBlock } from "../parts/lists";
 import { pad } from "../parts/pad";
 import "../parts/rows";
+import { printSheets, sheetsOf } from "../print/print";
 import { set } from "../text/set";
 import { capital } from "../text/words";
 import { forget } from "./addressbar";
@@ -171,12 +172,25 @@ export class ToolScreen extends LitElement {
           </details>`
         : nothing}
       ${sourceFold(answer?.sources ?? declaration.sources)}
+      ${answer ? this.printing(answer) : nothing}
       <div class="actions">
         <button type="button" ?disabled=${this.desk.session.isEmpty} @click=${() => this.desk.startOver()}>
           Start over
         </button>
         <button type="button" @click=${this.openEarlier}>Earlier answers</button>
       </div>`;
+  }
+
+  /** Marks make a story stick, templates stand for themselves. */
+  private printing(answer: Answer): TemplateResult | typeof nothing {
+    const sheets = sheetsOf(answer, this.tool.declaration.title);
+    if (sheets.length === 0) return nothing;
+    const pages = sheets.length === 1 ? "1 page" : `${sheets.length} pages`;
+    return html`<div class="actions">
+      <button type="button" @click=${() => printSheets(sheets)}>
+        Print at full size <span class="quiet">${pages}</span>
+      </button>
+    </div>`;
   }
 
   private pad(input: Input): TemplateResult {

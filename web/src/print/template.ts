@@ -1,0 +1,77 @@
+/** A template: a drawing at its true size, over as many pages as it takes. */
+import type { Drawing } from "../contract";
+import { laidOut } from "../drawing/layout";
+import { placedSvg } from "../drawing/svg";
+import { joinSvg, type Spot } from "./join";
+import { BODY, INCH, WIDTH, mm, words, wrapped, type Sheet } from "./paper";
+
+/** Units of the drawing to the inch; its text, of fixed size, comes out a good 3.7 mm high. */
+const SCALE = 96;
+/** Room for half a stroke at the edge. */
+const MARGIN = 3;
+const SAID = 2.6;
+
+interface Tile {
+  description: string;
+  inside: string;
+  /** Millimeters of the whole drawing that this page shows. */
+  left: number;
+  top: number;
+  column: number;
+  row: number;
+  columns: number;
+  rows: number;
+}
+
+function joinsSvg({ column, row, columns, rows }: Tile, page: number): string {
+  const [top, bottom] = [BODY.top, BODY.top + BODY.height];
+  const [nw, ne]: [Spot, Spot] = [[0, top], [WIDTH, top]];
+  const [sw, se]: [Spot, Spot] = [[0, bottom], [WIDTH, bottom]];
+  const joins: string[] = [];
+  const join = (from: Spot, to: Spot, inward: Spot, other: number): void => {
+    joins.push(joinSvg({ from, to, inward, other, isCut: other < page }));
+  };
+  if (row > 0) join(nw, ne, [0, 1], page - columns);
+  if (row < rows - 1) join(sw, se, [0, -1], page + columns);
+  if (column > 0) join(nw, sw, [1, 0], page - 1);
+  if (column < columns - 1) join(ne, se, [-1, 0], page + 1);
+  return joins.join("");
+}
+
+/** What the drawing says in a sentence stands on its first page. */
+function wordsSvg(description: string): string {
+  const lines = wrapped(description, SAID);
+  return lines.map((text, at) => words(0, 7.4 + at * 3.2, text, { size: SAID })).join("");
+}
+
+/** A nested picture is clipped to its box. */
+function tileSvg(tile: Tile, page: number): string {
+  const box = [tile.left, tile.top, WIDTH, BODY.height].map((side) => mm((side * SCALE) / INCH));
+  return (
+    `<svg y="${mm(BODY.top)}" width="${mm(WIDTH)}" height="${mm(BODY.height)}" ` +
+    `viewBox="${box.join(" ")}"><g class="drawing">${tile.inside}</g></svg>` +
+    (tile.column + tile.row === 0 ? wordsSvg(tile.description) : "") +
+    joinsSvg(tile, page)
+  );
+}
+
+/** Returns the sheets of one template, row by row. */
+export function templateSheets(drawing: Drawing, tool: string): Sheet[] {
+  const { placed, extent } = laidOut(drawing, SCALE);
+  const scale = INCH / SCALE;
+  const inside = placedSvg(placed);
+  const width = (extent.right - extent.left) * scale + 2 * MARGIN;
+  const height = (extent.bottom - extent.top) * scale + 2 * MARGIN;
+  const [columns, rows] = [Math.ceil(width / WIDTH), Math.ceil(height / BODY.height)];
+  const [left, top] = [extent.left * scale - MARGIN, extent.top * scale - MARGIN];
+  return Array.from({ length: columns * rows }, (_, at) => {
+    const [column, row] = [at % columns, Math.floor(at / columns)];
+    const tile = {
+      description: drawing.description,
+      inside, column, row, columns, rows,
+      left: left + column * WIDTH,
+      top: top + row * BODY.height,
+    };
+    return { title: `${tool}: ${drawing.title}`, draw: (page) => tileSvg(tile, page) };
+  });
+}
