@@ -27,10 +27,13 @@ export function escaped(text: string): string {
     .replaceAll('"', "&quot;");
 }
 
-/** Relative shifts, not positions, so that the whole text keeps one anchor. */
+/**
+ * Relative shifts, not positions, so that the whole text keeps one anchor. A character of no width
+ * before a bare fraction takes the shift of the whole text, which the fraction's own would undo.
+ */
 function runSvg(run: Run): string {
   if (run.kind === "plain") return `<tspan>${escaped(run.text)}</tspan>`;
-  const whole = run.whole ? `<tspan>${run.whole}</tspan>` : "";
+  const whole = `<tspan>${run.whole || "\u200b"}</tspan>`;
   const gap = run.whole ? ` dx="2"` : "";
   return (
     `${whole}<tspan class="small" dy="-4"${gap}>${run.over}</tspan>` +
