@@ -1,5 +1,6 @@
 """What must always hold of panels out of sheets, checked by shapely and by a blind saw."""
 
+import itertools
 import json
 from collections import Counter
 from fractions import Fraction
@@ -265,3 +266,16 @@ def test_offcuts_are_listed_largest_first() -> None:
     assert areas == sorted(areas, reverse=True)
     assert all(min(sides) >= 6 for sides in sizes)
     assert figure(found, "largest_offcut") == table["rows"][0][0]
+
+
+def test_strips_are_cut_up_in_the_order_they_came_off() -> None:
+    """Common practice: rip them all at one setting, then take them from the top of the pile."""
+    parts = [{"length": 30, "width": 11, "count": 12, "grain": "along"}]
+    found = plan(parts)
+    (table,) = [table for table in found["tables"] if table["name"].endswith(": cuts")]
+    rows = table["rows"]
+    in_a_row = [list(cuts) for _, cuts in itertools.groupby(rows, key=lambda row: row[2])]
+    many = next(cuts for cuts in in_a_row if len(cuts) >= 2)
+    came_off = [cut[0] + "a" for cut in many]
+    taken = [row[1] for row in rows if row[1] in came_off]
+    assert list(dict.fromkeys(taken)) == came_off

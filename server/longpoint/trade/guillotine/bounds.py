@@ -79,11 +79,14 @@ def least_weight(problem: "Sheets", sheets: int) -> int:
     cheapest: list[tuple[int, int]] = sorted(
         [(problem.costs[kind], kind) for kind in problem.kinds]
     )
+    by_area = _area_cost(problem)
+    if cheapest[0][0] == cheapest[-1][0] > 0:
+        # Where all cost alike, what they cost together is their number too.
+        sheets = max(sheets, -(-by_area // cheapest[0][0]))
     cost, count = 0, 0
     for each, kind in cheapest:
         take = min(problem.limits[kind], sheets - count)
         cost, count = cost + each * take, count + take
-    by_area = _area_cost(problem)
     return max(cost, by_area) * problem.per_cost + sheets
 
 

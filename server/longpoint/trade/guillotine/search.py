@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from .problem import Sheets
     from .tree import Node
 
-SHARE = 3000
+SHARE = 2000
 """Steps between two looks at the clock: some milliseconds."""
 QUICK = 100
 """Parts placed before the first answer, about."""
@@ -45,7 +45,8 @@ class Search:
     def __init__(self, problem: "Sheets") -> None:
         self.problem = problem
         self.plan = quick_plan(problem, max(2, QUICK // problem.parts))
-        self.bound = least_weight(problem, 1)
+        largest = max([problem.room_area(kind) for kind in problem.kinds])
+        self.bound = least_weight(problem, -(-problem.total // largest))
         self.progress = DONE_AT[0]
         self.ranked = rankings(problem)
         self.chance = _Chance()

@@ -21,7 +21,7 @@ from ..tool import (
     square,
 )
 from .sheet_cuts import cut_sheets
-from .sheet_stock import MOST_PARTS, SQUARE_FOOT, Order
+from .sheet_stock import LEAST_SIDE, MOST_PARTS, SQUARE_FOOT, Order
 from .sheet_views import add_tables, draw
 
 TYPE_CHECKING = False
@@ -56,7 +56,7 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer]":
         if found.progress < 1:
             yield answer
     if _runs_out(order, found.plan):
-        raise _short(order, found.plan, scale)
+        raise _short(order, found, scale)
     yield _answer(order, found, scale)
 
 
@@ -65,20 +65,21 @@ def _runs_out(order: Order, plan: "Plan") -> bool:
     return spare is not None and plan.used()[spare] > 0
 
 
-def _short(order: Order, plan: "Plan", scale: Scale) -> Refusal:
+def _short(order: Order, found: Search, scale: Scale) -> Refusal:
     """Return the refusal that names the parts which found no sheet."""
     over = []
-    for sheet in cut_sheets(order, plan):
+    for sheet in cut_sheets(order, found.plan):
         if sheet.kind == order.problem.spare:
             over.extend([row for row, _ in sheet.parts] * sheet.times)
     parts = [order.parts[row] for row in sorted(set(over))]
     names = [f"{p.name} ({scale.length(p.length)} x {scale.length(p.width)})" for p in parts]
     more = " and others" if len(names) > MOST_NAMED else ""
+    maybe = "" if found.proved else " There may be a way that was not found."
     return Refusal(
         "sheets",
         f"The sheets run out: {len(over)} of {order.problem.parts} parts found no place, "
         f"{', '.join(names[:MOST_NAMED])}{more}. Add sheets, or leave a count empty for as many "
-        "as needed.",
+        f"as needed.{maybe}",
     )
 
 
@@ -166,8 +167,8 @@ TOOL = Tool(
             "parts",
             "Parts",
             [
-                Length("length", "Length", most=1200),
-                Length("width", "Width", most=1200),
+                Length("length", "Length", least=LEAST_SIDE, most=1200),
+                Length("width", "Width", least=LEAST_SIDE, most=1200),
                 Count("count", "How many", default=1, most=MOST_PARTS),
                 Choice(
                     "grain",
@@ -187,8 +188,15 @@ TOOL = Tool(
             "sheets",
             "Sheets",
             [
-                Length("length", "Length", default="96", most=1200, help="With the grain."),
-                Length("width", "Width", default="48", most=1200),
+                Length(
+                    "length",
+                    "Length",
+                    default="96",
+                    least=LEAST_SIDE,
+                    most=1200,
+                    help="With the grain.",
+                ),
+                Length("width", "Width", default="48", least=LEAST_SIDE, most=1200),
                 Count(
                     "count", "How many", optional=True, default_text="as needed", most=MOST_PARTS
                 ),

@@ -6,6 +6,8 @@ from ..tool import FieldError, Given, Refusal, Scale
 
 MOST_PARTS = 200
 SQUARE_FOOT = 144.0
+LEAST_SIDE = 1 / 16
+"""Inches: what is narrower is no part and no sheet, and could be 0 in whole units."""
 
 
 class Part:
@@ -84,7 +86,7 @@ class Order:
 
     def _refuse_trimmed_away(self, scale: Scale) -> None:
         for stock in self.stock:
-            if min(stock.usable) <= 0:
+            if min(stock.usable) < LEAST_SIDE:
                 raise Refusal(
                     "edge_trim",
                     f"{scale.finer().length(self.trim)} off every edge leaves nothing of a sheet "
