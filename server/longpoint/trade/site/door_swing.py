@@ -85,7 +85,7 @@ def _edge(given: Given, field: str, width: float, scale: Scale) -> Edge:
         raise Refusal(
             field,
             f"A door {scale.length(width)} wide and {scale.length(thick)} thick can't turn past "
-            f"it with any bevel: {wider}.",
+            f"a gap of {fine.length(swing.gap)} with any bevel: {wider}.",
         )
     if land > most + _HAIR:
         raise Refusal(
@@ -143,7 +143,7 @@ def _bevels(answer: Answer, edge: Edge) -> None:
     for name, bevel in bevels:
         relief = swing.relief(bevel)
         rows.append([name, scale.decimal(relief), scale.decimal(swing.tight_gap(relief))])
-    columns = ["Bevel", "Off the far corner", "Tightest gap"]
+    columns = ["Bevel", "Comes off", "Tightest"]
     answer.table("Bevels compared", columns, rows, len(rows) - 1 if edge.relief else 0)
 
 

@@ -79,11 +79,17 @@ def work(given: Given, scale: Scale) -> Answer:
 def _tilt(given: Given, scale: Scale) -> Tilt:
     height = given.number("door_height")
     first, last = given.number("top_center"), height - given.number("bottom_center")
+    if first >= height:
+        raise Refusal(
+            "top_center",
+            f"A hinge {scale.length(first)} below its top is off a door {scale.length(height)} "
+            "high: use less.",
+        )
     if last <= first:
         raise Refusal(
             "bottom_center",
-            f"The bottom hinge, {scale.length(last)} below the door's top, must lie below the top "
-            f"one at {scale.length(first)}: use less than {scale.length(height - first)}.",
+            f"{scale.length(given.number('bottom_center'))} up, the bottom hinge is not below the "
+            f"top one: use less than {scale.length(height - first)}.",
         )
     return Tilt(given.number("gap_top"), given.number("gap_bottom"), height, first, last)
 
@@ -105,9 +111,7 @@ def _figures(answer: Answer, moves: "tuple[float, float]", even: float) -> None:
     for which, move in zip(("top", "bottom"), moves):
         if abs(move) > SEEN:
             name, verb = ("pack_", "Pack") if move > 0 else ("deepen_", "Deepen")
-            answer.length(
-                name + which, f"{verb} the {which} hinge", abs(move), lead=True, fine=True
-            )
+            answer.length(name + which, f"{verb} {which} hinge", abs(move), lead=True, fine=True)
             done.append(which)
     if not done:
         answer.words("hinge", "Which hinge", "neither", lead=True)
@@ -124,7 +128,7 @@ def _each_hinge(answer: Answer, moves: "tuple[float, float]", count: int) -> Non
         rows.append([name] + _words(answer.scale.finer(), move))
     answer.table("Each hinge", ["Hinge", "Do", "By", "Decimal"], rows)
     if count > 2 and max(abs(moves[0]), abs(moves[1])) > SEEN:
-        answer.note("The hinges between follow, or they strain the door: see each hinge below.")
+        answer.note("The hinges between follow as listed, or they strain the door.")
 
 
 def _words(scale: Scale, move: float) -> "list[str]":

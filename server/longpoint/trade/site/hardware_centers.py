@@ -22,8 +22,9 @@ def work(given: Given, scale: Scale) -> Answer:
 
 def _figures(answer: Answer, places: Places, leaves: int) -> None:
     x, y = places.centers[0]
-    answer.length("center_in", "Center, from the opening edge", x, lead=True)
-    answer.length("center_up", f"Center, from the {places.end}", y, lead=True)
+    up = "Up" if places.end == "bottom" else "Down"
+    answer.length("center_in", "Center in from the edge", x, lead=True)
+    answer.length("center_up", up + " to the center", y, lead=True)
     if len(places.centers) > 1:
         between = places.centers[1][0] - x
         answer.length("centers_apart", "Center to center", between)
@@ -116,8 +117,8 @@ TOOL = Tool(
             "Offset of the center",
             optional=True,
             default_text="half way",
-            help="From the opening edge.",
-            only_when=("count", 1),
+            help="From the opening edge, where there is one.",
+            only_when=("part", "rail"),
         ),
         Length(
             "inset",

@@ -119,6 +119,11 @@ class Places:
             return [(self.stile / 2, self.rail / 2)]
         y = self.rail / 2 if inset is None else inset
         count, offset = given.count("count"), given.maybe("offset")
+        if offset is not None and count > 1:
+            raise Refusal(
+                "offset",
+                f"An offset places one: leave it out, and {count} are spread evenly.",
+            )
         if offset is not None:
             return [(offset, y)]
         return [(self.width * (2 * index + 1) / (2 * count), y) for index in range(count)]
@@ -138,17 +143,18 @@ class Places:
                 f"{size} across the {name} is wider than its {fits}: {fits} or less fits, or let "
                 "it run along.",
             )
+        half = self.filled / 2
         if self.across >= most or self.filled > self.room + _HAIR:
             raise Refusal(
                 "inset",
                 f"Centered {self.scale.length(self.across)} in, it hangs over the {name} of "
-                f"{self.scale.length(most)}: {self._inset_words(most)}.",
+                f"{self.scale.length(most)}: {self._between(half, most - half)}.",
             )
 
-    def _inset_words(self, most: float) -> str:
-        half = self.filled / 2
-        low, high = self.scale.length(half), self.scale.length(most - half)
-        return f"use {low}" if low == high else f"use {low} to {high}"
+    def _between(self, low: float, high: float) -> str:
+        """Return what would do, as words."""
+        least, most = self.scale.length(low), self.scale.length(high)
+        return f"use {least}" if least == most else f"use {least} to {most}"
 
     def _check_along(self) -> None:
         """Refuse what runs off the end of its part, or into its neighbor."""
@@ -174,17 +180,16 @@ class Places:
             raise self._off_the_end(at, long, whole)
 
     def _off_the_end(self, at: float, long: float, whole: float) -> Refusal:
-        low, high = self.scale.length(long / 2), self.scale.length(whole - long / 2)
         if self.where == "crossing":
             return Refusal(
                 self._run_field(),
                 f"{self.scale.length(long)} long it runs off the leaf at the crossing: put it on "
-                f"the {self.part.name}, {low} from the end or more.",
+                f"the {self.part.name}, {self.scale.length(long / 2)} from the end or more.",
             )
         return Refusal(
             "height" if self.where == "stile" else "offset",
             f"Centered at {self.scale.length(at)} it runs off the leaf, "
-            f"{self.scale.length(whole)} long: use {low} to {high}.",
+            f"{self.scale.length(whole)} long: {self._between(long / 2, whole - long / 2)}.",
         )
 
     def _run_field(self) -> str:
