@@ -12,12 +12,24 @@ from longpoint.trade.shelf import PLACES, slugs_at, tool_named
 
 READY = "Ready offline"
 FRAME = {"width": "27 13/16", "height": "60 1/8", "side_width": "2 1/2"}
+ROOM = [{"length": "144"}, {"length": "120"}, {"length": "96"}]
 TOOLS = [(place, slug) for place, _ in PLACES for slug in slugs_at(place)]
 
 
 def hash_of(place: str, slug: str, inputs: dict[str, str] | None = None) -> str:
     """Return the address of a tool within the app, with inputs as typed."""
     return f"#/{place}" + (f"/{slug}" if slug else "") + ("?" + urlencode(inputs) if inputs else "")
+
+
+def frame(**changed: str) -> str:
+    """Return the address of the frame of 27 13/16 x 60 1/8, with changes."""
+    return hash_of("saw", "mitered-frame", FRAME | changed)
+
+
+def run(*walls: dict[str, str], thickness: str = "5/8") -> str:
+    """Return the address of a trim run along these walls."""
+    inputs = {"walls": json.dumps(walls), "thickness": thickness}
+    return hash_of("saw", "trim-run", inputs)
 
 
 def example_of(slug: str) -> dict[str, Any]:

@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Iterator
+from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
@@ -52,21 +53,34 @@ def page(context: BrowserContext) -> Iterator[Page]:
     assert errors == []
 
 
+def page_of(browser: Browser, **options: Any) -> Page:
+    """Return a page of a phone that keeps nothing yet; the service worker is not what is tried."""
+    phone = {"viewport": PHONE, "has_touch": True, "is_mobile": True, "service_workers": "block"}
+    return browser.new_context(**(phone | options)).new_page()
+
+
 @pytest.fixture(scope="module")
 def shared(browser: Browser, address: str) -> Iterator[App]:
     """One page for tests that leave nothing behind: addresses carry what it shows.
 
     Nothing moves on it, so that nothing is measured half way, and it keeps nothing for later.
     """
-    context = browser.new_context(
-        viewport=PHONE, has_touch=True, is_mobile=True, reduced_motion="reduce",
-        service_workers="block",
-    )  # fmt: skip
-    page = context.new_page()
+    page = page_of(browser, reduced_motion="reduce")
     errors: list[str] = []
     page.on("pageerror", lambda error: errors.append(str(error)))
     app = App(page, address)
     app.open()
     yield app
-    context.close()
+    page.context.close()
+    assert errors == []
+
+
+@pytest.fixture
+def app(browser: Browser, address: str) -> Iterator[App]:
+    """A page of a phone that keeps nothing yet, on which nothing moves."""
+    page = page_of(browser, reduced_motion="reduce")
+    errors: list[str] = []
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    yield App(page, address)
+    page.context.close()
     assert errors == []

@@ -1,0 +1,79 @@
+"""The answer follows the form: at each change, and away while something in it is wrong."""
+
+import re
+
+import pytest
+from playwright.sync_api import Browser, expect
+
+from tests.phone.app import App, frame
+from tests.phone.conftest import page_of
+
+
+class TestAnswer:
+    def test_figure_and_drawing_follow_each_change(self, app: App) -> None:
+        app.open(frame())
+        app.expect_answer("27 and 13/16")
+        drawing = app.page.locator(".result svg.drawing")
+        for label, text, says in (
+            ("Width", "30", ": 30"),
+            ("Width", "41 1/2", "41 and 1/2"),
+            ("Play", "1/4", "41 and 1/4"),
+        ):
+            before = drawing.evaluate("(svg) => svg.outerHTML")
+            app.enter(label, text)
+            app.expect_answer("Top", says)
+            expect(drawing).not_to_have_js_property("outerHTML", before)
+
+    @pytest.mark.parametrize(
+        ("fragment", "label", "bad", "words"),
+        [
+            (frame(), "Width", "3/0", "3/0"),
+            (frame(), "Width", "-5", "-5"),
+            (frame(), "Width", "abc", "abc"),
+            (frame(), "Width", "1" * 10_000, "long"),
+            (frame(width="10"), "Trim width", "6", "narrower than 5"),
+            ("#/saw/corner-joint?corner=90&width_a=3", "Corner", "180", "180"),
+        ],
+        ids=["no denominator", "negative", "no number", "endless", "wider than the recess", "flat"],
+    )
+    def test_bad_input_takes_the_answer_away_and_nothing_else(
+        self, app: App, fragment: str, label: str, bad: str, words: str
+    ) -> None:
+        app.open(fragment)
+        app.expect_answer()
+        good = app.field(label).input_value()
+        app.enter(label, bad)
+        app.expect_withdrawn()
+        for _ in ("typed", "reloaded"):
+            field = app.field(label)
+            expect(field).to_have_value(bad)
+            expect(field).to_have_attribute("aria-invalid", "true")
+            expect(field).to_have_accessible_description(re.compile(words))
+            expect(app.headline).to_contain_text("Waiting for")
+            app.page.reload()
+        app.enter(label, good)
+        app.expect_answer()
+        expect(app.field(label)).not_to_have_attribute("aria-invalid", "true")
+
+    def test_a_message_that_comes_or_goes_leaves_the_field_in_hand(self, app: App) -> None:
+        """A late message once moved the cards on, and with them the entry to another field."""
+        app.open(frame())
+        app.field("Trim width").tap()
+        write = "(field, text) => { field.value = text; field.dispatchEvent(new Event('input')); }"
+        for text, wrong in (("abc", 1), ("30", 0)):
+            app.field("Width").evaluate(write, text)
+            expect(app.page.locator("form .message")).to_have_count(wrong)
+            expect(app.field("Trim width")).to_be_focused()
+
+
+class TestMotion:
+    @pytest.mark.parametrize("wish", ["reduce", "no-preference"])
+    def test_nothing_moves_for_those_who_asked(
+        self, browser: Browser, address: str, wish: str
+    ) -> None:
+        app = App(page_of(browser, reduced_motion=wish), address)
+        app.open("#/saw/mitered-frame")
+        app.field("Width").tap()
+        moves = app.pad.evaluate("(pad) => getComputedStyle(pad).animationName !== 'none'")
+        assert moves == (wish == "no-preference")
+        app.page.context.close()
