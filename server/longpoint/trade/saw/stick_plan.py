@@ -7,6 +7,7 @@ can do without, and `proved` whether this plan is as good as that.
 from ..cautions import SAW
 from ..cutting.problem import PER_INCH
 from ..cutting.search import Search
+from ..cutting.stages import ever_better, needs
 from ..tool import (
     Answer,
     Count,
@@ -44,28 +45,10 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer]":
     """
     order = Order(given, scale)
     found = Search(order.problem)
-    answer: Answer | None = None
-    shown: tuple[Plan, int] | None = None
-    for _ in found.run():
-        if _runs_out(order, found):
-            if order.spare is not None and found.bound >= order.problem.weights[order.spare]:
-                # No plan does without a stick that is not there: looking on can't help.
-                break
-            # Until a plan is found that can be cut there is nothing to show.
-            continue
-        if answer is None or shown is None or shown[0] is not found.plan or shown[1] != found.bound:
-            answer, shown = _answer(order, found, scale), (found.plan, found.bound)
-        answer.progress = found.progress
-        if found.progress < 1:
-            yield answer
-    if _runs_out(order, found):
+    yield from ever_better(found, order.spare, lambda: _answer(order, found, scale))
+    if needs(found.plan, order.spare):
         raise _short(order, found.plan, scale)
-    answer = _answer(order, found, scale)
-    yield answer
-
-
-def _runs_out(order: Order, found: Search) -> bool:
-    return order.spare is not None and found.plan.used()[order.spare] > 0
+    yield _answer(order, found, scale)
 
 
 def _short(order: Order, plan: "Plan", scale: Scale) -> Refusal:

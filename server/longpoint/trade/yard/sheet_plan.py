@@ -5,6 +5,7 @@ and gets better while the search goes on.
 """
 
 from ..cautions import SAW
+from ..cutting.stages import ever_better, needs
 from ..guillotine.search import Search
 from ..tool import (
     Answer,
@@ -28,7 +29,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..guillotine.tree import Plan
     from .sheet_cuts import CutSheet
 
 MOST_NAMED = 4
@@ -44,25 +44,11 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer]":
     """
     order = Order(given, scale)
     found = Search(order.problem)
-    answer: Answer | None = None
-    shown: tuple[Plan, int] | None = None
-    for _ in found.run():
-        if _runs_out(order, found.plan):
-            # Until a plan is found that can be cut there is nothing to show.
-            continue
-        if answer is None or shown is None or shown[0] is not found.plan or shown[1] != found.bound:
-            answer, shown = _answer(order, found, scale), (found.plan, found.bound)
-        answer.progress = found.progress
-        if found.progress < 1:
-            yield answer
-    if _runs_out(order, found.plan):
+    spare = order.problem.spare
+    yield from ever_better(found, spare, lambda: _answer(order, found, scale))
+    if needs(found.plan, spare):
         raise _short(order, found, scale)
     yield _answer(order, found, scale)
-
-
-def _runs_out(order: Order, plan: "Plan") -> bool:
-    spare = order.problem.spare
-    return spare is not None and plan.used()[spare] > 0
 
 
 def _short(order: Order, found: Search, scale: Scale) -> Refusal:
