@@ -160,9 +160,7 @@ class Answer:
             }
         )
 
-    def mark(
-        self, tag: str, label: str, start: str, inches: float, *, fine: bool = False
-    ) -> None:
+    def mark(self, tag: str, label: str, start: str, inches: float, *, fine: bool = False) -> None:
         """Add a pencil mark at a distance from the datum `start`, a `fine` one to 1/64 at least."""
         _finite(inches)
         scale = self.scale.finer() if fine else self.scale
