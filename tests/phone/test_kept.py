@@ -34,6 +34,13 @@ class TestAddress:
         expect(app.field("Width")).to_have_value("30")
         expect(app.field("Height")).to_have_value("")
 
+    def test_a_reload_in_the_middle_of_typing_loses_nothing(self, app: App) -> None:
+        app.open("#/saw/mitered-frame")
+        app.enter("Width", "27")
+        app.enter("Width", "27 13/16")
+        app.page.reload()
+        expect(app.field("Width")).to_have_value("27 13/16")
+
     def test_it_says_its_units(self, app: App) -> None:
         """By hand: 706 mm = 27.795, two pieces inside a recess as wide as that."""
         app.open(frame(width="706", height="1500", side_width="60", units="mm"))

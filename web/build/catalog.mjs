@@ -36,7 +36,8 @@ function listing(ask, draw, slug) {
   if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
   const options = { thumbnail: true, idPrefix: `thumbnail-${slug}` };
   const { drawing } = answer; // the answer's other parts would travel and never be seen
-  return { declaration: tool, thumbnail: draw(drawing, options), example: { drawing } };
+  const { sources, example, ...declaration } = tool;
+  return { declaration, thumbnail: draw(drawing, options), example: { drawing } };
 }
 
 /** @typedef {{place: string, title: string, tools: string[]}} Place */

@@ -33,6 +33,7 @@ export interface Input {
   max_rows?: number;
 }
 
+/** What the front end carries of a declaration; sources and worked example stay with the core. */
 export interface Declaration {
   slug: string;
   place: string;
@@ -40,8 +41,6 @@ export interface Declaration {
   question: string;
   inputs: Input[];
   cautions: string[];
-  sources: string[];
-  example: RawInputs;
 }
 
 /** A length lands on tick `tick` of a rule with `per` ticks to the inch (or millimeter). */

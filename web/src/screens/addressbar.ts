@@ -3,6 +3,9 @@
 /** Milliseconds between two writes: a browser refuses more than about a hundred in half a minute. */
 const GAP = 400;
 
+/** State of an entry whose address was written here: the saved form behind it is never older. */
+const FROM_FORM = "from the form";
+
 let waiting = "";
 let timer = 0;
 let last = 0;
@@ -28,6 +31,11 @@ export function arrived(): void {
   forget();
 }
 
+/** Whether the address that stands now was written from the form, perhaps a moment ago. */
+export function isFromForm(): boolean {
+  return history.state === FROM_FORM;
+}
+
 /** Forgets a write that waits: another page is open now. */
 export function forget(): void {
   waiting = "";
@@ -38,7 +46,7 @@ function writeNow(): void {
   if (!waiting) return;
   // Back, or an address typed above, arrives before the page hears of it: that entry is not ours.
   if (location.hash === own && waiting !== own) {
-    history.replaceState(history.state, "", waiting);
+    history.replaceState(FROM_FORM, "", waiting);
     own = location.hash;
     last = Date.now();
   }

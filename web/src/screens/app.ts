@@ -16,7 +16,7 @@ import { nav } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
 import { set } from "../text/set";
 import { hashOf, routeOf, type Route } from "./address";
-import { arrived } from "./addressbar";
+import { arrived, isFromForm } from "./addressbar";
 import { bringBack, saveFile, share } from "./copies";
 import { earlierSheet } from "./earlier";
 import { faulted, flushed, tellFaults, unpacked } from "./keeper";
@@ -116,13 +116,17 @@ export class App extends LitElement {
     void this.open();
   }
 
-  /** An address with inputs beats the saved form. */
+  /**
+   * An address with inputs beats the saved form, but for one: after a reload the address that the
+   * form itself wrote may lack the last things typed.
+   */
   private async startOf({ tool, inputs, units }: Route): Promise<RawInputs> {
     if (!tool) return {};
     const { slug, inputs: asked } = tool.declaration;
     await flushed();
-    const saved = inputs ? undefined : await loadForm(slug).catch(faulted);
-    const typed = inputs ? { inputs, units } : unpacked(saved ?? {});
+    const isReload = this.page === null && isFromForm();
+    const saved = inputs && !isReload ? undefined : await loadForm(slug).catch(faulted);
+    const typed = inputs && !saved ? { inputs, units } : unpacked(saved ?? {});
     const from: Scale = { units: typed.units, step: this.settings.step };
     const own = await respelled(asked, typed.inputs, from, this.settings.units, this.core);
     return { ...own, ...(await loadLists(asked, this.scale, this.core)) };

@@ -171,7 +171,7 @@ export class ToolScreen extends LitElement {
             </dl>
           </details>`
         : nothing}
-      ${sourceFold(answer?.sources ?? declaration.sources)}
+      ${sourceFold(answer?.sources ?? [])}
       ${answer ? this.printing(answer) : nothing}
       <div class="actions">
         <button type="button" ?disabled=${this.desk.session.isEmpty} @click=${() => this.desk.startOver()}>
