@@ -2,6 +2,7 @@
 
 from ..cautions import FIRE_DOOR, SAW
 from ..tool import Answer, Choice, Given, Length, Rows, Scale, Tool
+from . import gaps
 from .door_parts import Stock, add_pieces, add_sizes, all_parts
 from .door_views import elevation, section
 from .leaf import Leaf
@@ -95,10 +96,6 @@ def _joint_note(answer: Answer, leaf: Leaf) -> None:
         )
 
 
-def _gap(name: str, label: str, default: str, help: str) -> Length:
-    return Length(name, label, default=default, least=0, help=help)
-
-
 def _extra(name: str, label: str, default: str, help: str) -> Length:
     return Length(name, label, default=default, least=0, most=24, help=help)
 
@@ -117,7 +114,7 @@ TOOL = Tool(
             "Panel thickness",
             help="As measured, where it sits in the groove: of a raised panel, its tongue.",
         ),
-        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1"),
+        gaps.leaves(),
         Length("top_rail", "Top rail", optional=True, default_text="as the stiles"),
         Length("bottom_rail", "Bottom rail", optional=True, default_text="as the top rail"),
         Rows(
@@ -131,17 +128,9 @@ TOOL = Tool(
             least=0,
             most=12,
         ),
-        _gap("side_gap", "Side gap", "1/8", "Between leaf and jamb, each side."),
-        _gap("head_gap", "Head gap", "1/8", "Between leaf and head."),
-        _gap("floor_gap", "Floor gap", "1/2", "Above the floor covering."),
-        Length(
-            "meeting_gap",
-            "Meeting gap",
-            default="1/8",
-            least=0,
-            help="Between the leaves.",
-            only_when=("leaves", "2"),
-        ),
+    ]
+    + gaps.leaf_gaps()
+    + [
         Length("stock_thickness", "Stock thickness", default="1 3/8", help="Of the frame."),
         Length("groove_depth", "Groove depth", default="3/8"),
         Length(
@@ -150,7 +139,7 @@ TOOL = Tool(
             optional=True,
             default_text="1/32 less than the groove",
         ),
-        _gap("panel_play", "Panel play", "1/8", "Per side, between the panel and the groove."),
+        gaps.gap("panel_play", "Panel play", "1/8", "Per side, between the panel and the groove."),
         Choice(
             "panel_of",
             "Panel of",
@@ -163,7 +152,7 @@ TOOL = Tool(
             optional=True,
             help="Parts wider than that are glued up from strips.",
         ),
-        _gap("joint_loss", "Lost per edge", "1/16", "Jointing each glued edge."),
+        gaps.gap("joint_loss", "Lost per edge", "1/16", "Jointing each glued edge."),
         _extra("extra_thickness", "Extra thickness", "1/8", "Of rough over finished stock."),
         _extra("extra_width", "Extra width", "1/4", "Of a part before it is ripped to size."),
         _extra("extra_length", "Extra length", "1", "Of a part before it is cut to length."),

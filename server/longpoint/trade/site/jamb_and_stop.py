@@ -1,6 +1,7 @@
 """A jamb for this door: how long are legs and head, and where does the stop go?"""
 
 from ..cautions import FIRE_DOOR, SAW
+from ..door import gaps
 from ..tool import Answer, Choice, End, Given, Length, Refusal, Scale, Tool, miter, square
 from .jamb_frame import Jamb
 from .jamb_views import front_view, section_view
@@ -143,10 +144,6 @@ def _notes(answer: Answer, given: Given, jamb: Jamb) -> None:
         answer.note("A molded stop is coped or mitered at the head: leave its legs long for that.")
 
 
-def _gap(name: str, label: str, default: str, help: str) -> Length:
-    return Length(name, label, default=default, least=0, most=6, help=help)
-
-
 TOOL = Tool(
     slug="jamb-and-stop",
     place="site",
@@ -156,7 +153,7 @@ TOOL = Tool(
         Length("door_width", "Door width", help="Of one leaf, at its wider face."),
         Length("door_height", "Door height"),
         Length("door_thickness", "Door thickness", default="1 3/8"),
-        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1"),
+        gaps.leaves(),
         Choice(
             "head_joint",
             "Head joint",
@@ -184,19 +181,12 @@ TOOL = Tool(
         ),
         Length("jamb_thickness", "Jamb thickness", default="3/4"),
         Length("jamb_depth", "Jamb depth", default="4 5/8", help="Wall with its board on both."),
-        _gap("side_gap", "Side gap", "1/8", "Between leaf and jamb, each side."),
-        _gap("head_gap", "Head gap", "1/8", "Between leaf and head."),
-        _gap("floor_gap", "Floor gap", "1/2", "Above the floor covering."),
-        Length(
-            "meeting_gap",
-            "Meeting gap",
-            default="1/8",
-            least=0,
-            most=6,
-            help="Between the leaves.",
-            only_when=("leaves", "2"),
+    ]
+    + gaps.leaf_gaps()
+    + [
+        gaps.gap(
+            "floor_below", "Floor to come", "0", "Where the legs stand lower than the finish."
         ),
-        _gap("floor_below", "Floor to come", "0", "Where the legs stand lower than the finish."),
         Length(
             "floor_falls",
             "Floor falls",
@@ -207,8 +197,8 @@ TOOL = Tool(
         ),
         Length("stop_width", "Stop width", default="1 3/8", help="Along the jamb's depth."),
         Length("stop_thickness", "Stop thickness", default="3/8"),
-        _gap("stop_gap", "Gap at the stop", "1/16", "Between the closed door and the stop."),
-        _gap("setback", "Setback", "0", "Of the door's hinge face from the jamb's edge."),
+        gaps.gap("stop_gap", "Gap at the stop", "1/16", "Between the closed door and the stop."),
+        gaps.gap("setback", "Setback", "0", "Of the door's hinge face from the jamb's edge."),
         Choice(
             "stop_joint",
             "Stop joint",
@@ -223,7 +213,7 @@ TOOL = Tool(
             default_text="not checked",
             help="From where the legs stand.",
         ),
-        _gap("shim", "Room for shims", "3/8", "Each side, and above the head."),
+        gaps.gap("shim", "Room for shims", "3/8", "Each side, and above the head."),
     ],
     work=work,
     example={

@@ -4,6 +4,7 @@ import math
 
 from .. import degrees
 from ..cautions import FIRE_DOOR
+from ..door import gaps
 from ..tool import Angle, Answer, Choice, Given, Length, Refusal, Scale, Tool
 from .leaf_taper import leaves_of
 from .opening_shape import Opening
@@ -82,10 +83,6 @@ def _reading(name: str, label: str, way: str) -> Length:
     )
 
 
-def _gap(name: str, label: str, default: str, help: str) -> Length:
-    return Length(name, label, default=default, least=0, most=6, help=help)
-
-
 TOOL = Tool(
     slug="opening-survey",
     place="site",
@@ -100,7 +97,7 @@ TOOL = Tool(
         _size("height_right", "Height, right"),
         _size("diagonal_a", "Diagonal A", "Top left to bottom right.", optional=True),
         _size("diagonal_b", "Diagonal B", "Top right to bottom left.", optional=True),
-        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1"),
+        gaps.leaves(),
         Choice(
             "hinges",
             "Hinges",
@@ -124,18 +121,9 @@ TOOL = Tool(
             help="From corner to corner, touching the jamb's edges: the gap where they cross.",
         ),
         Length("depth", "Depth", optional=True, help="Of the jamb, at its shallowest."),
-        _gap("side_gap", "Side gap", "1/8", "Between leaf and jamb, each side."),
-        _gap("head_gap", "Head gap", "1/8", "Between leaf and head."),
-        _gap("floor_gap", "Floor gap", "1/2", "Above the floor covering."),
-        Length(
-            "meeting_gap",
-            "Meeting gap",
-            default="1/8",
-            least=0,
-            most=6,
-            help="Between the leaves.",
-            only_when=("leaves", "2"),
-        ),
+    ]
+    + gaps.leaf_gaps()
+    + [
         Length("door_thickness", "Door thickness", default="1 3/8"),
         Angle("bevel", "Edge bevel", default=3, least=0, most=10),
     ],
