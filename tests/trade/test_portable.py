@@ -13,6 +13,7 @@ ALLOWED = {"math", "json", "collections"}
 MISSING_METHODS = {
     "ljust", "rjust", "zfill", "removeprefix", "removesuffix", "title", "capitalize",
     "casefold", "translate", "isalnum", "hypot", "gcd", "isqrt", "prod", "dist", "fsum",
+    "_replace", "_asdict",
 }  # fmt: skip
 
 
