@@ -97,7 +97,7 @@ class Master:
         leaving = self._leaving(change)
         if leaving < 0:
             return False
-        self._replace(leaving, change, saved)
+        self._take_in(leaving, change, saved)
         self.columns[leaving] = column
         return True
 
@@ -111,7 +111,7 @@ class Master:
                     best, leaving = ratio, row
         return leaving
 
-    def _replace(self, leaving: int, change: "list[float]", saved: float) -> None:
+    def _take_in(self, leaving: int, change: "list[float]", saved: float) -> None:
         pivot = change[leaving]
         line = [number / pivot for number in self.inverse[leaving]]
         amount = self.amounts[leaving] / pivot
