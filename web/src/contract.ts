@@ -25,6 +25,8 @@ export interface Input {
   only_when: OnlyWhen | null;
   choices?: { value: string; label: string; only_when: OnlyWhen | null }[];
   offers?: { value: string; only_when: OnlyWhen | null }[];
+  /** Degrees between which an angle can be dragged; null where it can't. */
+  slide?: { from: number; to: number } | null;
   columns?: Input[];
   row?: string;
   /** Name of the list that the phone keeps for all tools that ask for it; empty for none. */

@@ -94,6 +94,13 @@ class Option(Offer):
     label = _text()
 
 
+class Slide(Reply):
+    """Degrees between which an angle can be dragged."""
+
+    start = fields.Float(required=True, data_key="from")
+    end = fields.Float(required=True, data_key="to")
+
+
 class AskedInput(Reply):
     """One thing a tool asks for."""
 
@@ -108,6 +115,7 @@ class AskedInput(Reply):
     only_when = fields.Nested(Condition, required=True, allow_none=True)
     choices = fields.List(fields.Nested(Option))
     offers = fields.List(fields.Nested(Offer))
+    slide = fields.Nested(Slide, allow_none=True)
     columns = fields.List(fields.Nested(lambda: AskedInput()))
     row = fields.String()
     kept = fields.String()

@@ -126,7 +126,10 @@ class Length(_Measured):
 
 
 class Angle(_Measured):
-    """An angle, in degrees once read; 0 to 180 exclusive unless said otherwise."""
+    """An angle, in degrees once read; 0 to 180 exclusive unless said otherwise.
+
+    With `slide` a screen offers to drag it, from `least` to `most`, and the drawing follows.
+    """
 
     kind = "angle"
 
@@ -139,11 +142,21 @@ class Angle(_Measured):
         least: "float | None" = None,
         below: "float | None" = None,
         most: "float | None" = None,
+        slide: bool = False,
         **rest: "Any",
     ) -> None:
         low = above if above is not None or least is not None else 0.0
         high = below if below is not None or most is not None else 180.0
+        if slide and (least is None or most is None):
+            raise ValueError(f"{name} slides: give it least and most.")
+        self.slide = slide
         super().__init__(name, label, Bounds(low, least, high, most), **rest)
+
+    def declare(self) -> "dict[str, object]":
+        declared = super().declare()
+        bounds = {"from": self.bounds.least, "to": self.bounds.most}
+        declared["slide"] = bounds if self.slide else None
+        return declared
 
     def parse(self, text: str, scale: Scale) -> float:
         return read_angle(text)

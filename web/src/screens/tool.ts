@@ -10,6 +10,7 @@ import { icon } from "../parts/icons";
 import { cautionBlock, noteBlock, numberLists, sourceFold, tableBlock } from "../parts/lists";
 import { pad } from "../parts/pad";
 import "../parts/rows";
+import { slides } from "../parts/slides";
 import { printSheets, sheetsOf } from "../print/print";
 import { set } from "../text/set";
 import { capital } from "../text/words";
@@ -87,7 +88,7 @@ export class ToolScreen extends LitElement {
         </form>
         <div class="result">
           ${answerCard({ session, chosen: this.chosen, active, choose, earlier })}
-          ${this.drawing(answer)}
+          ${this.drawing(answer)} ${this.slides()}
         </div>
         <div class="rest">${answer ? this.answered(answer) : nothing} ${this.about(answer)}</div>
       </div>
@@ -144,6 +145,14 @@ export class ToolScreen extends LitElement {
       ${isExample ? html`<p class="example">Example</p>` : nothing}
       <lp-drawing class="ghost" aria-hidden="true" .drawing=${ghost}></lp-drawing>
     </div>`;
+  }
+
+  /** What can be dragged stands where its drawing does, once that is no mere example. */
+  private slides(): TemplateResult[] {
+    const { last, isEmpty, inputs } = this.desk.session;
+    if (!last || isEmpty) return [];
+    const asked = applying(this.tool.declaration.inputs, inputs);
+    return slides(asked, inputs, last, (name, value) => this.desk.change(name, value));
   }
 
   private answered(answer: Answer): TemplateResult {

@@ -216,7 +216,7 @@ TOOL = Tool(
             default_text="as wide",
             only_when=("meets", "leaf"),
         ),
-        Angle("opening", "Drawn open", default=30, least=0, most=180),
+        Angle("opening", "Drawn open", default=30, least=0, most=180, slide=True),
     ],
     work=work,
     example={"width": "18", "thickness": "1 3/4", "pin_out": "5/8", "land": "1/8"},
