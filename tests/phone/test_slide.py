@@ -40,7 +40,8 @@ def test_it_stands_under_the_drawing_with_its_name_and_says_degrees(door: App) -
     slider = thumb(door.page)
     expect(slider).to_have_attribute("aria-valuetext", "30 degrees")
     box, drawing = slider.bounding_box(), door.page.locator(".result svg.drawing").bounding_box()
-    assert box and drawing
+    assert box
+    assert drawing
     assert box["height"] >= TARGET
     assert box["y"] >= drawing["y"] + drawing["height"]
 
