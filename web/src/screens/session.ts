@@ -120,16 +120,20 @@ export class Session {
   pause(isPaused: boolean): void {
     this.isPaused = isPaused;
     this.changed();
-    if (!isPaused) this.settled = this.searched(this.newest).catch(() => undefined);
+    if (!isPaused) this.settled = this.searched(this.newest);
   }
 
-  /** Puts ever better answers in the place of the first, as long as the core finds any. */
+  /**
+   * Puts ever better answers in the place of the first, as long as the core finds any.
+   *
+   * A core that breaks or hangs on the way ends the search; the answer it gave before is no worse.
+   */
   private async searched(id: number): Promise<void> {
     while (id === this.newest && !this.isPaused) {
       const { standing } = this;
       if (standing.state !== "answered" || standing.search === null) return;
-      const reply = await this.core.goOn(standing.search);
-      const better = reply.ok ? reply : { ...standing, search: null };
+      const reply = await this.core.goOn(standing.search).catch(() => null);
+      const better = reply?.ok ? reply : { ...standing, search: null };
       this.stand(id, { state: "answered", answer: better.answer, search: better.search });
     }
   }
