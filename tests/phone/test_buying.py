@@ -52,8 +52,10 @@ def test_a_part_is_asked_for_and_the_list_is_used(app: App) -> None:
 
 
 def test_five_boards_are_tallied_at_the_stack(app: App) -> None:
-    """Width x feet / 12, times the quarter: 6 x 8 / 12 = 4, 7 1/2 x 8 / 12 = 5, 9 x 10 / 12 = 7 1/2,
-    6 x 10 / 12 = 5 in 4/4; 8 x 12 / 12 x 2 = 16 in 8/4. Together 37 1/2 board feet.
+    """Width x feet / 12, times the quarter: together 37 1/2 board feet.
+
+    In 4/4: 6 x 8 / 12 = 4, 7 1/2 x 8 / 12 = 5, 9 x 10 / 12 = 7 1/2, 6 x 10 / 12 = 5.
+    In 8/4: 8 x 12 / 12 x 2 = 16.
 
     A board as long and thick as the one above takes two taps: "Add a board", and its width.
     """
