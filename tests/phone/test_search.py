@@ -149,7 +149,7 @@ def test_another_form_is_answered_while_the_old_one_is_searched(app: App) -> Non
 
 
 def test_a_search_that_breaks_leaves_the_answer_it_had(app: App) -> None:
-    """A step longer than the watchdog's patience cost the good answer before it, and it began anew."""
+    """A step past the watchdog's patience cost the good answer before it: all began anew."""
     start(app, *SEARCHES[0])
     had = app.headline.text_content() or ""
     app.page.evaluate("window.breakStep()")
