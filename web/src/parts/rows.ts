@@ -117,23 +117,18 @@ export class Rows extends LitElement {
     return columns.some((column) => this.host.message(`${path}.${column.name}`) !== "");
   }
 
-  private values(row: RawRow): string[] {
-    return applying(this.input.columns ?? [], row).map((column) => {
-      const text = shownValue(column, row[column.name] ?? null) || column.default_text;
-      if (column.kind === "flag") return text === "yes" ? column.label : "";
-      return column.kind === "angle" && /\d$/.test(text) ? `${text}°` : text;
-    });
-  }
-
   private summary(row: RawRow): TemplateResult {
-    const [first = "", ...others] = this.values(row);
-    const rest = others.filter(Boolean).join(" ");
-    return html`<span class="medium"
+    const [head, ...columns] = applying(this.input.columns ?? [], row);
+    const first = head ? saidInRow(head, row) || head.default_text : "";
+    const rest = columns.map((column) => saidInRow(column, row)).filter(Boolean).join(" · ");
+    return html`<span class="rowsays"
+      ><span class="medium"
         >${first
           ? set(first)
           : html`<span aria-hidden="true">–</span><span class="unseen">empty</span>`}</span
       >
-      ${rest ? html`<span class="chip">${set(rest)}</span>` : nothing}`;
+      ${rest ? html`<span class="chip">${set(rest)}</span>` : nothing}</span
+    >`;
   }
 
   /** Listens on the window: a captured pointer would be let go when the row's element moves. */
@@ -173,4 +168,14 @@ export class Rows extends LitElement {
     event.preventDefault();
     this.host.move(this.input.name, at, to);
   }
+}
+
+/** Returns a value with what makes it plain beside others; nothing for what was left as it is. */
+function saidInRow(column: Input, row: RawRow): string {
+  const text = shownValue(column, row[column.name] ?? null);
+  if (column.kind === "flag") return text === "yes" ? column.label : "";
+  if (text === "" || column.kind === "choice") return text;
+  if (column.kind === "count") return `×\u2009${text}`;
+  if (column.kind === "angle") return /\d$/.test(text) ? `${text}°` : text;
+  return column.unit === "$" ? `$${text}` : [text, column.unit].filter(Boolean).join(" ");
 }

@@ -98,13 +98,14 @@ export class ToolScreen extends LitElement {
   private inputs(): TemplateResult {
     const { session, isUnfolded } = this.desk;
     const { inputs, declaration } = session;
-    const [open, rest] = folded(applying(declaration.inputs, inputs));
+    const applied = applying(declaration.inputs, inputs);
+    const [open, rest] = folded(applied);
     const isHeldOpen = rest.some(
       (input) => isChanged(input, inputs[input.name]) || this.desk.message(input.name) !== "",
     );
     const isOpen = isUnfolded || isHeldOpen;
-    return html`${fieldGrid(open, inputs, "", this.desk, (input) => this.rows(input))}
-    ${isOpen ? fieldGrid(rest, inputs, "", this.desk) : nothing}
+    const shown = isOpen ? applied : open;
+    return html`${fieldGrid(shown, inputs, "", this.desk, (input) => this.rows(input))}
     ${rest.length > 0 && !isHeldOpen ? this.foldButton(rest, isOpen) : nothing}
     ${strayMessages(session).map((words) => html`<p class="message">${set(words)}</p>`)}`;
   }

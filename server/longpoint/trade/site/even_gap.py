@@ -172,7 +172,8 @@ def _drawing(tilt: Tilt, moves: "tuple[float, float]", scale: Scale) -> Drawing:
         view.box("metal", 0, down - 2, edge, down + 2)
         if abs(move) > SEEN:
             view.text((edge + 2, down), _words(scale.finer(), move)[0], "cut", "start")
-        view.dimension((-6, 0), (-6, down), scale.length(down), -1 - number)
+        # The short one stands outside, so that no line runs through its number.
+        view.dimension((-6, 0), (-6, down), scale.length(down), number - 2)
     view.dimension((top, 0), (right, 0), scale.finer().length(tilt.top), 1)
     view.dimension((bottom, high), (right, high), scale.finer().length(tilt.bottom), -1)
     return view

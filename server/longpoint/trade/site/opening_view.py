@@ -44,7 +44,7 @@ class Large:
 def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Drawing:
     """Return the opening and its leaves from the front, the waste of the tapers in place."""
     large = Large(opening, leaves)
-    words = f"errors and gaps drawn {large.times} times" if large.times > 1 else "to scale"
+    words = f"errors × {large.times}" if large.times > 1 else "to scale"
     tight = [scale.length(size) for size in opening.tight]
     view = Drawing(
         "The opening from the front, " + words,

@@ -160,9 +160,9 @@ TOOL = Tool(
                     "grain",
                     "Grain",
                     [
-                        ("along", "along the part's length"),
-                        ("across", "across the part's length"),
-                        ("any", "any way"),
+                        ("along", "grain along it"),
+                        ("across", "grain across it"),
+                        ("any", "grain any way"),
                     ],
                     default="along",
                 ),
