@@ -1,5 +1,12 @@
 """Cautions that several tools share, so that the same danger is told in the same words."""
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .answer import Answer
+
+SHARPEST = 50.0
+"""Degrees off square that most miter saws reach, about: common practice, no source."""
+
 SAW = (
     "Keep guards on and both hands clear of the blade's path; hold the piece to fence and table, "
     "never freehand. Let the blade stop before you reach for a small offcut."
@@ -27,3 +34,9 @@ FIRE_DOOR = (
     "Fire-rated doors and frames: their label and the local code decide hinges, gaps and what "
     "may be cut; ask the authority before you touch one."
 )
+
+
+def warn_if_sharp(answer: "Answer", *settings: float) -> None:
+    """Add the caution about sharp settings if one, in degrees either way, is past the reach."""
+    if max([abs(setting) for setting in settings]) > SHARPEST:
+        answer.caution(SHARP_MITER)

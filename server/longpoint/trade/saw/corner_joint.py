@@ -7,11 +7,10 @@ outer edges meet. Pieces of equal width share the corner evenly; of unequal widt
 import math
 
 from .. import degrees
-from ..cautions import SAW, SHARP_MITER, TEST_CUT
+from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import Angle, Answer, Drawing, Given, Length, Refusal, Scale, Tool
 
-SHARPEST = 50.0  # Degrees off square; most miter saws stop about here (common practice).
 LONGEST_RUN = 1200.0  # Inches; a longer joint is no joint that anyone cuts.
 
 
@@ -87,8 +86,7 @@ def _notes(answer: Answer, corner: Corner, saw_a: float, saw_b: float) -> None:
                 f"Piece {name} is so wide for this corner that its long point lies on the inner "
                 "edge: swing the saw the other way."
             )
-    if max(saw_a, saw_b) > SHARPEST:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, saw_a, saw_b)
 
 
 def _drawing(corner: Corner, scale: Scale) -> Drawing:

@@ -1,7 +1,7 @@
 """Crown at a corner: saw settings flat on the table and nested against the fence."""
 
 from .. import degrees
-from ..cautions import SAW, SHARP_MITER, TEST_CUT
+from ..cautions import SAW, SHARPEST, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import (
     Angle,
@@ -19,9 +19,8 @@ from ..tool import (
 from .crown_drawing import on_the_table, section
 from .laid_on_saw import flat, nested
 
-MOST_SWING = 50.0
 MOST_TILT = 45.0
-"""What many saws reach, degrees: common practice, no source."""
+"""How far many saws tilt, degrees: common practice, no source."""
 
 
 class Crown:
@@ -56,8 +55,7 @@ def work(given: Given, scale: Scale) -> Answer:
         cut = flat(crown.turn, side, crown.tilt)
         answer.draw(on_the_table(side, cut, crown.miter, crown.bevel, crown.width))
     _notes(answer, crown)
-    if crown.miter > MOST_SWING:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, crown.miter, crown.bevel, crown.nested)
     return answer
 
 
@@ -154,7 +152,7 @@ def _notes(answer: Answer, crown: Crown) -> None:
         "Nested: upside down, the ceiling edge on the table and the wall edge against the fence, "
         "held at its spring by a stop."
     )
-    if crown.miter > MOST_SWING or crown.bevel > MOST_TILT:
+    if crown.miter > SHARPEST or crown.bevel > MOST_TILT:
         answer.note(
             f"This corner is sharp: {show_angle(crown.miter)} of swing and "
             f"{show_angle(crown.bevel)} of tilt are more than many saws reach. Nested needs "

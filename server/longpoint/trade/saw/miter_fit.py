@@ -1,7 +1,7 @@
 """The joint is open at the heel or the toe: how far, and which way, is the saw turned?"""
 
 from .. import degrees
-from ..cautions import SAW
+from ..cautions import SAW, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import Angle, Answer, Choice, Drawing, Given, Length, Refusal, Scale, Tool
 
@@ -42,6 +42,7 @@ def work(given: Given, scale: Scale) -> Answer:
     _table(answer, joint)
     answer.draw(_drawing(joint, scale))
     _notes(answer, joint)
+    warn_if_sharp(answer, joint.saw, joint.turned(joint.turn), joint.turned(joint.turn / 2))
     return answer
 
 

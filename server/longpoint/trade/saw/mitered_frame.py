@@ -4,7 +4,7 @@ All corners are square; where they are not, each needs its own setting.
 """
 
 from .. import degrees
-from ..cautions import SAW, TEST_CUT
+from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import (
     Answer,
@@ -63,6 +63,7 @@ def work(given: Given, scale: Scale) -> Answer:
     _pieces(answer, frame)
     answer.draw(_drawing(given, frame, scale))
     _notes(answer, frame)
+    warn_if_sharp(answer, *_all_settings(frame))
     return answer
 
 
@@ -112,6 +113,11 @@ def _figures(answer: Answer, frame: Frame) -> None:
 def settings(across: float, upright: float) -> "tuple[float, float]":
     """Return the settings, degrees off square, of a level piece and the upright it meets."""
     return degrees.atan(upright / across), degrees.atan(across / upright)
+
+
+def _all_settings(frame: Frame) -> "tuple[float, ...]":
+    top = settings(frame.top, frame.side)
+    return top + settings(frame.bottom, frame.side) if frame.closed else top
 
 
 def _pieces(answer: Answer, frame: Frame) -> None:

@@ -3,12 +3,10 @@
 import math
 
 from .. import degrees
-from ..cautions import SAW, SHARP_MITER, TEST_CUT
+from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Drawing, Given, Length, Refusal, Scale, Tool, miter
 from .odd_quadrilateral import CORNER_NAMES, CORNERS, SIDES, Quadrilateral
-
-SHARP = 50.0  # Degrees off square; most miter saws stop about here (common practice).
 
 
 class Frame:
@@ -43,8 +41,7 @@ def work(given: Given, scale: Scale) -> Answer:
         _piece(answer, frame, side)
     answer.draw(_drawing(frame, scale))
     _notes(answer, frame)
-    if max(frame.saws) > SHARP:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, *frame.saws)
     return answer
 
 

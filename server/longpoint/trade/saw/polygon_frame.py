@@ -1,7 +1,7 @@
 """A frame of equal sides, three to twenty-four: what is set on the saw, how long is each piece?"""
 
 from .. import degrees
-from ..cautions import SAW, SHARP_MITER, TEST_CUT
+from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Count, Drawing, Given, Length, Refusal, Scale, Tool, miter
 
@@ -9,7 +9,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     Point = tuple[float, float]
 
-SHARP = 50.0  # Degrees off square; most miter saws stop about here (common practice).
 SAW_ERROR = 0.1  # Degrees: what the smallest step of a good scale hides.
 
 
@@ -67,8 +66,7 @@ def work(given: Given, scale: Scale) -> Answer:
     )
     answer.draw(_drawing(ring, scale))
     _notes(answer, ring)
-    if ring.saw > SHARP:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, ring.saw)
     return answer
 
 

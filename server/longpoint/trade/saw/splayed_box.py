@@ -1,12 +1,11 @@
 """Sides that lean: what is set on the saw for mitered and for butted corners?"""
 
 from .. import degrees
-from ..cautions import SAW, SHARP_MITER, TEST_CUT
+from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import Angle, Answer, Choice, Count, Drawing, Given, Length, Refusal, Scale, Tool, miter
 from .laid_on_saw import laid
 
-SHARP = 50.0  # Degrees off square; most miter saws stop about here (common practice).
 FEATHER = 45.0  # Degrees of tilt past which a butted end runs out to a feather edge.
 SKETCH = (12.0, 8.0)
 """Narrow side and height that are drawn while none are given, inches."""
@@ -46,8 +45,7 @@ def work(given: Given, scale: Scale) -> Answer:
     answer.draw(_board(box, scale))
     answer.draw(_section(box, scale))
     _notes(answer, box)
-    if box.miter > SHARP:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, box.miter, box.bevel, box.butt)
     return answer
 
 

@@ -1,6 +1,6 @@
 """Baseboard, chair rail or any molding round a room: how long is each piece, what on each end?"""
 
-from ..cautions import SAW, SHARP_MITER, TEST_CUT
+from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import (
     Angle,
@@ -21,7 +21,6 @@ from .trim_pieces import ENDING, Piece, Run, name_neighbors, split, whole_piece
 from .trim_views import joints, plan, stands
 
 FEWEST_CLOSED = 3
-SHARP = 50.0
 STEEPEST = 85.0
 
 
@@ -38,8 +37,7 @@ def work(given: Given, scale: Scale) -> Answer:
     _drawings(answer, run, pieces)
     for note in notes(run, pieces, scale):
         answer.note(note)
-    if [piece for piece in pieces if max(piece.left.saw(), piece.right.saw()) > SHARP]:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, *[end.saw() for piece in pieces for end in (piece.left, piece.right)])
     return answer
 
 

@@ -4,11 +4,10 @@ The saw travels along the cut, so at an angle it crosses less of the board than 
 """
 
 from .. import degrees
-from ..cautions import SAW, SHARP_MITER
+from ..cautions import SAW, warn_if_sharp
 from ..lengths import show_angle
 from ..tool import Angle, Answer, Choice, Drawing, Given, Length, Scale, Tool
 
-SHARP = 50.0
 SCANT = 0.25
 _HAIR = 1e-9  # Inches: float noise must not ask for a second cut where the first just does.
 
@@ -68,8 +67,7 @@ def work(given: Given, scale: Scale) -> Answer:
     answer.draw(_first_cut(cut, scale))
     if cut.number == 2:
         answer.draw(_second_cut(cut, scale))
-    if cut.angle > SHARP:
-        answer.caution(SHARP_MITER)
+    warn_if_sharp(answer, cut.angle)
     return answer
 
 

@@ -1,6 +1,6 @@
 """A door or window trimmed out: what is every length, and where is it measured?"""
 
-from ..cautions import SAW, SHARP_MITER
+from ..cautions import SAW, warn_if_sharp
 from ..saw.mitered_frame import settings
 from ..tool import Answer, Choice, Flag, Given, Length, Scale, Tool
 from .casing_parts import Casing, casing_parts
@@ -11,7 +11,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .casing_parts import Part
 
-SHARP = 50.0  # Degrees off square; most miter saws stop about here (common practice).
 TINY = (
     "Returns are too small to hold: miter the end of a long piece first, then cut the return off "
     "it, and let the blade stop before you pick it up."
@@ -56,8 +55,7 @@ def _figures(answer: Answer, casing: Casing, parts: "list[Part]") -> None:
         answer.angle("saw_head", "Saw, head", head)
         if head != side:
             answer.angle("saw_leg", "Saw, legs", side)
-        if max(head, side) > SHARP:
-            answer.caution(SHARP_MITER)
+        warn_if_sharp(answer, head, side)
     answer.length("outside_width", "Casing over all, width", casing.outside[0])
     answer.length("outside_height", "Casing over all, height", casing.outside[1])
 
