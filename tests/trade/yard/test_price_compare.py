@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from tests.trade.asking import answer, ask, figures
@@ -54,9 +54,15 @@ def a_unit(offer: Offer, unit: str) -> float:
     return float(piece / (held(unit, sizes) * (1 - Fraction(waste, 100))))
 
 
+def assume_like(prices: list[float]) -> None:
+    """Leave out prices so far apart that they are refused; a fixture has those."""
+    assume(max(prices) < 9_999 * min(prices))
+
+
 @given(OFFERS, st.sampled_from(COMPARED))
 def test_the_best_is_the_least_for_what_a_piece_holds(offers: list[Offer], unit: str) -> None:
     prices = sorted(a_unit(offer, unit) for offer in offers)
+    assume_like(prices)
     got = figures("price-compare", offers=[row(offer) for offer in offers], compare=unit)
     assert abs(got["best_price"] / prices[0] - 1) < 1e-9
     assert abs(got["difference"] - (prices[1] - prices[0])) < 1e-9 * prices[1]
@@ -66,6 +72,7 @@ def test_the_best_is_the_least_for_what_a_piece_holds(offers: list[Offer], unit:
 
 @given(OFFERS, st.sampled_from(COMPARED), st.randoms(use_true_random=False))
 def test_the_order_of_asking_changes_no_price(offers: list[Offer], unit: str, random: Any) -> None:
+    assume_like([a_unit(offer, unit) for offer in offers])
     shuffled = list(offers)
     random.shuffle(shuffled)
     one, other = (
