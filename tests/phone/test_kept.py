@@ -47,6 +47,28 @@ class TestAddress:
         app.expect_answer("27 and 13/16 shy")
 
 
+class TestUndo:
+    """What was emptied can be brought back in its own tool, and nowhere else."""
+
+    def empty(self, app: App) -> None:
+        app.open(frame())
+        app.expect_answer()
+        app.page.get_by_role("button", name="Start over").tap()
+        expect(app.page.get_by_text("The form is empty.")).to_be_visible()
+
+    def test_it_brings_the_form_back_and_shows_it_from_the_top(self, app: App) -> None:
+        self.empty(app)
+        expect(app.field("Width")).to_be_in_viewport()
+        app.page.get_by_role("button", name="Undo").tap()
+        expect(app.field("Width")).to_have_value("27 13/16")
+
+    def test_it_goes_with_its_tool(self, app: App) -> None:
+        self.empty(app)
+        app.turn("saw", "corner-joint")
+        expect(app.page.get_by_role("button", name="Undo")).to_be_hidden()
+        expect(app.page).to_have_url(re.compile("#/saw/corner-joint$"))
+
+
 class TestKept:
     def settings(self, app: App) -> Any:
         app.page.get_by_role("button", name="Units and settings").tap()

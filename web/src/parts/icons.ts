@@ -12,6 +12,7 @@ const LINES: { [name: string]: string } = {
   add: "M12 5v14M5 12h14",
   up: "M12 19V5M6 11l6-6 6 6",
   down: "M12 5v14M6 13l6 6 6-6",
+  back: "M15 5l-7 7 7 7",
   handle: "M5 8h14M5 12h14M5 16h14",
   erase: "M9 6h11v12H9l-6-6zM12.5 9.5l4 5M16.5 9.5l-4 5",
   close: "M6 6l12 12M18 6L6 18",

@@ -11,7 +11,7 @@ import {
   keptAnswers, loadForm, loadSettings, saveSettings, type KeptAnswer, type Settings,
 } from "../engine/store";
 import { startUpdates } from "../engine/updates";
-import { crowsFoot } from "../parts/icons";
+import { crowsFoot, icon } from "../parts/icons";
 import { nav } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
 import { set } from "../text/set";
@@ -95,6 +95,8 @@ export class App extends LitElement {
   /** Opens what the address names; an unknown address leads to the place last used. */
   private async open(): Promise<void> {
     arrived();
+    // What was offered to undo belongs to the tool that is being left.
+    if (this.said?.action) this.said = null;
     const number = (this.pages += 1);
     const route = routeOf(location.hash);
     if (!route) return this.goHome();
@@ -193,7 +195,9 @@ export class App extends LitElement {
   private header(place: string, title: string, isTool: boolean): TemplateResult {
     return html`<header class="head">
       ${isTool
-        ? html`<a class="sign" href=${hashOf(place)} aria-label="Back to the questions">${crowsFoot()}</a>`
+        ? html`<a class="sign back" href=${hashOf(place)} aria-label="Back to the questions"
+            >${icon("back")}${crowsFoot()}</a
+          >`
         : html`<span class="sign">${crowsFoot()}</span>`}
       <h1>${set(title)}</h1>
       <button

@@ -119,6 +119,7 @@ export class Desk implements RowsHost {
     this.opened = null;
     this.session.replace(listInputs(this.declaration.inputs, inputs));
     this.edited();
+    scrollTo(0, 0);
     this.offerUndo("The form is empty.", inputs);
   }
 
@@ -128,6 +129,7 @@ export class Desk implements RowsHost {
     this.opened = null;
     const { inputs: asked } = this.declaration;
     const recalled = await respelled(asked, inputs, from, units, this.core);
+    if (this.session.isOver) return;
     this.session.replace({ ...listInputs(asked, this.session.inputs), ...recalled });
     this.edited();
   }
@@ -136,7 +138,9 @@ export class Desk implements RowsHost {
   async rescale(to: Scale): Promise<void> {
     const { inputs, scale } = this.session;
     const asked = this.declaration.inputs;
-    this.session.replace(await respelled(asked, inputs, scale, to.units, this.core), to);
+    const spelled = await respelled(asked, inputs, scale, to.units, this.core);
+    if (this.session.isOver) return;
+    this.session.replace(spelled, to);
     this.edited();
   }
 

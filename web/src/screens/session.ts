@@ -27,6 +27,8 @@ export class Session {
   isPaused = false;
   /** Resolves when the newest question has its reply. */
   settled: Promise<void> = Promise.resolve();
+  /** The tool was left: nothing changes this form any more. */
+  isOver = false;
   private newest = 0;
   private slow = 0;
 
@@ -95,6 +97,7 @@ export class Session {
 
   /** Ends this session: late replies go nowhere. */
   end(): void {
+    this.isOver = true;
     this.newest += 1;
     clearTimeout(this.slow);
   }
