@@ -44,7 +44,7 @@ class Large:
 def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Drawing:
     """Return the opening and its leaves from the front, the waste of the tapers in place."""
     large = Large(opening, leaves)
-    words = f"errors × {large.times}" if large.times > 1 else "to scale"
+    words = f"errors and gaps drawn {large.times} times" if large.times > 1 else "to scale"
     tight = [scale.length(size) for size in opening.tight]
     view = Drawing(
         "The opening from the front, " + words,
@@ -52,30 +52,35 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Draw
     )
     outline = large.drawn(opening.points, large.bases)
     view.area("wall", outline)
-    number = len(leaves)
+    tags: list[Point] = []
     for place, leaf in enumerate(leaves):
         part = large.wide / len(leaves)
         points = large.drawn(leaf.points, large.rectangle(part * place, part * (place + 1)))
         view.area("panel", points)
-        number = _tapers(view, leaf, points, large.times, number)
-        view.tag(((points[0][0] + points[2][0]) / 2, large.high * 0.7), str(place + 1))
+        tags.insert(place, ((points[0][0] + points[2][0]) / 2, large.high * 0.7))
+        tags += _tapers(view, leaf, points, large.times)
     view.area("clearance", large.bases)
     _sizes(view, opening, outline, scale)
-    view.text((large.wide / 2, large.high * 0.85), words)
+    # Last: the other leaf's edge and a line of size run where a corner's balloon stands.
+    for number, at in enumerate(tags):
+        view.tag(at, str(number + 1))
+    short = f"errors × {large.times}" if large.times > 1 else words
+    view.text((large.wide / 2, large.high * 0.85), short)
     return view
 
 
-def _tapers(view: Drawing, leaf: "Leaf", points: "list[Point]", times: int, number: int) -> int:
+def _tapers(view: Drawing, leaf: "Leaf", points: "list[Point]", times: int) -> "list[Point]":
+    """Draw what comes off a leaf; return the corners where it does, in the order of its marks."""
+    found = []
     away = 1.0 if leaf.hinge == "left" else -1.0
     ways = {"Top": (0.0, -1.0), "Bottom": (0.0, 1.0), "Strike": (away, 0.0)}
     for taper in leaf.tapers:
-        number += 1
         x, y = points[taper.corner]
         way = ways[taper.edge]
         corner = x + way[0] * times * taper.off, y + way[1] * times * taper.off
         view.area("waste", [points[taper.other], (x, y), corner])
-        view.tag(corner, str(number))
-    return number
+        found.append(corner)
+    return found
 
 
 def _sizes(view: Drawing, opening: "Opening", points: "list[Point]", scale: Scale) -> None:

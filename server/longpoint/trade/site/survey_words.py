@@ -38,7 +38,7 @@ def add_leaf(
         answer.mark(str(tag), words, f"corner of the {name.lower()}'s blank", taper.off)
     length = answer.scale.length
     rows = [[where, length(gap)] for where, gap in leaf.gaps_left(size[0], size[1])]
-    answer.table(name + ", left square", ["Where", "Gap"], rows)
+    answer.table(name + ", if it stays square", ["Where", "Gap"], rows)
 
 
 def add_errors(answer: "Answer", opening: "Opening") -> None:

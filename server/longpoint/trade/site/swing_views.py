@@ -51,6 +51,8 @@ def _other_leaf(view: Drawing, swing: Swing, other: Swing, opening: float) -> No
     turned = [other.turned(point, opening) for point in other.section()]
     view.area("panel", [(hinge - x, y) for x, y in turned])
     view.circle("metal", (hinge + other.pin_in, -other.pin_out), PIN)
+    jamb = hinge + 2 * other.pin_in
+    view.box("wall", jamb, 0, jamb + max(3.0, other.width / 8), 2 * other.thickness)
 
 
 def tight_view(swing: Swing, relief: float, scale: Scale) -> Drawing:
