@@ -343,3 +343,57 @@ def test_whatever_is_typed_gets_figures_or_a_sentence(inputs: dict[str, Any]) ->
         assert all(piece["length"] > 0 for piece in got["answer"]["pieces"])
     else:
         assert all(error["field"] and error["message"] for error in got["errors"])
+
+
+CLOSING = "set Closed run to yes"
+
+
+def closing_cautions(inputs: dict[str, Any]) -> list[str]:
+    return [words for words in answer(inputs)["cautions"] if CLOSING in words]
+
+
+@given(rooms(), st.sampled_from(["cope", "miter", "butt"]))
+def test_walls_all_round_a_room_are_not_taken_for_an_open_run_in_silence(
+    room: Room, joint: str
+) -> None:
+    walls = walls_of(room)
+    asked = {"walls": walls, "thickness": 0.5, "inside_joint": joint}
+    said = closing_cautions(asked)
+    assert len(said) == (walls[-1].get("turn", "inside") == "inside")
+    assert not closing_cautions(asked | {"closed": True})
+
+
+@pytest.mark.parametrize(
+    ("changes", "closes"),
+    [
+        ({}, True),
+        # Half an inch is what tapes and walls differ by; five inches is another corner.
+        ({2: {"length": 143.5}}, True),
+        ({2: {"length": 139}}, False),
+        ({3: {"turn": "casing"}}, False),
+        ({1: {"turn": "casing"}}, False),
+        ({1: {"corner": 135}}, False),
+    ],
+)
+def test_four_walls_that_meet_again_are_a_closed_run(
+    changes: dict[int, dict[str, Any]], closes: bool
+) -> None:
+    walls = [{"length": length} for length in (144, 120, 144, 120)]
+    walls = [wall | changes.get(at, {}) for at, wall in enumerate(walls)]
+    assert bool(closing_cautions({"walls": walls, "thickness": 0.625})) == closes
+
+
+def test_an_end_at_a_casing_does_not_collide() -> None:
+    walls = [{"length": length} for length in (144, 120, 144, 120)]
+    assert not closing_cautions({"walls": walls, "thickness": 0.625, "first_end": "casing"})
+
+
+def test_what_to_buy_is_said_with_its_unit() -> None:
+    # Hand: 144 + 120 + 144 + 120 is 528 inches, 44 feet, 13.41 meters; 2 inches are 51 mm.
+    walls = [{"length": length} for length in (144, 120, 144, 120)]
+    asked: dict[str, Any] = {"walls": walls, "closed": True, "thickness": 0.625}
+    for units, total, over in (("in", "44 ft", "2 in more"), ("mm", "13.41 m", "51 mm more")):
+        got = asking.answer("trim-run", {"units": units}, **asked)
+        figures = {figure["name"]: figure["also"] for figure in got["figures"]}
+        assert figures["total_length"] == total
+        assert any(over + " for each joint" in note for note in got["notes"])

@@ -1,6 +1,6 @@
 """What to say with a run of trim: order of work, how each joint is cut, what to look out for."""
 
-from ..lengths import show_angle
+from ..lengths import show_angle, show_number
 from ..tool import Scale
 from .trim_joints import DYING
 from .trim_path import closing_notes
@@ -11,6 +11,11 @@ BUYING = 2.0
 
 OBTUSE = 150.0
 """Degrees; at a flatter inside corner the piece that runs through ends in a long sliver."""
+
+UNSAID = (
+    "These walls come round to where they began, so the last piece and piece 1 would both run "
+    "square into the same corner and collide. If the trim goes all round, set Closed run to yes."
+)
 
 
 def notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
@@ -23,11 +28,22 @@ def notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
     said += _order_notes(run) + _inside_notes(run, pieces, scale)
     said += _outside_notes(run) + _scarf_notes(run, pieces, scale)
     said += _saw_notes(pieces)
+    over = scale.bare(BUYING) + (" in" if scale.units == "in" else "")
     said.append(
-        f"Buy {scale.bare(BUYING)} over the total for each joint, and square both ends "
-        "of every stick."
+        f"Buy the total and {over} more for each joint, and square both ends of every stick."
     )
     return said
+
+
+def run_of_stock(inches: float, scale: Scale) -> str:
+    """Return a total as the yard says it: in feet, or in meters where millimeters are in force.
+
+    >>> run_of_stock(528, Scale())
+    '44 ft'
+    """
+    if scale.units == "in":
+        return show_number(inches / 12, 1) + " ft"
+    return show_number(inches * 0.0254) + " m"
 
 
 def _order_notes(run: Run) -> "list[str]":

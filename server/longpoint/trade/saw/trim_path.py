@@ -74,6 +74,22 @@ def closing_notes(run: Run, scale: Scale) -> "list[str]":
     return _angle_notes(run.walls) + _length_notes(run.walls, scale)
 
 
+def closes_unsaid(run: Run) -> bool:
+    """Tell whether an open run comes back to its start, so that its two ends share a corner."""
+    if run.first_end != "wall" or run.walls[-1].turn != "inside":
+        return False
+    if [wall for wall in run.walls if wall.turn in ENDING]:
+        return False
+    turns = sum([turned(wall) for wall in run.walls])
+    return abs(turns - 360) < ANGLE_MISS and _miss(run.walls) <= LENGTH_MISS
+
+
+def _miss(walls: "list[Wall]") -> float:
+    """Return how far the last wall ends from where the first one starts, inches."""
+    x, y = trace(walls, 0.0)[-1].start
+    return math.sqrt(x * x + y * y)
+
+
 def _angle_notes(walls: "list[Wall]") -> "list[str]":
     """Hold the angles in the room against those of any closed figure.
 
@@ -93,8 +109,7 @@ def _angle_notes(walls: "list[Wall]") -> "list[str]":
 
 
 def _length_notes(walls: "list[Wall]", scale: Scale) -> "list[str]":
-    x, y = trace(walls, 0.0)[-1].start
-    miss = math.sqrt(x * x + y * y)
+    miss = _miss(walls)
     if miss <= LENGTH_MISS:
         return []
     return [

@@ -16,7 +16,8 @@ from ..tool import (
 )
 from .scarf import MOST_PIECES, fits, piece_length, pieces_needed
 from .trim_joints import Joint
-from .trim_notes import notes
+from .trim_notes import UNSAID, notes, run_of_stock
+from .trim_path import closes_unsaid
 from .trim_pieces import ENDING, Piece, Run, name_neighbors, split, whole_piece
 from .trim_views import joints, plan, stands
 
@@ -37,6 +38,8 @@ def work(given: Given, scale: Scale) -> Answer:
     _drawings(answer, run, pieces)
     for note in notes(run, pieces, scale):
         answer.note(note)
+    if closes_unsaid(run):
+        answer.caution(UNSAID)
     warn_if_sharp(answer, *[end.saw() for piece in pieces for end in (piece.left, piece.right)])
     return answer
 
@@ -127,6 +130,7 @@ def _figures(answer: Answer, run: Run, pieces: "list[Piece]") -> None:
     )
     marked = sum([piece.marked(thick) for piece in pieces])
     answer.length("total_length", "Total, as marked", marked, lead=True)
+    answer.figures[-1]["also"] = run_of_stock(marked, answer.scale)
     answer.count("piece_count", "Pieces", len(pieces))
     answer.count("scarf_count", "Scarf joints", len(pieces) - len(run.walls))
     longest = max([piece.over_all(thick) for piece in pieces])
@@ -164,7 +168,11 @@ def _drawings(answer: Answer, run: Run, pieces: "list[Piece]") -> None:
 
 
 WALL = [
-    Length("length", "Length", help="Wall to wall, along the line of the trim."),
+    Length(
+        "length",
+        "Length",
+        help="Wall to wall at the line of the trim; walls go clockwise, seen from above.",
+    ),
     Choice(
         "turn",
         "At its right end",
@@ -196,11 +204,10 @@ TOOL = Tool(
     inputs=[
         Rows(
             "walls",
-            "Walls",
+            "Walls, clockwise seen from above",
             WALL,
             row="wall",
-            help="Clockwise as seen from above: facing each from the room, its right end meets "
-            "the next one's left end.",
+            help="Facing each from the room, its right end meets the next one's left end.",
         ),
         Length("thickness", "Thickness", help="Of the stock, from back to face."),
         Choice(
