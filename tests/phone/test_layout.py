@@ -43,6 +43,29 @@ IN_SIGHT = """
 }
 """
 
+# Labels of dimensions that an upright line of another dimension runs through.
+STRUCK = """
+() => {
+  const dimensions = [...document.querySelectorAll("lp-drawing:not(.ghost) g.dimension")];
+  const boxOf = (part) => part.getBoundingClientRect();
+  const lineOf = (dimension) => boxOf(dimension.querySelector(":scope > .lead ~ .bar"));
+  const strikes = (line, label) => {
+    const across = (line.left + line.right) / 2;
+    const isUpright = line.width < line.height / 4;
+    const isBeside = line.top > label.bottom - 5 || line.bottom < label.top + 5;
+    return isUpright && across > label.left && across < label.right && !isBeside;
+  };
+  return dimensions.flatMap((own) => {
+    const label = own.querySelector("text");
+    const others = dimensions.filter((other) => {
+      return other !== own && other.ownerSVGElement === own.ownerSVGElement;
+    });
+    const isStruck = others.some((other) => strikes(lineOf(other), boxOf(label)));
+    return isStruck ? [label.textContent] : [];
+  });
+}
+"""
+
 
 @pytest.fixture
 def app(shared: App) -> Iterator[App]:
@@ -96,3 +119,13 @@ def test_the_number_is_in_sight_after_entry(app: App) -> None:
             if not app.page.evaluate(IN_SIGHT, lead):
                 hidden.append(f"{slug}: {lead} with the pad closed")
     assert hidden == []
+
+
+def test_no_line_strikes_through_the_label_of_a_dimension(app: App) -> None:
+    struck: dict[str, list[str]] = {}
+    for place, slug in TOOLS:
+        app.turn_to_example(place, slug)
+        expect(app.page.locator(".result lp-drawing:not(.ghost) svg.drawing")).to_be_visible()
+        if found := app.page.evaluate(STRUCK):
+            struck[slug] = found
+    assert struck == {}

@@ -7,9 +7,8 @@
 import type { Drawing, Point, Role, Shape } from "../contract";
 import { around, clearest, spanning, union, type Box, type Spot } from "./boxes";
 import { TEXT_HEIGHT, textWidth } from "./label";
+import { direction, fitsOn, Lanes, outward, OVERHANG, roomAlong } from "./lanes";
 
-const FIRST_LANE = 22;
-const LANE = 26;
 const BALLOON = 11;
 
 export type Placed =
@@ -28,16 +27,28 @@ export interface Layout {
 
 type Sized<S extends Shape["shape"]> = Extract<Shape, { shape: S }>;
 
+/** A dimension's line and what it measures between, its direction, and the way out from there. */
+interface Lined {
+  feet: [Spot, Spot];
+  line: [Spot, Spot];
+  along: Spot;
+  side: Spot;
+  length: number;
+}
+
 /** One drawing at one scale (pixels to the inch). */
 class Sheet {
   readonly placed: Placed[] = [];
   extent: Box;
   private readonly taken: Box[] = [];
+  /** Upright dimension lines, none of which may strike through another's label. */
+  private readonly uprights = new Map<Shape, Box>();
 
   constructor(
     private readonly origin: Point,
     private readonly scale: number,
     corner: Point,
+    private readonly lanes: Lanes,
   ) {
     this.extent = spanning([[0, 0], this.spot(corner)]);
   }
@@ -68,17 +79,32 @@ class Sheet {
   }
 
   private dimension(shape: Sized<"dimension">): void {
-    const feet: [Spot, Spot] = [this.spot(shape.from), this.spot(shape.to)];
-    const [along, length] = direction(feet);
-    const out = laneOffset(shape.lane);
-    const side: Spot = [along[1] * Math.sign(out || 1), -along[0] * Math.sign(out || 1)];
-    const line = feet.map((foot) => moved(foot, side, Math.abs(out))) as [Spot, Spot];
+    const { feet, line, along, side, length } = this.lined(shape);
     const width = textWidth(shape.text);
     const spots = labelSpots(line, along, side, length, width);
-    const at = clearest(spots, width, TEXT_HEIGHT, this.taken);
+    const others = [...this.uprights].filter(([own]) => own !== shape).map(([, box]) => box);
+    const at = clearest(spots, width, TEXT_HEIGHT, [...this.taken, ...others]);
     this.take(around(at, width, TEXT_HEIGHT));
     this.grow(spanning(line));
     this.put({ kind: "dimension", role: shape.role, feet, line, at, text: shape.text });
+  }
+
+  private lined(shape: Sized<"dimension">): Lined {
+    const feet: [Spot, Spot] = [this.spot(shape.from), this.spot(shape.to)];
+    const [along, length] = direction(feet);
+    const side = outward(along, shape.lane);
+    const out = this.lanes.offset(side, shape.lane);
+    const line = feet.map((foot) => moved(foot, side, out)) as [Spot, Spot];
+    return { feet, line, along, side, length };
+  }
+
+  /** Lines drawn later are to be kept clear of too. */
+  foresee(shape: Shape): void {
+    if (shape.shape !== "dimension") return;
+    const { line, along } = this.lined(shape);
+    const { left, right, top, bottom } = spanning(line);
+    const isUpright = Math.abs(along[1]) > 0.9;
+    if (isUpright) this.uprights.set(shape, { left: left - 2, right: right + 2, top, bottom });
   }
 
   private tag(shape: Sized<"tag">): void {
@@ -121,17 +147,6 @@ class Sheet {
   }
 }
 
-function direction([from, to]: [Spot, Spot]): [along: Spot, length: number] {
-  const [x, y] = [to[0] - from[0], to[1] - from[1]];
-  const length = Math.sqrt(x * x + y * y);
-  return length > 0 ? [[x / length, y / length], length] : [[1, 0], 0];
-}
-
-/** Lane 1, 2.. lie to the left of the direction, which on a y-down screen is (y, -x). */
-function laneOffset(lane: number): number {
-  return lane === 0 ? 0 : Math.sign(lane) * (FIRST_LANE + LANE * (Math.abs(lane) - 1));
-}
-
 function moved(spot: Spot, way: Spot, far: number): Spot {
   return [spot[0] + way[0] * far, spot[1] + way[1] * far];
 }
@@ -141,12 +156,11 @@ function labelSpots(
   line: [Spot, Spot], along: Spot, side: Spot, length: number, width: number,
 ): Spot[] {
   const middle: Spot = [(line[0][0] + line[1][0]) / 2, (line[0][1] + line[1][1]) / 2];
-  const onLine = moved(middle, side, Math.abs(side[0]) * (width / 2 - 8));
-  const room = Math.abs(along[0]) * width + Math.abs(along[1]) * TEXT_HEIGHT;
-  const outside = moved(middle, side, Math.abs(side[0]) * (width / 2 + 8) + Math.abs(side[1]) * 13);
-  const beyond = length / 2 + room / 2 + 8;
+  const onLine = moved(middle, side, Math.abs(side[0]) * (width / 2 - OVERHANG));
+  const outside = moved(middle, side, Math.abs(side[0]) * (width / 2 + OVERHANG) + Math.abs(side[1]) * 13);
+  const beyond = length / 2 + roomAlong(along, width) / 2 + 8;
   const ends = [moved(middle, along, beyond), moved(middle, along, -beyond)];
-  if (length < room + 12) return [outside, ...ends, moved(outside, side, TEXT_HEIGHT)];
+  if (!fitsOn(along, length, width)) return [outside, ...ends, moved(outside, side, TEXT_HEIGHT)];
   const shifts = [0.22, -0.22, 0.36, -0.36].map((part) => moved(onLine, along, part * length));
   return [onLine, ...shifts, outside, ...ends];
 }
@@ -154,7 +168,8 @@ function labelSpots(
 /** Returns the drawing laid out at `scale` pixels to the inch. */
 export function laidOut(drawing: Drawing, scale: number): Layout {
   const [x0, y0, x1, y1] = drawing.box;
-  const sheet = new Sheet([x0, y0], scale, [x1, y1]);
+  const sheet = new Sheet([x0, y0], scale, [x1, y1], new Lanes(drawing, scale));
+  drawing.shapes.forEach((shape) => sheet.foresee(shape));
   for (const shape of drawing.shapes) sheet.add(shape);
   return { placed: sheet.placed, extent: sheet.extent };
 }
