@@ -41,6 +41,8 @@ export interface Declaration {
   place: string;
   title: string;
   question: string;
+  /** Words of the trade to find it by, beyond those it shows. */
+  finds: string[];
   inputs: Input[];
   cautions: string[];
 }

@@ -24,8 +24,8 @@ def _text(description: str = "", **rest: Any) -> fields.String:
     return fields.String(required=True, metadata=_described(description, rest))
 
 
-def _texts() -> fields.List[Any]:
-    return fields.List(fields.String(), required=True)
+def _texts(description: str = "") -> fields.List[Any]:
+    return fields.List(fields.String(), required=True, metadata=_described(description, {}))
 
 
 def _number(description: str = "", none: bool = False) -> fields.Float:
@@ -130,6 +130,7 @@ class Declaration(Reply):
     place = _text(enum=[place for place, _ in PLACES])
     title = _text()
     question = _text()
+    finds = _texts("Words of the trade to find it by.")
     inputs = _list(AskedInput)
     cautions = _texts()
     sources = _texts()

@@ -58,6 +58,8 @@ class Tool:
         A complete and plausible set of raw inputs, for the thumbnail.
     cautions, sources : list of str
         Sentences shown beside every answer.
+    finds : tuple of str
+        Words of the trade that a search should find it by, beyond those it shows.
     """
 
     def __init__(
@@ -73,6 +75,7 @@ class Tool:
         example: "dict[str, Any]",
         cautions: "list[str]",
         sources: "list[str]",
+        finds: "tuple[str, ...]" = (),
     ) -> None:
         self.slug = slug
         self.place = place
@@ -84,6 +87,7 @@ class Tool:
         self.example = example
         self.cautions = cautions
         self.sources = sources
+        self.finds = finds
 
     def read(self, raw: "dict[str, Any]", scale: Scale) -> Given:
         """Read raw inputs.
@@ -141,6 +145,7 @@ class Tool:
             "place": self.place,
             "title": self.title,
             "question": self.question,
+            "finds": list(self.finds),
             "inputs": [asked.declare() for asked in self.inputs],
             "cautions": self.cautions,
             "sources": self.sources,

@@ -44,6 +44,7 @@ export class App extends LitElement {
   @state() private settings!: Settings;
   @state() private sheet: "" | "settings" | "earlier" = "";
   @state() private kept: KeptAnswer[] | string | null = null;
+  @state() private isFinding = false;
   @state() private said: Said | null = null;
   @state() private newer: (() => Promise<void>) | null = null;
   @state() private install: (() => Promise<boolean>) | null = null;
@@ -104,6 +105,7 @@ export class App extends LitElement {
     if (number !== this.pages) return;
     this.page = { number, route, start };
     this.sheet = "";
+    this.isFinding = false;
     scrollTo(0, 0);
     const place = catalog.places.find((each) => each.place === route.place);
     document.title = `${route.tool?.declaration.title ?? place?.title ?? ""} · Longpoint`;
@@ -168,7 +170,8 @@ export class App extends LitElement {
     const { page } = this;
     if (!page) return nothing;
     const { place, tool } = page.route;
-    const title = tool?.declaration.title ?? catalog.places.find((each) => each.place === place)?.title;
+    const shelf = catalog.places.find((each) => each.place === place);
+    const title = tool?.declaration.title ?? (this.isFinding ? "Found" : shelf?.title);
     return html`<div class="frame">
         <div class="page">
           ${this.header(place, title ?? "", tool !== null)} ${this.banner()}
@@ -184,7 +187,10 @@ export class App extends LitElement {
                     .openEarlier=${() => void this.showEarlier()}
                   ></lp-tool>`,
                 )
-              : keyed(place, html`<lp-place .place=${place}></lp-place>`)}
+              : keyed(place, html`<lp-place
+                    .place=${place}
+                    .finding=${(isFinding: boolean) => (this.isFinding = isFinding)}
+                  ></lp-place>`)}
           </main>
         </div>
         ${nav(place)}

@@ -6,23 +6,15 @@ import { catalog } from "../engine/catalog";
 import type { CatalogTool } from "../contract";
 import { set } from "../text/set";
 import { hashOf } from "./address";
+import { matching } from "./finding";
 
 type Shelf = (typeof catalog.places)[number];
-
-function words(tool: CatalogTool): string {
-  const { question, title, slug, inputs } = tool.declaration;
-  return [question, title, slug, ...inputs.map((input) => input.label)].join(" ").toLowerCase();
-}
-
-/** Every word asked for stands somewhere in the question, the title or the inputs' labels. */
-function matches(tool: CatalogTool, asked: string): boolean {
-  const all = words(tool);
-  return asked.toLowerCase().split(/\s+/).every((word) => all.includes(word));
-}
 
 @customElement("lp-place")
 export class PlaceScreen extends LitElement {
   @property({ attribute: false }) place = "";
+  /** Told whether questions of every place are shown, not those of this one. */
+  @property({ attribute: false }) finding: (isFinding: boolean) => void = () => undefined;
   @state() private asked = "";
 
   protected override createRenderRoot(): HTMLElement {
@@ -38,16 +30,21 @@ export class PlaceScreen extends LitElement {
           placeholder="Find a question…"
           autocomplete="off"
           enterkeyhint="search"
-          @input=${(event: Event) => (this.asked = (event.target as HTMLInputElement).value.trim())}
+          @input=${(event: Event) => this.find((event.target as HTMLInputElement).value.trim())}
         />
       </label>
       ${this.asked ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
     </div>`;
   }
 
+  private find(asked: string): void {
+    this.asked = asked;
+    this.finding(asked !== "");
+  }
+
   private found(): TemplateResult {
     const shelves = catalog.places
-      .map((shelf) => ({ ...shelf, tools: shelf.tools.filter((tool) => matches(tool, this.asked)) }))
+      .map((shelf) => ({ ...shelf, tools: matching(shelf.tools, this.asked) }))
       .filter((shelf) => shelf.tools.length > 0);
     const count = shelves.reduce((sum, shelf) => sum + shelf.tools.length, 0);
     const said = count === 0 ? `No question holds “${this.asked}”.` : `${count} found`;

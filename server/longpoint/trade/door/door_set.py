@@ -105,6 +105,7 @@ TOOL = Tool(
     place="saw",
     title="Door set",
     question="A frame-and-panel door or pair for this opening: what is every part?",
+    finds=("stile", "rail", "cabinet door", "cope and stick", "panel door"),
     inputs=[
         Length("width", "Opening width", help="Between the finished jambs."),
         Length("height", "Opening height", help="From the finished floor to the head."),

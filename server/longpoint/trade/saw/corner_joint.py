@@ -121,6 +121,7 @@ TOOL = Tool(
     place="saw",
     title="Corner joint",
     question="Two pieces meet at this corner: what does the saw read?",
+    finds=("miter", "bevel", "butt", "casing", "baseboard", "protractor"),
     inputs=[
         Angle(
             "corner",

@@ -173,6 +173,7 @@ TOOL = Tool(
     place="saw",
     title="Crown at a corner",
     question="Crown at this corner: what is set on the saw, flat or nested?",
+    finds=("crown molding", "cove", "cornice", "spring angle", "compound", "ceiling"),
     inputs=[
         Angle(
             "corner",

@@ -223,6 +223,7 @@ TOOL = Tool(
     place="saw",
     title="Even spacing",
     question="So many things evenly between two ends: how wide is the gap, and where is each?",
+    finds=("baluster", "spindle", "picket", "slat", "batten", "shelf", "screws"),
     inputs=[
         Length("overall", "Overall", help="From the one end to the other."),
         Length("item_width", "Item width", least=0, help="0 for lines, such as screws."),

@@ -164,6 +164,7 @@ TOOL = Tool(
     place="saw",
     title="Glue-up",
     question="A part wider or thicker than the stock: how many strips, how wide, what clamps?",
+    finds=("laminate", "edge joint", "tabletop", "panel"),
     inputs=[
         Choice(
             "way",

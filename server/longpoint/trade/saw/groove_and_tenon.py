@@ -145,6 +145,7 @@ TOOL = Tool(
     place="saw",
     title="Groove and tenon",
     question="Plow the frame for this panel: which stack, and what tenon suits it?",
+    finds=("dado", "mortise", "stub tenon", "slot", "plywood"),
     inputs=[
         Length("panel_thickness", "Panel thickness", most=6, help="As measured with a caliper."),
         Length("stock_thickness", "Stock thickness", most=12, help="Of stiles and rails."),

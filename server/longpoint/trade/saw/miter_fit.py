@@ -157,6 +157,7 @@ TOOL = Tool(
     place="saw",
     title="Open miter",
     question="The joint is open at the heel or the toe: how far is the saw turned?",
+    finds=("gap", "adjust", "casing", "picture frame"),
     inputs=[
         Length("width", "Trim width", help="Of both pieces, measured square across the face."),
         Length("gap", "Gap", help="At the open end of the joint, while the other end touches."),

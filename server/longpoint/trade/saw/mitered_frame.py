@@ -206,6 +206,7 @@ TOOL = Tool(
     place="saw",
     title="Mitered frame",
     question="Trim around an opening or inside a recess: how long is each piece?",
+    finds=("picture frame", "mirror", "casing", "panel molding"),
     inputs=[
         Choice(
             "fit",

@@ -159,6 +159,7 @@ TOOL = Tool(
     place="saw",
     title="Out-of-square frame",
     question="The opening isn't square: how is trim mitered to it anyway?",
+    finds=("crooked", "racked", "casing", "picture frame"),
     inputs=[
         Choice(
             "fit",

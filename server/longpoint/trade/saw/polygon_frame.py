@@ -155,6 +155,7 @@ TOOL = Tool(
     place="saw",
     title="Many-sided frame",
     question="A frame of equal sides: what is set on the saw, how long is each piece?",
+    finds=("octagon", "hexagon", "segments", "ring"),
     inputs=[
         Count("sides", "Sides", least=3, most=24),
         Length("size", "Size"),

@@ -156,6 +156,7 @@ TOOL = Tool(
     place="saw",
     title="Splayed box",
     question="Sides that lean: what is set on the saw, mitered or butted?",
+    finds=("hopper", "tray", "planter", "taper", "compound miter"),
     inputs=[
         Count("sides", "Sides", least=3, most=24),
         Angle("lean", "Lean", least=0, most=85, help="Of each side from upright."),

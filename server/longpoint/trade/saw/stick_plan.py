@@ -200,6 +200,7 @@ TOOL = Tool(
     place="saw",
     title="Stick plan",
     question="Which piece out of which stick, so that the least has to be bought?",
+    finds=("cut list", "molding", "baseboard", "buy", "waste"),
     inputs=[
         Rows("pieces", "Pieces", PIECE, row="piece", most=300),
         Rows("sticks", "Sticks", STICK, row="stick", most=12),

@@ -201,6 +201,15 @@ TOOL = Tool(
     title="Trim run",
     question="Baseboard, chair rail or any molding round a room: how long is each piece and what "
     "is on each end?",
+    finds=(
+        "cope",
+        "baseboard",
+        "base shoe",
+        "picture rail",
+        "wainscot cap",
+        "scarf",
+        "inside corner",
+    ),
     inputs=[
         Rows(
             "walls",

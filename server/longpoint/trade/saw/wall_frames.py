@@ -215,6 +215,7 @@ TOOL = Tool(
     place="saw",
     title="Wall frames",
     question="Applied molding boxes evenly across a wall or a panel: what size, where, what cuts?",
+    finds=("wainscot", "picture frame", "shadow box", "panel molding"),
     inputs=[
         Choice("on", "On", [("wall", "a wall"), ("panel", "a door panel")], default="wall"),
         Length("length", "Length", help="From end to end of what the frames share."),

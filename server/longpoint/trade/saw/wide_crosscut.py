@@ -233,6 +233,7 @@ TOOL = Tool(
     place="saw",
     title="Wide crosscut",
     question="Will this board fit the saw; if not, cut, flip and cut again?",
+    finds=("shelf", "stair tread", "miter saw"),
     inputs=[
         Length("board_width", "Board width"),
         Length("capacity", "Saw's reach at square", help="The widest board it cuts at 0°."),

@@ -124,6 +124,7 @@ TOOL = Tool(
     place="site",
     title="Casing set",
     question="A door or window trimmed out: what is every length, and where is it measured?",
+    finds=("stool", "apron", "rosette", "plinth", "reveal", "window trim"),
     inputs=[
         Choice(
             "opening",

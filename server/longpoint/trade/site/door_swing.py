@@ -191,6 +191,7 @@ TOOL = Tool(
     place="site",
     title="Door swing",
     question="Will it clear as it opens, and what bevel does it need?",
+    finds=("butt hinge", "bevel", "bind", "threshold", "clearance"),
     inputs=[
         Length("width", "Door width"),
         Length("thickness", "Door thickness"),

@@ -188,6 +188,7 @@ TOOL = Tool(
     place="site",
     title="Even gap",
     question="The strike gap is uneven: which hinge is packed or deepened, by how much?",
+    finds=("shim", "reveal", "sag", "hinge bind", "hang a door"),
     inputs=[
         _gap("gap_top", "Gap at the top"),
         _gap("gap_bottom", "Gap at the bottom"),

@@ -79,6 +79,7 @@ TOOL = Tool(
     place="site",
     title="Hardware centers",
     question="Pulls, plates, knobs, catches in stiles and rails: where is every hole?",
+    finds=("pull", "knob", "handle", "escutcheon", "drill", "bore", "backset"),
     inputs=[
         Length("leaf_width", "Leaf width"),
         Length("leaf_height", "Leaf height"),

@@ -149,6 +149,7 @@ TOOL = Tool(
     place="site",
     title="Jamb and stop",
     question="A jamb for this door: how long are legs and head, and where does the stop go?",
+    finds=("door frame", "rough opening", "door stop"),
     inputs=[
         Length("door_width", "Door width", help="Of one leaf, at its wider face."),
         Length("door_height", "Door height"),

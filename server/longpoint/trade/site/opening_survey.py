@@ -88,6 +88,7 @@ TOOL = Tool(
     place="site",
     title="Opening survey",
     question="What is this opening really, and what door goes in?",
+    finds=("rough opening", "plumb", "level", "diagonal", "out of square"),
     inputs=[
         _size("width_top", "Width, top", "Between the jambs."),
         _size("width_middle", "Width, middle", optional=True),

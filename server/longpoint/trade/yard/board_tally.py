@@ -134,6 +134,7 @@ TOOL = Tool(
     place="yard",
     title="Board tally",
     question="Board by board at the stack: how many board feet, what do they cost, is it enough?",
+    finds=("lumber", "board foot", "hardwood", "waste", "rough"),
     inputs=[
         Rows(
             "boards",

@@ -109,6 +109,7 @@ TOOL = Tool(
     place="yard",
     title="Part to stock",
     question="A part this thick and this wide: what do I ask for at the yard?",
+    finds=("lumber", "rough", "board", "nominal", "quarters", "buy"),
     inputs=[
         Length("thickness", "Thickness", least=1 / 16, most=60, help="Of the finished part."),
         Length("width", "Width", least=1 / 16, most=240),

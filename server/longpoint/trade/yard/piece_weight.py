@@ -158,6 +158,7 @@ TOOL = Tool(
     place="yard",
     title="Piece weight",
     question="What does it weigh, a door or a load, and how many does it take to lift?",
+    finds=("heavy", "pounds", "slab", "lumber", "plywood"),
     inputs=[
         Rows(
             "things",

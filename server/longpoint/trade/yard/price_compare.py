@@ -139,6 +139,7 @@ TOOL = Tool(
     title="Price compare",
     question="Prices by the board foot, the lineal foot, the piece or the sheet: which is the "
     "better buy?",
+    finds=("lumber", "cost", "cheaper", "linear foot", "plywood"),
     inputs=[
         Rows("offers", "Offers", _OFFER, row="offer", least=2, most=40),
         Choice(

@@ -148,6 +148,7 @@ TOOL = Tool(
     place="yard",
     title="Sheet plan",
     question="Panels out of sheets: how many sheets, which part where, and in what order to cut?",
+    finds=("plywood", "MDF", "cut list", "layout", "saw kerf"),
     inputs=[
         Rows(
             "parts",

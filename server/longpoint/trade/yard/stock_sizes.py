@@ -131,6 +131,18 @@ TOOL = Tool(
     place="yard",
     title="Stock sizes",
     question="What will a board with this label really measure?",
+    finds=(
+        "lumber",
+        "actual",
+        "nominal",
+        "dimensional",
+        "2x4",
+        "1x6",
+        "plywood",
+        "hardwood",
+        "softwood",
+        "surfaced",
+    ),
     inputs=[
         Choice(
             "family",

@@ -143,6 +143,7 @@ TOOL = Tool(
     place="yard",
     title="Wood movement",
     question="How much will this width move, and what gap does the panel need?",
+    finds=("shrink", "swell", "humidity", "moisture", "seasonal", "expansion"),
     inputs=[
         Choice(
             "species",
