@@ -78,7 +78,7 @@ def test_hinge_mortise_of_a_residential_door_offline(app: App, context: BrowserC
         ("Door thickness", "1 3/8"),
         ("Hinge height", "3 1/2"),
         ("Leaf thickness", "0.085"),
-        ("Gap wanted", "3/32"),
+        ("Gap to the jamb", "3/32"),
     ):
         app.enter(label, text)
     app.expect_answer("Mortise depth", "1/16", "full")

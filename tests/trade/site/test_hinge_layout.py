@@ -125,3 +125,48 @@ def test_old_hinges_keep_their_lines_on_the_jamb(lines: list[float], gap: float)
     on_door = [mark["value"] for mark in marks if mark["from"] == "door top"][0::2]
     assert all(math.isclose(a, b) for a, b in zip(on_jamb, lines, strict=True))
     assert all(math.isclose(a + gap, b) for a, b in zip(on_door, lines, strict=True))
+
+
+def doubts(units: str, **inputs: object) -> list[str]:
+    """Return the cautions that ask to look at the unit."""
+    sizes = {"door_height": "80 in", "door_thickness": "1.375 in", "hinge_height": "3.5 in"}
+    found = answer("hinge-layout", {"units": units}, **sizes, **inputs)
+    return [words for words in found["cautions"] if "look at the unit" in words]
+
+
+@pytest.mark.parametrize("leaf", ["0.085", "0.123", "0.130", "0.203", "2.2 mm"])
+def test_leaves_as_they_are_sold_raise_no_doubt(leaf: str) -> None:
+    """From the light 3 1/2 to the heavy 6 inch hinge, as the table's sources list them."""
+    assert doubts("in", leaf_thickness=leaf, gap="1/8") == []
+
+
+def test_a_slip_in_the_leaf_is_doubted_in_the_units_in_force() -> None:
+    """A point misplaced, 0.85 for 0.085; inches typed where millimeters are in force."""
+    (thick,) = doubts("in", leaf_thickness="0.85", gap="1/8")
+    assert "0.850 thick is thicker" in thick
+    assert "0.085 to 0.203" in thick
+    # By hand: 0.085 x 25.4 is 2.159, 0.203 x 25.4 is 5.156.
+    (thin,) = doubts("mm", leaf_thickness="0.085", gap="3")
+    assert "0.09 mm thick is thinner" in thin
+    assert "2.16 mm to 5.16 mm" in thin
+
+
+def test_gaps_over_a_quarter_are_doubted() -> None:
+    assert doubts("in", leaf_thickness="0.123", gap="1/4", closed_gap="1/4") == []
+    (wide,) = doubts("in", leaf_thickness="0.123", gap="3/8")
+    assert "to the jamb of 3/8" in wide
+    (closed,) = doubts("mm", leaf_thickness="3", gap="3", closed_gap="7")
+    assert "closed hinge of 7.0 mm" in closed
+
+
+@given(st.floats(min_value=60, max_value=110), st.integers(min_value=2, max_value=6))
+def test_each_top_line_is_drawn_with_its_own_number(height: float, hinges: int) -> None:
+    """A line at each hinge from the door's edge out, its number at the line's level."""
+    sizes = DOOR | {"door_height": height, "leaf_thickness": 0.1, "gap": 0.1, "hinges": hinges}
+    found = answer("hinge-layout", **sizes)
+    tops = [m for m in found["marks"] if "top line" in m["label"] and m["from"] == "door top"]
+    shapes = found["details"][0]["shapes"]
+    lines = {s["from"][1] for s in shapes if s["shape"] == "line"}
+    numbers = {s["text"]: s["at"][1] for s in shapes if s["shape"] == "text"}
+    assert lines == {mark["value"] for mark in tops}
+    assert numbers == {mark["text"]: mark["value"] for mark in tops}

@@ -6,6 +6,7 @@ and jamb is let in, half on each side, until the wanted gap is left.
 
 from ..cautions import FIRE_DOOR, HEAVY_DOOR, SHALLOW
 from ..tool import Answer, Choice, Count, Given, Length, Scale, Tool
+from .hinge_checks import add_doubts
 from .hinge_choice import CHOICE_INPUTS, CHOICE_SOURCES, add_choice
 from .hinge_places import MATCH_INPUTS, Layout, hinge_names
 from .hinge_screws import SCREW_INPUTS, SCREW_SOURCES, add_screws
@@ -37,6 +38,7 @@ def work(given: Given, scale: Scale) -> Answer:
         if given.flag(wanted):
             add(answer, given, layout)
     _notes(answer, layout, scale)
+    add_doubts(answer, given)
     return answer
 
 
@@ -78,15 +80,18 @@ TOOL = Tool(
     place="site",
     title="Hinge layout",
     question="Where do the hinges go and how deep is the mortise?",
+    finds=("butt hinge", "gain", "leaf", "hang a door"),
     inputs=[
         Length("door_height", "Door height"),
         Length("door_thickness", "Door thickness"),
         Length("hinge_height", "Hinge height", help="Length of the leaf along the door."),
-        Length("leaf_thickness", "Leaf thickness", help="Measure one leaf: 0.085, say."),
-        Length("gap", "Gap wanted", help="Between door and jamb on the hinge side."),
+        Length(
+            "leaf_thickness", "Leaf thickness", help="Of one leaf alone, not of the closed pair."
+        ),
+        Length("gap", "Gap to the jamb", help="Between door and jamb on the hinge side."),
         Length(
             "closed_gap",
-            "Gap of the hinge",
+            "Gap, hinge closed",
             default="1/16",
             least=0,
             help="Between the leaves when the hinge itself is closed.",

@@ -10,6 +10,7 @@ WOOD = 2.2  # Inches of door and jamb drawn on either side of the gap.
 KNUCKLE = 0.19  # Radius of a butt's knuckle as drawn; it decides nothing.
 FACE = 14.0  # Inches of the door's face drawn beside its edge.
 JAMB = 4.5
+TICK = 2.0  # Inches that a top line is drawn past the door, to where its number stands.
 
 
 def section_view(layout: "Layout", scale: Scale) -> Drawing:
@@ -47,13 +48,15 @@ def edge_view(layout: "Layout", scale: Scale) -> Drawing:
     high, gap = layout.door_height, layout.gap
     view = Drawing(
         "The hinge side from the front",
-        f"{layout.count} hinges on a door {scale.length(high)} high, top lines from its top.",
+        f"{layout.count} hinges on a door {scale.length(high)} high, their top lines "
+        "from the door's top.",
     )
     view.box("stock", gap, -layout.head_gap, gap + JAMB, high)
     view.box("panel", -FACE, 0, 0, high)
     for number, top in enumerate(layout.tops):
         view.box("metal", -gap, top, 2 * gap, top + layout.hinge)
         view.tag((-FACE / 2, top + layout.hinge / 2), str(number + 1))
-        view.dimension((-FACE, top), (-FACE, 0), scale.length(top), number + 1)
+        view.line("mark", (0, top), (-FACE - TICK, top))
+        view.text((-FACE - 1.5 * TICK, top), scale.length(top), anchor="end")
     view.dimension((gap + JAMB, 0), (gap + JAMB, high), scale.length(high))
     return view

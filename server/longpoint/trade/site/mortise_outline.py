@@ -25,8 +25,9 @@ def mortise_outline(layout: "Layout", scale: Scale) -> Drawing:
     )
     view.box("stock", 0, -PAST, thick, high + PAST)
     view.box("cut", 0, 0, wide, high)
-    view.text((thick / 2, -PAST / 2), "\u2190 knuckle face", "cut")
-    lines = [depth, "deep", "screw heads", "this side"]
+    view.text((thick / 2, -PAST / 2), "\u2190 knuckle", "cut")
+    lines = [depth, "deep", "screw", "heads", "up"]
+    # A line of more letters would run over the outline on a phone.
     for number, words in enumerate(lines):
         view.text((wide / 2, high * (number + 1) / (len(lines) + 1)), words, "cut")
     view.dimension((0, high), (0, 0), scale.length(high))
