@@ -89,3 +89,16 @@ def test_more_than_the_machine_is_meant_to_take_is_said() -> None:
 def test_a_hair_too_thick_is_one_pass_not_none() -> None:
     got = figures_of(answer("milling-passes", rough=1 + 1e-12, finished=1, per_pass=36))
     assert got["passes"] == 1
+
+
+@given(TICKS, TICKS, TAKES, LIGHTS, FACES)
+def test_no_layer_is_drawn_over_the_number_of_a_pass(
+    rough: int, finished: int, per_pass: int, light: str, faces: str
+) -> None:
+    """What is drawn later covers what was drawn before: hatching ran through the numbers."""
+    got = planed(rough, finished, per_pass, light=light, faces=faces)
+    drawn = [shape["shape"] for shape in got["drawing"]["shapes"]]
+    numbers = [at for at, shape in enumerate(drawn) if shape == "tag"]
+    assert not numbers or drawn.index("tag") > max(
+        at for at, shape in enumerate(drawn) if shape == "area"
+    )

@@ -150,3 +150,15 @@ def test_whatever_is_typed_answers_or_says_why(sizes: list[float], head: str, op
     for piece in reply["answer"]["pieces"]:
         assert piece["length"] > 0
         assert piece["short_point"] is None or piece["short_point"] > 0
+
+
+@given(st.floats(min_value=16, max_value=120), st.floats(min_value=16, max_value=96))
+def test_numbers_of_stool_and_apron_stand_side_by_side(width: float, height: float) -> None:
+    """Both boards are thin, and a balloon is 22 pixels wide on some 300 of drawing."""
+    sizes = {"width": width, "height": height, "casing_width": 3.5}
+    view = answer("casing-set", opening="stool", **sizes)["drawing"]
+    stool, apron = [
+        next(s["at"][0] for s in view["shapes"] if s["shape"] == "tag" and s["text"] == tag)
+        for tag in ("1", "5")
+    ]
+    assert abs(stool - apron) > width / 4

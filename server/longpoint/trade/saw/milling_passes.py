@@ -187,11 +187,13 @@ def _end_view(milling: Milling, scale: Scale) -> Drawing:
     )
     core = (milling.off_face(2), high - milling.off_face(1))
     view.box("stock", 0, core[0], wide, core[1])
-    for index, (top, bottom) in enumerate(_layers(milling)):
+    layers = _layers(milling)
+    for top, bottom in layers:
         view.box("waste", 0, top, wide, bottom)
-        if milling.passes <= MOST_TAGS:
-            across = wide * (index + 1) / (milling.passes + 1)
-            view.tag((across, (top + bottom) / 2), str(index + 1))
+    # After all the layers, whose hatching would run through the numbers.
+    for index, (top, bottom) in enumerate(layers if milling.passes <= MOST_TAGS else []):
+        across = wide * (index + 1) / (milling.passes + 1)
+        view.tag((across, (top + bottom) / 2), str(index + 1))
     view.dimension((0, high), (0, 0), fine.length(high))
     view.dimension((wide, core[0]), (wide, core[1]), fine.length(milling.finished))
     return view
@@ -230,6 +232,7 @@ TOOL = Tool(
     place="saw",
     title="Milling passes",
     question="From rough to finished thickness: how many passes, and what does each one leave?",
+    finds=("planer", "jointer", "plane", "surface"),
     inputs=[
         Length("rough", "Rough thickness", help="At the thickest spot, once face 1 is flat."),
         Length("finished", "Finished"),

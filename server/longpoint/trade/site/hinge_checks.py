@@ -18,8 +18,8 @@ def add_doubts(answer: Answer, given: Given) -> None:
         if gap > WIDE:
             scale = answer.scale.finer()
             answer.caution(
-                f"A gap {words} of {scale.length(gap)} is wider than {scale.bare(WIDE)}, which hardly "
-                "any door has: measure again, and look at the unit."
+                f"A gap {words} of {scale.length(gap)} is wider than {scale.bare(WIDE)}, which "
+                "hardly any door has: measure again, and look at the unit."
             )
 
 
