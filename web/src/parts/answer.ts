@@ -1,5 +1,6 @@
 /** The answer card: the big number, its strip of rule, what stands beside it, or what is awaited. */
 import { html, nothing, type TemplateResult } from "lit";
+import { guard } from "lit/directives/guard.js";
 import type { Answer, Figure } from "../contract";
 import type { Session } from "../screens/session";
 import { waitingFor } from "../screens/waiting";
@@ -29,7 +30,7 @@ export function answerCard(view: AnswerView): TemplateResult {
         ${icon("earlier")}
       </button>
     </div>
-    ${answer ? standingBody(answer, view) : ghostBody(last, view)}
+    ${answer ? guard([answer, view.chosen], () => standingBody(answer, view)) : ghostBody(last, view)}
     ${standing.state === "answered" && standing.search !== null ? searching(view, standing.answer) : nothing}
     ${standing.state === "faulted" && standing.final
       ? html`<button type="button" class="wide" @click=${() => view.session.ask()}>Try again</button>`

@@ -1,6 +1,7 @@
 /** One enlarged inch: a tap or a drag sets the fraction of the entry. */
 import { LitElement, html, svg, type SVGTemplateResult, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import { guard } from "lit/directives/guard.js";
 
 const WIDTH = 340;
 const EDGE = 14;
@@ -13,8 +14,8 @@ export class Inch extends LitElement {
   @property({ attribute: false }) parts = 16;
   /** Share of the inch the entry stands at, null for none. */
   @property({ attribute: false }) share: number | null = null;
-  /** Told the number of parts from the left, 0 to `parts` - 1. */
-  @property({ attribute: false }) pick: (over: number) => void = () => undefined;
+  /** Told the number of parts from the left, 0 to `parts` - 1; another one looks no different. */
+  @property({ attribute: false, hasChanged: () => false }) pick: (over: number) => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -37,7 +38,7 @@ export class Inch extends LitElement {
     >
       <svg viewBox="0 0 ${WIDTH} ${HEIGHT}" preserveAspectRatio="none" aria-hidden="true">
         <rect class="tape" x="0" y=${TOP - 8} width=${WIDTH} height=${HEIGHT - TOP + 8} rx="8"></rect>
-        ${this.ticks()}${this.foot()}
+        ${guard([this.parts], () => this.ticks())}${this.foot()}
       </svg>
       <span class="quarter first" aria-hidden="true">1/4</span>
       <span class="quarter half" aria-hidden="true">1/2</span>

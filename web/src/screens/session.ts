@@ -8,6 +8,7 @@ import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } f
 import type { Core } from "../engine/core";
 import { rowsAt, said, withValue } from "./form";
 import { ownInputs } from "./lists";
+import { withSame } from "./same";
 
 export type Standing =
   | { state: "asking" }
@@ -141,11 +142,17 @@ export class Session {
     }
   }
 
+  /** A new answer is a new one even where it says the same; its parts are not. */
+  private keepSame(standing: Extract<Standing, { state: "answered" }>): void {
+    if (standing.answer !== this.last) standing.answer = { ...withSame(this.last, standing.answer) };
+    this.last = standing.answer;
+  }
+
   private stand(id: number, standing: Standing): void {
     if (id !== this.newest) return;
     if (standing.state !== "asking") clearTimeout(this.slow);
     this.standing = standing;
-    if (standing.state === "answered") this.last = standing.answer;
+    if (standing.state === "answered") this.keepSame(standing);
     this.changed();
   }
 }

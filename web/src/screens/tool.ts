@@ -1,6 +1,7 @@
 /** A tool's screen, made wholly from its declaration and the core's answer. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import { guard } from "lit/directives/guard.js";
 import type { Answer, CatalogTool, Input, RawInputs, Scale } from "../contract";
 import type { Core } from "../engine/core";
 import { answerCard, glance } from "../parts/answer";
@@ -90,7 +91,10 @@ export class ToolScreen extends LitElement {
           ${answerCard({ session, chosen: this.chosen, active, choose, earlier })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
-        <div class="rest">${answer ? this.answered(answer) : nothing} ${this.about(answer)}</div>
+        <div class="rest">
+          ${guard([answer, this.chosen], () => (answer ? this.answered(answer) : nothing))}
+          ${guard([answer, session.isEmpty], () => this.about(answer))}
+        </div>
       </div>
       ${this.padInput ? this.pad(this.padInput) : this.dock()}`;
   }
@@ -157,14 +161,18 @@ export class ToolScreen extends LitElement {
   }
 
   private answered(answer: Answer): TemplateResult {
-    return html`${numberLists(answer, this.chosen, (key) => this.choose(key))}
+    const { figures, pieces, marks, notes, cautions } = answer;
+    return html`${guard([figures, pieces, marks, this.chosen], () =>
+      numberLists(answer, this.chosen, (key) => this.choose(key)),
+    )}
     ${answer.details.map(
       (detail) => html`<section class="block" aria-label=${detail.title}>
         <h2>${set(detail.title)}</h2>
         <lp-drawing .drawing=${detail}></lp-drawing>
       </section>`,
     )}
-    ${answer.tables.map(tableBlock)} ${noteBlock(answer.notes)} ${cautionBlock(answer.cautions)}`;
+    ${answer.tables.map((table) => guard([table], () => tableBlock(table)))}
+    ${guard([notes], () => noteBlock(notes))} ${guard([cautions], () => cautionBlock(cautions))}`;
   }
 
   private about(answer: Answer | null): TemplateResult {
