@@ -254,3 +254,52 @@ def test_whatever_is_measured_answers_or_says_why(sizes: list[float], leaves: st
         return
     found = reply["answer"]
     assert all(piece["width"] > 0 and piece["length"] > 0 for piece in found["pieces"])
+
+
+def warnings(found: dict[str, Any]) -> list[str]:
+    return [words for words in found["cautions"] if "measure the diagonals before you cut" in words]
+
+
+def tapers(found: dict[str, Any]) -> list[tuple[str, float]]:
+    return [(mark["label"].split(";")[0], mark["value"]) for mark in found["marks"]]
+
+
+@given(
+    st.floats(24, 72),
+    st.floats(70, 100),
+    st.tuples(*[st.floats(-0.4, 0.4)] * 3),
+    st.sampled_from(["left", "right"]),
+)
+def test_the_corner_taken_as_square_is_named_and_every_taper_is_doubted(
+    wide: float, high: float, off: tuple[float, float, float], hinges: str
+) -> None:
+    """Laid out with that very corner square, the opening has just the tapers that are doubted."""
+    corners = [[off[0], 0], [wide, 0], [wide, high], [off[1], high + off[2]]]
+    tape = taped(np.array(corners)) | {"hinges": hinges}
+    sure = answer("opening-survey", **tape)
+    del tape["diagonal_a"], tape["diagonal_b"]
+    unsure = answer("opening-survey", **tape)
+    (said,) = warnings(unsure)
+    assert "the top right corner is taken as square" in said
+    assert ("every taper" in said) == bool(unsure["marks"])
+    assert [label for label, _ in tapers(unsure)] == [label for label, _ in tapers(sure)]
+    for (_, one), (_, other) in zip(tapers(unsure), tapers(sure), strict=True):
+        assert one == pytest.approx(other, abs=1e-6)
+    assert all("doubtful" in mark["label"] for mark in unsure["marks"])
+    assert not [mark for mark in sure["marks"] if "doubtful" in mark["label"]]
+
+
+@pytest.mark.parametrize(
+    ("read", "assumed"),
+    [
+        ({"plumb_left": 0}, "the head is taken as level"),
+        ({"plumb_right": "1/8"}, "the head is taken as level"),
+        ({"level_sill": "1/16"}, "the right side is taken as plumb"),
+        ({"plumb_left": 0, "level_head": 0}, ""),
+        ({"diagonal_a": 87.7268, "diagonal_b": 87.7268}, ""),
+    ],
+)
+def test_what_was_not_read_is_named(read: dict[str, Any], assumed: str) -> None:
+    sizes = {"width_top": 36, "width_bottom": 36, "height_left": 80, "height_right": 80}
+    said = warnings(answer("opening-survey", **sizes, **read))
+    assert [assumed in words for words in said] == ([True] if assumed else [])

@@ -61,6 +61,19 @@ class Opening:
         """How far the middle is tighter than its two ends allow, across and down; 0 if wider."""
         return _bow(self.widths), _bow(self.heights)
 
+    @property
+    def assumed(self) -> str:
+        """What is taken for granted for want of diagonals, plumb or level; "" for nothing."""
+        plumb = [slope for slope in self.plumb if slope is not None]
+        level = [slope for slope in self.level if slope is not None]
+        if self.diagonals[0] is not None or (plumb and level):
+            return ""
+        if plumb:
+            return "the head is taken as level"
+        if level:
+            return "the right side is taken as plumb"
+        return "the top right corner is taken as square"
+
     def _shape(self, scale: "Scale") -> Quadrilateral:
         first, second = self.diagonals
         if (first is None) != (second is None):

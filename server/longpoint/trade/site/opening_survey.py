@@ -9,7 +9,14 @@ from ..tool import Angle, Answer, Choice, Given, Length, Refusal, Scale, Tool
 from .leaf_taper import leaves_of
 from .opening_shape import Opening
 from .opening_view import opening_view
-from .survey_words import add_contradictions, add_errors, add_leaf, add_notes
+from .survey_words import (
+    DOUBTFUL,
+    add_assumption,
+    add_contradictions,
+    add_errors,
+    add_leaf,
+    add_notes,
+)
 
 
 def work(given: Given, scale: Scale) -> Answer:
@@ -23,11 +30,13 @@ def work(given: Given, scale: Scale) -> Answer:
     each = ", each leaf" if len(leaves) > 1 else ""
     answer.length("door_width", "Door width" + each, size[0], lead=True)
     answer.length("door_height", "Door height", size[1], lead=True)
+    doubt = DOUBTFUL if opening.assumed else ""
     for place, leaf in enumerate(leaves):
-        add_leaf(answer, leaf, (place, len(leaves)), size, given.number("door_thickness"))
+        add_leaf(answer, leaf, (place, len(leaves)), size, given.number("door_thickness"), doubt)
     add_errors(answer, opening)
     _details(answer, given, size)
     answer.draw(opening_view(opening, leaves, scale))
+    add_assumption(answer, opening, any(leaf.tapers for leaf in leaves))
     add_contradictions(answer, opening)
     add_notes(answer, opening, leaves)
     return answer

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
 
 INSTALLED = 1 / 8 / 96  # Inches to the inch that an installed frame may lean.
 SIDES = ("Left", "Right")
+DOUBTFUL = "; doubtful: measure the diagonals first"
 
 
 def add_leaf(
@@ -20,8 +21,12 @@ def add_leaf(
     which: "tuple[int, int]",
     size: "tuple[float, float]",
     thickness: float,
+    doubt: str,
 ) -> None:
-    """Add leaf `which` of so many: its piece, its tapers, the gaps of a square leaf."""
+    """Add leaf `which` of so many: its piece, its tapers, the gaps of a square leaf.
+
+    `doubt` is said of every taper.
+    """
     place, count = which
     name = SIDES[place] + " leaf" if count > 1 else "Leaf"
     after = "_" + SIDES[place].lower() if count > 1 else ""
@@ -34,7 +39,7 @@ def add_leaf(
     for taper in leaf.tapers:
         tag += 1
         corner, other = CORNER_NAMES[taper.corner], CORNER_NAMES[taper.other]
-        words = f"{taper.edge} edge, off at the {corner} corner, nothing at the {other}"
+        words = f"{taper.edge} edge, off at the {corner} corner, nothing at the {other}{doubt}"
         answer.mark(str(tag), words, f"corner of the {name.lower()}'s blank", taper.off)
     length = answer.scale.length
     rows = [[where, length(gap)] for where, gap in leaf.gaps_left(size[0], size[1])]
@@ -75,6 +80,16 @@ def _way(name: str, slope: float) -> str:
     return "top leans " + ("right" if slope > 0 else "left")
 
 
+def add_assumption(answer: "Answer", opening: "Opening", tapered: bool) -> None:
+    """Warn of what is taken for granted, and of what hangs on it."""
+    if not opening.assumed:
+        return
+    hangs = "every taper hangs on that" if tapered else "that the door stays square hangs on that"
+    answer.caution(
+        f"Without diagonals {opening.assumed}, and {hangs}: measure the diagonals before you cut."
+    )
+
+
 def add_contradictions(answer: "Answer", opening: "Opening") -> None:
     """Warn of readings that can't all be true."""
     length, off = answer.scale.finer().length, opening.disagree
@@ -108,8 +123,7 @@ def add_notes(answer: "Answer", opening: "Opening", leaves: "list[Leaf]") -> Non
         answer.note("No corner is more than 1/16 off: the door stays square.")
     if opening.diagonals[0] is None:
         answer.note(
-            "Without diagonals the corners are taken from plumb and level, and as square where "
-            "those were not read: measure both diagonals."
+            "Without diagonals the corners are no surer than a level reads: measure both diagonals."
         )
     if len(opening.widths) + len(opening.heights) < 6:
         answer.note("A middle was not measured: a jamb bowed in there is tighter than its ends.")
