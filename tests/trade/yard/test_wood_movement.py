@@ -271,3 +271,11 @@ def growth(shape: dict[str, Any]) -> list[tuple[float, float]]:
     x, y = shape["center"]
     turns = [math.radians(shape["start"] + shape["sweep"] * at / 8) for at in range(9)]
     return [(x + shape["radius"] * math.cos(t), y + shape["radius"] * math.sin(t)) for t in turns]
+
+
+@pytest.mark.parametrize("wood", WOODS, ids=[wood.value for wood in WOODS])
+def test_where_a_number_is_from_is_told_with_the_sources_not_in_the_notes(wood: Wood) -> None:
+    asked: dict[str, Any] = {"species": wood.value, "width": 10, "moisture_from": 2}
+    for to in (8, 16):
+        notes = answer("wood-movement", moisture_to=to, **asked)["notes"]
+        assert not [note for note in notes if "memory" in note or "reprint" in note]

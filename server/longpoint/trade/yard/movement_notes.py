@@ -2,11 +2,9 @@
 
 from ..lengths import FINEST, Scale, show_number
 from ..tables.movement import (
-    CHECKED,
     CONFLICTS,
     FLOORING,
     MEMORY,
-    READ,
     SATURATED,
     coefficient_of,
 )
@@ -14,11 +12,8 @@ from ..tool import Answer
 from .movement_views import small_words
 from .moving import DAMP_END, DRY_END, Moving
 
-SEEN = {
-    READ: "Its coefficient stands in the Wood Handbook's Table 13-5, seen as a reprint.",
-    CHECKED: "Its coefficient in the Wood Handbook's Table 13-5 is from memory; it fits the "
-    "species' total shrinkage.",
-    MEMORY: "Its coefficients are from memory and not confirmed: leave more room.",
+DOUBTS = {
+    MEMORY: "This wood's coefficients are not confirmed: leave more room.",
     FLOORING: "Its coefficient is from the flooring trade's lists; they warn that such woods have "
     "moved far more in use.",
 }
@@ -43,7 +38,8 @@ def add_notes(answer: Answer, moving: Moving) -> None:
         _no_species(answer, moving)
     else:
         _reckoned(answer, moving)
-        answer.note(SEEN[moving.wood.seen])
+        if moving.wood.seen in DOUBTS:
+            answer.note(DOUBTS[moving.wood.seen])
         answer.note("Along the grain a board stays as long as it is, for all that matters here.")
     if max(moving.start, moving.end) > moving.begins:
         answer.note(
@@ -77,8 +73,6 @@ def _reckoned(answer: Answer, moving: Moving) -> None:
         return
     printed = moving.wood is not None and moving.wood.shrinkage is not None
     whence = "by the table" if printed else "worked back from the coefficient"
-    if printed and moving.wood is not None and moving.wood.shrinkage.seen == MEMORY:
-        whence = "from memory of the table"
     answer.note(
         f"Outside {show_number(DRY_END)} to {show_number(DAMP_END)} percent the coefficient "
         f"doesn't hold: reckoned by total shrinkage, {show_number(moving.shrinkage(), 1)} percent "
