@@ -303,3 +303,17 @@ def test_what_was_not_read_is_named(read: dict[str, Any], assumed: str) -> None:
     sizes = {"width_top": 36, "width_bottom": 36, "height_left": 80, "height_right": 80}
     said = warnings(answer("opening-survey", **sizes, **read))
     assert [assumed in words for words in said] == ([True] if assumed else [])
+
+
+@given(openings(), st.sampled_from(["1", "2"]), st.booleans(), st.booleans())
+def test_no_line_of_size_runs_through_the_opening(
+    opening: Corners, leaves: str, wide: bool, high: bool
+) -> None:
+    """Middle width and height crossed each other and the words; now they are words themselves."""
+    tape = taped(opening)
+    tape |= {"width_middle": tape["width_top"]} if wide else {}
+    tape |= {"height_middle": tape["height_left"]} if high else {}
+    shapes = answer("opening-survey", **tape, leaves=leaves)["drawing"]["shapes"]
+    assert all(shape["lane"] for shape in shapes if shape["shape"] == "dimension")
+    words = " ".join(shape["text"] for shape in shapes if shape["shape"] == "text")
+    assert ["wide " in words, "high " in words] == [wide, high]

@@ -65,7 +65,9 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Draw
     for number, at in enumerate(tags):
         view.tag(at, str(number + 1))
     short = f"errors × {large.times}" if large.times > 1 else words
-    view.text((large.wide / 2, large.high * 0.85), short)
+    across = tags[0][0]
+    _middles(view, opening, across, large.high, scale)
+    view.text((across, large.high * 0.85), short)
     return view
 
 
@@ -90,15 +92,11 @@ def _sizes(view: Drawing, opening: "Opening", points: "list[Point]", scale: Scal
     view.dimension(right_low, left_low, scale.length(wide[-1]))
     view.dimension(left_low, left_top, scale.length(high[0]))
     view.dimension(right_top, right_low, scale.length(high[-1]))
-    if len(wide) == 3:
-        view.dimension(
-            _half(left_top, left_low), _half(right_top, right_low), scale.length(wide[1]), 0
-        )
-    if len(high) == 3:
-        view.dimension(
-            _half(left_top, right_top), _half(left_low, right_low), scale.length(high[1]), 0
-        )
 
 
-def _half(start: "Point", end: "Point") -> "Point":
-    return (start[0] + end[0]) / 2, (start[1] + end[1]) / 2
+def _middles(view: Drawing, opening: "Opening", across: float, high: float, scale: Scale) -> None:
+    """Write the sizes in the middle down, as their lines would cross each other and the words."""
+    sizes = ((opening.widths, "wide"), (opening.heights, "high"))
+    lines = [way + " " + scale.length(read[1]) for read, way in sizes if len(read) == 3]
+    for number, words in enumerate(["middle"] + lines if lines else []):
+        view.text((across, high * (0.25 + 0.1 * number)), words)
