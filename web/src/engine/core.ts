@@ -13,17 +13,17 @@ export { CoreFault };
  * with a CoreFault; those behind it go to the next worker.
  */
 export class Core {
-  #engine: Promise<Engine>;
+  #engine: Engine;
   #last: Promise<unknown> = Promise.resolve();
 
   /** Boot a module Worker with MicroPython; the page fetches wasm and sources and posts them. */
   constructor() {
-    this.#engine = takeFirst() ?? this.#start();
+    this.#engine = takeFirst() ?? new Engine();
   }
 
   /** Resolves when the worker of this moment can answer, rejects with a CoreFault. */
   get started(): Promise<void> {
-    return this.#engine.then(() => undefined);
+    return this.#engine.started;
   }
 
   /** Ask `tool` for its answer to `inputs` as typed. */
@@ -46,13 +46,6 @@ export class Core {
     return this.#ask({ do: "read", kind, text, ...scale });
   }
 
-  #start(): Promise<Engine> {
-    const engine = Engine.start();
-    // Whoever awaits `started` or asks next hears of a failed start; alone it is no stray error.
-    engine.catch(() => undefined);
-    return engine;
-  }
-
   #ask<Reply>(request: object): Promise<Reply> {
     const turn = this.#last.then(() => this.#call<Reply>(JSON.stringify(request)));
     this.#last = turn.catch(() => undefined);
@@ -60,12 +53,12 @@ export class Core {
   }
 
   async #call<Reply>(text: string): Promise<Reply> {
-    const engine = await this.#engine.catch(() => (this.#engine = this.#start()));
+    const engine = this.#engine;
     try {
       return JSON.parse(await engine.call(text)) as Reply;
     } catch (error) {
       engine.end();
-      this.#engine = this.#start();
+      this.#engine = new Engine();
       console.error(error);
       throw error instanceof CoreFault ? error : new CoreFault(BROKE, { cause: error });
     }

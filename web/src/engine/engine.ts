@@ -13,41 +13,53 @@ const BOOT_SECONDS = 20;
 export class Engine {
   #worker = new Worker(address(workerPath), { type: "module", name: "trade core" });
   #id = LISTENING;
+  // Posted before the script listens, the supplies wait for it in the worker: a page that is busy
+  // reading its screens would hear late that it listens.
+  #booting = supplies().then((boot) => this.#post({ boot }));
+  /** Resolves when the core has answered once, rejects with a CoreFault. */
+  readonly started = this.#start();
 
-  /** Start a worker and wait until its core has answered once. */
-  static async start(): Promise<Engine> {
-    const engine = new Engine();
+  constructor() {
+    // Whoever awaits it or asks hears of a failed start; alone it is no stray error.
+    this.started.catch(() => undefined);
+  }
+
+  async #start(): Promise<void> {
     try {
-      // Posted before the script listens, the supplies wait for it in the worker: a page that is
-      // busy reading its screens would hear late that it listens.
-      const booted = supplies().then((boot) => engine.#request({ boot }, BOOT_SECONDS));
-      await Promise.all([engine.#reply(LISTENING), booted]);
-      return engine;
+      const booted = this.#booting.then((id) => this.#reply(id, BOOT_SECONDS));
+      await Promise.all([this.#reply(LISTENING), booted]);
     } catch (error) {
-      engine.end();
+      this.end();
       console.error(error);
       throw error instanceof CoreFault ? error : new CoreFault(NOT_STARTED, { cause: error });
     }
   }
 
-  /** Hand JSON text to the core and return its JSON text. */
-  call(text: string): Promise<string> {
-    return this.#request({ text }, CALL_SECONDS);
+  /**
+   * Hand JSON text to the core and return its JSON text.
+   *
+   * A core that still starts answers as soon as it has: the text waits in its worker, not here for
+   * a page that is busy drawing its first screen.
+   */
+  async call(text: string): Promise<string> {
+    await Promise.race([this.#booting, this.started]);
+    const reply = this.#reply(this.#post({ text }), CALL_SECONDS, this.started);
+    const [answer] = await Promise.all([reply, this.started]);
+    return answer;
   }
 
   end(): void {
     this.#worker.terminate();
   }
 
-  async #request(what: { boot: Supplies } | { text: string }, seconds: number): Promise<string> {
+  #post(what: { boot: Supplies } | { text: string }): number {
     const id = ++this.#id;
-    const reply = this.#reply(id, seconds);
     this.#worker.postMessage({ id, ...what });
-    return reply;
+    return id;
   }
 
-  /** Wait for the words under `id`; without `seconds` as long as the script takes to load. */
-  #reply(id: number, seconds?: number): Promise<string> {
+  /** Wait for the words under `id`, `seconds` from `since`; else as long as the script loads. */
+  #reply(id: number, seconds?: number, since = Promise.resolve()): Promise<string> {
     const listening = new AbortController();
     const { signal } = listening;
     return new Promise<string>((resolve, reject) => {
@@ -63,8 +75,11 @@ export class Engine {
       );
       this.#worker.addEventListener("error", (event) => reject(event), { signal });
       if (seconds === undefined) return;
-      const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));
-      signal.addEventListener("abort", off);
+      const watch = (): void => {
+        const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));
+        signal.addEventListener("abort", off);
+      };
+      since.then(() => signal.aborted || watch(), reject);
     }).finally(() => listening.abort());
   }
 }

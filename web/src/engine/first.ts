@@ -4,12 +4,10 @@ import { Engine } from "./engine";
  * The first worker, started as soon as this module runs: as a script of its own it runs while the
  * screens' much larger one is still being read, and both cores of a phone have work.
  */
-let first: Promise<Engine> | undefined = Engine.start();
-// Whoever takes it hears of a failed start.
-first.catch(() => undefined);
+let first: Engine | undefined = new Engine();
 
 /** Hand the first worker over, once. */
-export function takeFirst(): Promise<Engine> | undefined {
+export function takeFirst(): Engine | undefined {
   const taken = first;
   first = undefined;
   return taken;

@@ -141,7 +141,9 @@ export class ToolScreen extends LitElement {
 
   /** Before any input the worked example shows what is meant; it can't be taken for an answer. */
   private drawing(answer: Answer | null): TemplateResult | typeof nothing {
-    const { last, isEmpty } = this.desk.session;
+    const { last, isEmpty, standing } = this.desk.session;
+    // An answer that is about to come would be drawn over an example that nobody has seen.
+    if (standing.state === "asking" && !last && !isEmpty) return nothing;
     if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
     const isExample = !last || isEmpty;
     const ghost = isExample ? this.tool.example.drawing : last.drawing;

@@ -20,7 +20,10 @@ async function reply(message: ToWorker): Promise<FromWorker> {
   }
 }
 
-self.addEventListener("message", async (event: MessageEvent<ToWorker>) => {
-  self.postMessage(await reply(event.data));
+let last: Promise<void> = Promise.resolve();
+
+self.addEventListener("message", (event: MessageEvent<ToWorker>) => {
+  // In turn: what is asked while the core still starts is answered as soon as it has.
+  last = last.then(async () => self.postMessage(await reply(event.data)));
 });
 self.postMessage({ id: LISTENING, text: "" } satisfies FromWorker);
