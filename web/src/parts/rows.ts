@@ -3,9 +3,9 @@ import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { FieldError, Input, RawRow } from "../contract";
-import { applying, keyOf, shownValue } from "../screens/form";
+import { applying, isChanged, keyOf, shownValue } from "../screens/form";
 import { set } from "../text/set";
-import { capital, withArticle } from "../text/words";
+import { capital, inSentence, withArticle } from "../text/words";
 import { fieldGrid, fieldMessage, type FieldHost } from "./fields";
 import { icon } from "./icons";
 
@@ -120,7 +120,7 @@ export class Rows extends LitElement {
   private summary(row: RawRow): TemplateResult {
     const [head, ...columns] = applying(this.input.columns ?? [], row);
     const first = head ? saidInRow(head, row) || head.default_text : "";
-    const rest = columns.map((column) => saidInRow(column, row)).filter(Boolean).join(" · ");
+    const rest = columns.map((column) => saidBeside(column, row)).filter(Boolean).join(" · ");
     return html`<span class="rowsays"
       ><span class="medium"
         >${first
@@ -170,7 +170,7 @@ export class Rows extends LitElement {
   }
 }
 
-/** Returns a value with what makes it plain beside others; nothing for what was left as it is. */
+/** Returns a value with its unit, as it can stand alone. */
 function saidInRow(column: Input, row: RawRow): string {
   const text = shownValue(column, row[column.name] ?? null);
   if (column.kind === "flag") return text === "yes" ? column.label : "";
@@ -178,4 +178,12 @@ function saidInRow(column: Input, row: RawRow): string {
   if (column.kind === "count") return `×\u2009${text}`;
   if (column.kind === "angle") return /\d$/.test(text) ? `${text}°` : text;
   return column.unit === "$" ? `$${text}` : [text, column.unit].filter(Boolean).join(" ");
+}
+
+/** Returns a value with what makes it plain beside others; nothing for what was left as it is. */
+function saidBeside(column: Input, row: RawRow): string {
+  const said = isChanged(column, row[column.name]) ? saidInRow(column, row) : "";
+  const isPlain = !["length", "angle", "number"].includes(column.kind) || column.unit !== "";
+  const isDegrees = column.kind === "angle";
+  return said && (isDegrees || !isPlain) ? `${inSentence(column.label)} ${said}` : said;
 }

@@ -249,6 +249,7 @@ export class App extends LitElement {
       settings: this.settings,
       install: this.install,
       isTool: Boolean(this.page?.route.tool),
+      unshared: this.toolScreen?.desk.unshared ?? [],
       change: (part) => this.change(part),
       share: () => void share(title),
       saveFile: () => void saveFile(),

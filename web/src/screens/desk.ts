@@ -55,6 +55,13 @@ export class Desk implements RowsHost {
     return this.hand.isTyping;
   }
 
+  /** Labels of the lists in use that an address does not carry. */
+  get unshared(): string[] {
+    const { inputs: asked } = this.declaration;
+    const lists = listInputs(asked, this.session.inputs);
+    return asked.filter(({ name }) => rowsAt(lists, name).length > 0).map(({ label }) => label);
+  }
+
   message(path: string): string {
     return messageAt(this.session, path, this.hand.active);
   }

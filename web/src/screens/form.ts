@@ -92,7 +92,31 @@ export function said(inputs: Input[], given: RawInputs): RawInputs {
     (input) => input.kind === "choice" && chosenValue(input, given[input.name]) !== given[input.name],
   );
   const names = lapsed.map((input) => input.name);
-  return Object.fromEntries(Object.entries(given).filter(([name]) => !names.includes(name)));
+  const kept = Object.entries(given).filter(([name]) => !names.includes(name));
+  const full = inputs.filter((input) => isOptionalList(input) && input.name in given).map((input) => {
+    const rows = rowsAt(given, input.name);
+    return [input.name, saidRows(input, given).map((at) => rows[at] ?? {})];
+  });
+  return Object.fromEntries([...kept, ...full]) as RawInputs;
+}
+
+function isOptionalList(input: Input): boolean {
+  return input.kind === "rows" && input.min_rows === 0;
+}
+
+/** Returns which rows the form says: a list that may be empty waits for no row nobody filled. */
+function saidRows(input: Input, given: RawInputs): number[] {
+  const rows = [...rowsAt(given, input.name).entries()];
+  const isFilled = (row: RawRow): boolean => Object.values(row).some((value) => value !== "" && value !== null);
+  return rows.filter(([, row]) => !isOptionalList(input) || isFilled(row)).map(([at]) => at);
+}
+
+/** Returns the path in the form of a path in what `said` made of it. */
+export function formPath(inputs: Input[], given: RawInputs, path: string): string {
+  const [name, at, ...rest] = path.split(".");
+  const input = inputs.find((each) => each.name === name);
+  if (!input || at === undefined) return path;
+  return [name, saidRows(input, given)[Number(at)] ?? at, ...rest].join(".");
 }
 
 /** Whether the person has put something other than the default here. */

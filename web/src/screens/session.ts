@@ -6,7 +6,7 @@
  */
 import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } from "../contract";
 import type { Core } from "../engine/core";
-import { rowsAt, said, withValue } from "./form";
+import { formPath, rowsAt, said, withValue } from "./form";
 import { ownInputs } from "./lists";
 import { withSame } from "./same";
 
@@ -107,9 +107,14 @@ export class Session {
     for (let turn = 1; id === this.newest; turn += 1) {
       try {
         const { slug, inputs } = this.declaration;
-        const reply = await this.core.answer(slug, said(inputs, this.inputs), this.scale);
+        const given = this.inputs;
+        const reply = await this.core.answer(slug, said(inputs, given), this.scale);
+        const atField = (error: FieldError): FieldError => ({
+          ...error,
+          field: formPath(inputs, given, error.field),
+        });
         if (reply.ok) this.stand(id, { state: "answered", ...reply });
-        else this.stand(id, { state: "withdrawn", errors: reply.errors });
+        else this.stand(id, { state: "withdrawn", errors: reply.errors.map(atField) });
         return await this.searched(id);
       } catch (error) {
         const words = error instanceof Error ? error.message : String(error);

@@ -12,6 +12,8 @@ export interface SettingsView {
   install: (() => Promise<boolean>) | null;
   /** Whether a tool is open, whose address can be shared. */
   isTool: boolean;
+  /** Names of the person's own lists that this answer uses and its address doesn't carry. */
+  unshared: string[];
   change(part: Partial<Settings>): void;
   share(): void;
   saveFile(): void;
@@ -125,7 +127,10 @@ function doings(view: SettingsView): TemplateResult {
   };
   return html`<div class="doings">
     ${view.isTool
-      ? html`<button type="button" @click=${view.share}>Share this answer's address</button>`
+      ? html`<button type="button" @click=${view.share}>Share this answer's address</button>
+          ${view.unshared.map(
+            (list) => html`<p class="quiet">“${list}” stays on this phone: no address holds it.</p>`,
+          )}`
       : nothing}
     <button type="button" @click=${view.saveFile}>Save everything to a file</button>
     <label class="filebutton"
