@@ -10,6 +10,8 @@ from playwright.sync_api import expect
 
 from tests.phone.app import ROOM, App, frame, run
 
+PLUS = "+ again −: plus, tapped again minus"
+
 
 class TestPad:
     def test_digits_and_the_sixteenth_of_the_inch(self, app: App) -> None:
@@ -28,8 +30,8 @@ class TestPad:
             (["2", "ft, feet", "3"], 13, "27 and 13/16"),  # 24 + 3 13/16
             (["7", "0", "6", "mm, millimeters"], None, "27 and 13/16 shy"),  # 27.795
             (["3", "0", "Space", "5", "Fraction slash", "1", "6"], None, "30 and 5/16"),
-            (["3", "0", "Plus or minus", "2"], 8, "32 and 1/2"),
-            (["3", "0", "Plus or minus", "Plus or minus", "2"], 8, "27 and 1/2"),
+            (["3", "0", PLUS, "2"], 8, "32 and 1/2"),
+            (["3", "0", PLUS, PLUS, "2"], 8, "27 and 1/2"),
             (["2", "7", "Point", "5"], None, "27 and 1/2"),
             (["2", "8", "Erase the last character", "9"], None, ": 29"),
             (["9", "9", "Clear", "3", "1"], None, ": 31"),
@@ -38,6 +40,25 @@ class TestPad:
             if sixteenth is not None:
                 app.pick(sixteenth)
             app.expect_answer("Top", says)
+
+    def test_a_sum_is_said_in_both_systems(self, app: App) -> None:
+        """By hand: 27 13/16 - 2 1/2 = 25 5/16 = 642.9 mm; 27 in = 685.8 mm."""
+        app.open(frame(width="27 13/16 - 2 1/2"))
+        app.field("Width").tap()
+        expect(app.pad).to_contain_text("25 and 5/16 in · 643 mm")
+        app.open(frame(width="27 in", height="1500", side_width="60", units="mm"))
+        app.page.get_by_role("button", name="Units and settings").tap()
+        app.page.get_by_role("radio", name="1/10", exact=True).check(force=True)
+        app.page.keyboard.press("Escape")
+        app.field("Width").tap()
+        expect(app.pad).to_contain_text("685.8 mm · 27 in")
+
+    def test_the_crow_s_foot_stands_only_on_what_can_be_read(self, app: App) -> None:
+        app.open(frame(width="27 13/16"))
+        app.field("Width").tap()
+        expect(app.pad.locator(".inch .foot")).to_be_visible()
+        app.enter("Width", "27 13//16")
+        expect(app.pad.locator(".inch .foot")).to_be_hidden()
 
     def test_taken_in_hand_again_a_digit_starts_anew_and_an_inch_goes_on(self, app: App) -> None:
         app.open(frame())

@@ -5,6 +5,8 @@ import { backspace, plusMinus, type, unit } from "../text/entry";
 export interface Key {
   label: string;
   name: string;
+  /** Set small below the label. */
+  under?: string;
   /** Returns the entry after the key; null where the pad itself acts. */
   act: ((entry: string) => string) | null;
   look: "digit" | "quiet" | "action";
@@ -27,7 +29,10 @@ const CLEAR = doing("Clear", "Clear", () => "");
 const SPACE = { ...typing(" ", "Space"), label: "space" };
 const SLASH = { ...typing("/", "Fraction slash"), label: "/" };
 const DEGREES = typing("°", "Degrees");
-const PLUS_MINUS = doing("+/−", "Plus or minus", plusMinus);
+const PLUS_MINUS = {
+  ...doing("+", "+ again −: plus, tapped again minus", plusMinus),
+  under: "again −",
+};
 const NEXT: Key = { label: "Next", name: "Next", act: null, look: "action", isFresh: false };
 
 /** What is said aloud begins with what is seen, so that who speaks to the phone can name the key. */

@@ -1,9 +1,10 @@
 /** The pad: a sheet at the foot of the screen with the entry in hand, an enlarged inch and keys. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Input, RawInputs, Scale } from "../contract";
+import type { Input, RawInputs, Scale, Units } from "../contract";
 import { holds } from "../screens/form";
 import { fractionOf, setFraction } from "../text/entry";
 import { set, setSilently } from "../text/set";
+import { numberAndWords } from "../text/typeset";
 import { icon } from "./icons";
 import "./inch";
 import { keysFor, type Key } from "./keys";
@@ -13,8 +14,8 @@ export interface PadView {
   /** What the field is called aloud: "Recess width", "Wall 2 length". */
   name: string;
   entry: string;
-  /** The entry in the other system, empty where it can't be read. */
-  other: string;
+  /** What the entry comes to, in the units in force and in the other system; null where it can't be read. */
+  reading: { text: string; other: string } | null;
   message: string;
   /** Whether the next digit starts a new entry. */
   isFresh: boolean;
@@ -80,18 +81,34 @@ function entryClasses({ input, entry, isFresh }: PadView): string {
 }
 
 function alsoWords(view: PadView): string {
-  const { input, entry, other, scale } = view;
+  const { input, entry, reading, scale } = view;
   if (input.kind !== "length") return input.unit || view.name;
   if (!entry) return view.name;
-  const hasUnit = /[a-z'"′″]/i.test(entry);
-  return [hasUnit ? "" : UNIT_WORDS[scale.units], other].filter(Boolean).join(" · ");
+  const other = reading ? inUnits(reading.other) : "";
+  if (!isWorkedOut(entry, scale.units)) return [UNIT_WORDS[scale.units], other].filter(Boolean).join(" · ");
+  return reading ? `= ${inUnits(reading.text)} · ${other}` : "";
+}
+
+/** A length as the core shows it names its unit only in millimeters. */
+function inUnits(text: string): string {
+  if (/mm/.test(text)) return text;
+  const [number, words] = numberAndWords(text);
+  return [number, "in", words].filter(Boolean).join(" ");
+}
+
+/** Whether an entry has to be worked out to be known in the units in force: a sum, feet, other units. */
+function isWorkedOut(entry: string, units: Units): boolean {
+  const isSum = /\S\s+[+\u2212-]/.test(entry.trim());
+  const isMarked = /[a-z'"′″’”]/i.test(entry);
+  const isOwn = units === "mm" ? /^[\d.\s]+mm$/i : /^[\d.\s/-]+(?:in|["″”])$/i;
+  return isSum || (isMarked && !isOwn.test(entry.trim()));
 }
 
 function inch(view: PadView): TemplateResult {
   const parts = view.scale.step;
   return html`<lp-inch
     .parts=${parts}
-    .share=${fractionOf(view.entry)}
+    .share=${view.reading ? fractionOf(view.entry) : null}
     .pick=${(over: number) => view.press(setFraction(view.entry, over, parts))}
   ></lp-inch>`;
 }
@@ -115,7 +132,9 @@ function keyButton(key: Key, isWide: boolean, view: PadView): TemplateResult {
   const name = act ? key.name : label;
   const classes = `key ${key.look} ${isWide ? "wide" : ""}`;
   return html`<button type="button" tabindex="-1" class=${classes} aria-label=${name} @click=${pressed}>
-    ${label === "erase" ? icon("erase") : label}
+    ${label === "erase" ? icon("erase") : label}${key.under
+      ? html`<small class="underkey">${key.under}</small>`
+      : nothing}
   </button>`;
 }
 

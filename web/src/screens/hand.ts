@@ -23,8 +23,8 @@ export class Hand {
   isTyping = false;
   /** The entry was just taken in hand: the next digit starts a new one. */
   isFresh = false;
-  /** The entry in the other system. */
-  other = "";
+  /** What the entry comes to, in the units in force and in the other system; null where it can't be read. */
+  reading: { text: string; other: string } | null = null;
   private reads = 0;
 
   constructor(private readonly host: Host) {}
@@ -39,7 +39,7 @@ export class Hand {
     this.active = path;
     this.isTyping = false;
     this.isFresh = true;
-    this.other = "";
+    this.reading = null;
     this.host.unfold(path);
     this.read();
     this.host.requestUpdate();
@@ -144,13 +144,13 @@ export class Hand {
     const input = inputAt(this.host.session.declaration, this.active);
     const id = (this.reads += 1);
     if (input?.kind !== "length" || !this.entry) {
-      this.other = "";
+      this.reading = null;
       return;
     }
     const reading = this.host.core.read(input.kind, this.entry, this.host.session.scale);
-    reading.then((reply) => (reply.ok ? reply.other : "")).catch(() => "").then((other) => {
+    reading.then((reply) => (reply.ok ? reply : null)).catch(() => null).then((read) => {
       if (id !== this.reads) return;
-      this.other = other;
+      this.reading = read;
       this.host.requestUpdate();
     });
   }

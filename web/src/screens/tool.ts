@@ -221,7 +221,7 @@ export class ToolScreen extends LitElement {
       input,
       name: at === undefined ? input.label : capital(nameOf(declaration, active)),
       entry: hand.entry,
-      other: hand.other,
+      reading: hand.reading,
       message: this.desk.message(active),
       isFresh: hand.isFresh,
       isLast: hand.isLast,
