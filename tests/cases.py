@@ -56,7 +56,10 @@ def finished(call: Callable[[dict[str, Any]], dict[str, Any]], request: dict[str
     """Return the reply to a request, a search carried on to its end."""
     reply = call(request)
     while reply.get("search"):
+        answer = reply["answer"]
         reply = call({"do": "continue", "search": reply["search"]})
+        if reply["ok"] and reply["answer"] is None:
+            reply["answer"] = answer | {"progress": reply["progress"]}
     return reply
 
 

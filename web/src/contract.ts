@@ -145,6 +145,10 @@ export interface FieldError {
   missing: boolean;
 }
 
+/** `answer` is null where the last one still stands after more looking. */
+export type SearchReply =
+  | { ok: true; answer: Answer | null; progress: number; search: number | null }
+  | { ok: false; errors: FieldError[] };
 /** `search` is what to go on with where a better answer may be found. */
 export type AnswerReply =
   { ok: true; answer: Answer; search: number | null } | { ok: false; errors: FieldError[] };

@@ -59,11 +59,12 @@ class _Search:
 
     number = 0
     answers: "Iterator[dict[str, Any]] | None" = None
+    said: "dict[str, Any] | None" = None
 
     @classmethod
     def start(cls, answers: "Iterator[dict[str, Any]]") -> "dict[str, Any]":
         cls.number += 1
-        cls.answers = answers
+        cls.answers, cls.said = answers, None
         return cls.go_on(cls.number)
 
     @classmethod
@@ -77,7 +78,11 @@ class _Search:
             raise
         if answer["progress"] >= 1:
             cls.answers = None
-        return {"answer": answer, "search": cls.number if cls.answers else None}
+        search = cls.number if cls.answers else None
+        # An answer that stands is not said again: a long plan takes longer to say than to find.
+        news = None if answer is cls.said else answer
+        cls.said = answer
+        return {"answer": news, "progress": answer["progress"], "search": search}
 
 
 def shelf() -> "list[dict[str, Any]]":

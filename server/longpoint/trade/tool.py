@@ -125,8 +125,13 @@ class Tool:
         """
         given = self.read(raw, scale)
         if self.search is not None:
+            found: Answer | None = None
+            whole: dict[str, Any] = {}
             for better in self.search(given, scale):
-                yield self._whole(better, given)
+                if better is not found:
+                    found, whole = better, self._whole(better, given)
+                whole["progress"] = better.progress
+                yield whole
         elif self.work is not None:
             yield self._whole(self.work(given, scale), given)
 

@@ -1,4 +1,6 @@
-import type { AnswerReply, InputKind, RawInputs, ReadReply, Scale } from "../contract";
+import type {
+  AnswerReply, InputKind, RawInputs, ReadReply, Scale, SearchReply,
+} from "../contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { takeFirst } from "./first";
@@ -34,7 +36,7 @@ export class Core {
   }
 
   /** Ask for a better answer than the last one, which left its search open. */
-  async goOn(search: number): Promise<AnswerReply> {
+  async goOn(search: number): Promise<SearchReply> {
     return this.#ask({ do: "continue", search });
   }
 

@@ -142,8 +142,9 @@ export class Session {
       const { standing } = this;
       if (standing.state !== "answered" || standing.search === null) return;
       const reply = await this.core.goOn(standing.search).catch(() => null);
-      const better = reply?.ok ? reply : { ...standing, search: null };
-      this.stand(id, { state: "answered", answer: better.answer, search: better.search });
+      const { progress, search } = reply?.ok ? reply : { progress: 1, search: null };
+      const answer = (reply?.ok && reply.answer) || { ...standing.answer, progress };
+      this.stand(id, { state: "answered", answer, search });
     }
   }
 

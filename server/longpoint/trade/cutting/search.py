@@ -115,8 +115,10 @@ class Search:
         pause = self.share // PACKING_WORK
         for weight, counts in (tried or [])[:MOST_COMBOS]:
             packing = Packing(self.problem, counts)
+            spent = 0
             for _ in packing.run(PACKING_NODES):
-                if packing.nodes % pause == 0:
+                if packing.nodes - spent >= pause:
+                    spent = packing.nodes
                     self._nearer(DONE_AT[4])
                     yield None
             if packing.found is not None:
