@@ -46,16 +46,6 @@ class TestAddress:
         app.open(frame(width="706", height="1500", side_width="60", units="mm"))
         app.expect_answer("27 and 13/16 shy")
 
-    def test_a_default_in_inches_says_so_among_millimeters(self, app: App) -> None:
-        app.open(frame(fit="around"))
-        app.expect_answer()
-        reveal = app.field("Reveal")
-        inches = reveal.get_attribute("placeholder") or ""
-        app.page.get_by_role("button", name="Units and settings").tap()
-        millimeters = app.page.get_by_role("group", name="Millimeters, to")
-        millimeters.get_by_role("radio", name="1", exact=True).check(force=True)
-        expect(reveal).to_have_attribute("placeholder", f"{inches} in")
-
 
 class TestUndo:
     """What was emptied can be brought back in its own tool, and nowhere else."""

@@ -12,8 +12,6 @@ export interface FieldHost {
   /** Whether a hardware keyboard edits it, so that its caret must be seen. */
   readonly isTyping: boolean;
   message(path: string): string;
-  /** What stands in the field of an input while nothing is entered. */
-  empty(input: Input): string;
   change(path: string, value: Raw): void;
   typed(path: string, text: string): void;
   focused(path: string): void;
@@ -105,7 +103,7 @@ function typedControl(
   const isFree = input.kind === "text" && !input.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
     <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
-      >${setSilently(text || host.empty(input) || "–")}${text && input.unit
+      >${setSilently(text || input.default_text || "–")}${text && input.unit
         ? html`<span class="unit">${input.unit}</span>`
         : nothing}</span
     >
@@ -118,7 +116,7 @@ function typedControl(
       spellcheck="false"
       enterkeyhint="next"
       maxlength="20000"
-      placeholder=${host.empty(input) || nothing}
+      placeholder=${input.default_text || nothing}
       aria-required=${input.required ? "true" : nothing}
       aria-invalid=${isWrong ? "true" : nothing}
       aria-describedby=${described}

@@ -1,7 +1,7 @@
 /** The pad: a sheet at the foot of the screen with the entry in hand, an enlarged inch and keys. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Input, RawInputs, Scale, Units } from "../contract";
-import { emptyText, holds } from "../screens/form";
+import { holds } from "../screens/form";
 import { fractionOf, setFraction } from "../text/entry";
 import { set, setSilently } from "../text/set";
 import { numberAndWords } from "../text/typeset";
@@ -61,7 +61,7 @@ function entryLine(view: PadView): TemplateResult {
   const words = view.message || input.help;
   return html`<div class="entryline">
       <span class=${entryClasses(view)} aria-hidden="true"
-        >${setSilently(entry || emptyText(input, view.scale.units) || "–")}</span
+        >${setSilently(entry || input.default_text || "–")}</span
       >
       <span class="also">${set(alsoWords(view))}</span>
       <button type="button" class="plain iconed" tabindex="-1" aria-label="Close the pad" @click=${view.close}>
@@ -74,8 +74,8 @@ function entryLine(view: PadView): TemplateResult {
 /** Longer than this, an entry is set smaller so that all of it is seen. */
 const LONG = 11;
 
-function entryClasses({ input, entry, isFresh, scale }: PadView): string {
-  const isLong = (entry || emptyText(input, scale.units)).length > LONG;
+function entryClasses({ input, entry, isFresh }: PadView): string {
+  const isLong = (entry || input.default_text).length > LONG;
   const classes = ["entry", isLong ? "long" : "", entry ? "" : "empty", entry && isFresh ? "fresh" : ""];
   return classes.filter(Boolean).join(" ");
 }

@@ -119,7 +119,7 @@ export class Rows extends LitElement {
 
   private summary(row: RawRow): TemplateResult {
     const [head, ...columns] = applying(this.input.columns ?? [], row);
-    const first = head ? saidInRow(head, row) || this.host.empty(head) : "";
+    const first = head ? saidInRow(head, row) || head.default_text : "";
     const rest = columns.map((column) => saidBeside(column, row)).filter(Boolean).join(" · ");
     return html`<span class="rowsays"
       ><span class="medium"

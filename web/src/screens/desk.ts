@@ -1,12 +1,12 @@
 /** The open tool's form as the person works on it: edits, rows, what is unfolded, undo. */
 import type { ReactiveControllerHost } from "lit";
-import type { Declaration, Input, Raw, RawInputs, Scale } from "../contract";
+import type { Declaration, Raw, RawInputs, Scale } from "../contract";
 import type { Core } from "../engine/core";
 import type { RowsHost } from "../parts/rows";
 import { capital } from "../text/words";
 import { hashWith } from "./address";
 import { writeSoon } from "./addressbar";
-import { applying, emptyText, folded, inputAt, nameOf, rowsAt, TYPED } from "./form";
+import { applying, folded, inputAt, nameOf, rowsAt, TYPED } from "./form";
 import { Hand } from "./hand";
 import { keepSoon } from "./keeper";
 import { changedLists, listInputs, ownInputs } from "./lists";
@@ -60,10 +60,6 @@ export class Desk implements RowsHost {
     const { inputs: asked } = this.declaration;
     const lists = listInputs(asked, this.session.inputs);
     return asked.filter(({ name }) => rowsAt(lists, name).length > 0).map(({ label }) => label);
-  }
-
-  empty(input: Input): string {
-    return emptyText(input, this.session.scale.units);
   }
 
   message(path: string): string {

@@ -1,5 +1,5 @@
 /** Reading and changing a form by path: `width`, or `walls.1.length` for a field in a row. */
-import type { Declaration, Input, OnlyWhen, Raw, RawInputs, RawRow, Units } from "../contract";
+import type { Declaration, Input, OnlyWhen, Raw, RawInputs, RawRow } from "../contract";
 import { inSentence } from "../text/words";
 
 /** Fields that stand open before the rest folds away under "More". */
@@ -175,16 +175,6 @@ export function shownValue(input: Input, value: Raw): string {
     return input.choices?.find((choice) => choice.value === chosen)?.label ?? "";
   }
   return value === null || typeof value === "object" ? "" : String(value);
-}
-
-/**
- * Returns what stands in an empty field.
- *
- * A default is declared in inches and stays exactly that: beside millimeters it names its unit.
- */
-export function emptyText({ kind, default_text: text }: Input, units: Units): string {
-  const isBareLength = kind === "length" && /^[\d.][\d./ -]*$/.test(text) && Number(text) !== 0;
-  return isBareLength && units === "mm" ? `${text} in` : text;
 }
 
 /** Returns the DOM id of the control at `path`. */
