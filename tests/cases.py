@@ -4,7 +4,7 @@ Core, API and phone are all judged by the same lines, so that they can't drift a
 """
 
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
@@ -52,15 +52,25 @@ def all_cases() -> list[Case]:
     return cases
 
 
-def finished(call: Callable[[dict[str, Any]], dict[str, Any]], request: dict[str, Any]) -> Any:
-    """Return the reply to a request, a search carried on to its end."""
+Call = Callable[[dict[str, Any]], dict[str, Any]]
+
+
+def replies(call: Call, request: dict[str, Any]) -> Iterator[dict[str, Any]]:
+    """Give the reply to a request and, where a search goes on, those to its end, each whole."""
     reply = call(request)
+    yield reply
     while reply.get("search"):
         answer = reply["answer"]
         reply = call({"do": "continue", "search": reply["search"]})
         if reply["ok"] and reply["answer"] is None:
             reply["answer"] = answer | {"progress": reply["progress"]}
-    return reply
+        yield reply
+
+
+def finished(call: Call, request: dict[str, Any]) -> Any:
+    """Return the reply to a request, a search carried on to its end."""
+    *_, last = replies(call, request)
+    return last
 
 
 def judge(case: Case, reply: dict[str, Any]) -> None:

@@ -1,14 +1,13 @@
 """What must always hold of a stick plan, recounted in exact fractions of an inch."""
 
-import json
 from fractions import Fraction
 from typing import Any
 
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from longpoint.trade.calls import call
-from tests.trade.asking import answer, refusals
+from tests.cases import replies
+from tests.trade.asking import answer, at_the_door, refusals
 from tests.trade.cutting.published import T60_00, listed
 
 SIXTEENTHS = st.integers(min_value=16, max_value=95 * 16)
@@ -139,16 +138,13 @@ def test_a_plan_comes_at_once_and_gets_better() -> None:
             "kerf": 0,
         },
     }
-    reply = json.loads(call(json.dumps(request)))
-    first, seen = figures_of(reply["answer"]), [reply["answer"]["progress"]]
+    answers = [reply["answer"] for reply in replies(at_the_door, request)]
+    first, seen = figures_of(answers[0]), [found["progress"] for found in answers]
     assert 20 < first["sticks_used"] < 23
     assert first["proved"] == "no"
-    while reply["search"]:
-        reply = json.loads(call(json.dumps({"do": "continue", "search": reply["search"]})))
-        seen.append(reply["answer"]["progress"])
     assert seen == sorted(seen)
     assert len(seen) > 2
-    last = figures_of(reply["answer"])
+    last = figures_of(answers[-1])
     assert (last["sticks_used"], last["waste"], last["proved"]) == (20, 0, "yes")
 
 

@@ -1,7 +1,6 @@
 """What must always hold of panels out of sheets, checked by shapely and by a blind saw."""
 
 import itertools
-import json
 from collections import Counter
 from fractions import Fraction
 from typing import Any
@@ -11,8 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import box
 
-from longpoint.trade import calls
-from tests.trade.asking import answer, refusals
+from tests.cases import replies
+from tests.trade.asking import answer, at_the_door, refusals
 from tests.trade.yard.guillotine import fewest_sheets, fullest_sheet
 from tests.trade.yard.sheet import carried_out, drawn_parts, sheets_of, size
 
@@ -244,14 +243,8 @@ def test_sheets_that_run_out_are_refused_and_enough_are_not(
 def test_a_search_only_ever_gets_better() -> None:
     parts = [{"length": 7 + n * 5 % 41, "width": 5 + n * 7 % 23, "count": 2} for n in range(16)]
     question = {"do": "answer", "tool": "sheet-plan", "inputs": {"parts": parts, "sheets": [{}]}}
-    reply = json.loads(calls.call(json.dumps(question)))
-    gone = []
-    while True:
-        found = reply["answer"]
-        gone.append((figure(found, "sheets_used"), found["progress"]))
-        if not reply["search"]:
-            break
-        reply = json.loads(calls.call(json.dumps({"do": "continue", "search": reply["search"]})))
+    answers = [reply["answer"] for reply in replies(at_the_door, question)]
+    gone = [(figure(found, "sheets_used"), found["progress"]) for found in answers]
     assert len(gone) > 2
     assert [used for used, _ in gone] == sorted([used for used, _ in gone], reverse=True)
     assert [done for _, done in gone] == sorted([done for _, done in gone])
