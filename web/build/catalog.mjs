@@ -35,9 +35,8 @@ function listing(ask, draw, slug) {
   const { answer } = demand(ask(question), `worked example of ${slug}`);
   if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
   const options = { thumbnail: true, idPrefix: `thumbnail-${slug}` };
-  const { drawing } = answer; // the answer's other parts would travel and never be seen
-  const { sources, example, ...declaration } = tool;
-  return { declaration, thumbnail: draw(drawing, options), example: { drawing } };
+  const { sources, ...declaration } = tool; // an answer brings them, and only then they are seen
+  return { declaration, thumbnail: draw(answer.drawing, options) };
 }
 
 /** @typedef {{place: string, title: string, tools: string[]}} Place */

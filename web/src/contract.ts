@@ -35,7 +35,7 @@ export interface Input {
   max_rows?: number;
 }
 
-/** What the front end carries of a declaration; sources and worked example stay with the core. */
+/** What the front end carries of a declaration; sources stay with the core. */
 export interface Declaration {
   slug: string;
   place: string;
@@ -45,6 +45,7 @@ export interface Declaration {
   finds: string[];
   inputs: Input[];
   cautions: string[];
+  example: RawInputs;
 }
 
 /** A length lands on tick `tick` of a rule with `per` ticks to the inch (or millimeter). */
@@ -158,8 +159,6 @@ export type ReadReply =
 export interface CatalogTool {
   declaration: Declaration;
   thumbnail: string;
-  /** What is shown, as an example, before there is an answer. */
-  example: Pick<Answer, "drawing">;
 }
 
 export interface Catalog {

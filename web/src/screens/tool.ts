@@ -2,7 +2,7 @@
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
-import type { Answer, CatalogTool, Input, RawInputs, Scale } from "../contract";
+import type { Answer, CatalogTool, Drawing, Input, RawInputs, Scale } from "../contract";
 import type { Core } from "../engine/core";
 import { answerCard, glance } from "../parts/answer";
 import "../parts/drawing";
@@ -32,6 +32,9 @@ export class ToolScreen extends LitElement {
   @property({ attribute: false }) openEarlier: () => void = () => undefined;
   @state() private chosen = "";
   @state() private isCardSeen = true;
+  /** The worked example's drawing, asked for once the form is seen empty. */
+  @state() private example: Drawing | null = null;
+  private isExampleAsked = false;
   desk!: Desk;
   private readonly watch = new IntersectionObserver(
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
@@ -64,6 +67,14 @@ export class ToolScreen extends LitElement {
 
   protected override updated(): void {
     document.documentElement.classList.toggle("padded", this.padInput !== null);
+    if (this.desk.session.isEmpty && !this.isExampleAsked) void this.workExample();
+  }
+
+  private async workExample(): Promise<void> {
+    this.isExampleAsked = true;
+    const { slug, example } = this.tool.declaration;
+    const reply = await this.core.answer(slug, example, this.scale).catch(() => null);
+    if (reply?.ok) this.example = reply.answer.drawing;
   }
 
   private choose(key: string): void {
@@ -146,7 +157,7 @@ export class ToolScreen extends LitElement {
     if (standing.state === "asking" && !last && !isEmpty) return nothing;
     if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
     const isExample = !last || isEmpty;
-    const ghost = isExample ? this.tool.example.drawing : last.drawing;
+    const ghost = isExample ? this.example : last.drawing;
     if (answer || !ghost) return nothing;
     return html`<div class="ghosted">
       ${isExample ? html`<p class="example">Example</p>` : nothing}
