@@ -5,6 +5,7 @@ All corners are square; where they are not, each needs its own setting.
 
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
+from ..directions import FRAME_ENDS
 from ..lengths import show_angle
 from ..tool import (
     Answer,
@@ -187,10 +188,7 @@ def _notes(answer: Answer, frame: Frame) -> None:
         "Start long and sneak up: cut each piece a little over, fit it to its corner, then take "
         "off the rest. Number the pieces on the back as drawn, so each stays with its corner."
     )
-    answer.note(
-        "Outer edge against the fence: for a left end swing the saw's handle to the right, for "
-        "a right end to the left. The fence side keeps the long point."
-    )
+    answer.note(FRAME_ENDS)
     if frame.top != frame.side or (frame.closed and frame.bottom != frame.side):
         top, side = settings(frame.top, frame.side)
         answer.note(

@@ -4,6 +4,7 @@ import math
 
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
+from ..directions import FRAME_ENDS
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Drawing, Given, Length, Refusal, Scale, Tool, miter
 from .odd_quadrilateral import CORNER_NAMES, CORNERS, SIDES, Quadrilateral
@@ -135,10 +136,7 @@ def _notes(answer: Answer, frame: Frame) -> None:
         "Each corner has its own setting, the same for both pieces that meet there. Number the "
         "pieces on the back as drawn; turned round or swapped, none of them fits."
     )
-    answer.note(
-        "Outer edge against the fence: for a left end swing the saw's handle to the right, for "
-        "a right end to the left. The fence side keeps the long point."
-    )
+    answer.note(FRAME_ENDS)
     top, right = frame.opening.sides[0], frame.opening.sides[1]
     square_area = top * right * degrees.sin(frame.opening.corners[1])
     turn = math.degrees(frame.opening.diagonal / square_area) / 16

@@ -2,6 +2,7 @@
 
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
+from ..directions import FRAME_ENDS
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Count, Drawing, Given, Length, Refusal, Scale, Tool, miter
 
@@ -126,10 +127,8 @@ def _drawing(ring: Ring, scale: Scale) -> Drawing:
 
 
 def _notes(answer: Answer, ring: Ring) -> None:
-    answer.note(
-        "Outer edge against the fence: for a left end swing the saw's handle to the right, for "
-        "a right end to the left. Cut all against one stop, so that every piece is alike."
-    )
+    answer.note(FRAME_ENDS)
+    answer.note("Cut all against one stop, so that every piece is alike.")
     error = 2 * SAW_ERROR * ring.sides
     joint = ring.width / degrees.cos(ring.saw)
     opens = answer.scale.finer().length(joint * degrees.tan(error))
