@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 
 from tests.phone.app import ROOM, App, frame, run
 
-PLUS = "+ again −: plus, tapped again minus"
+PLUS = "+ then −: plus, tapped again minus"
 
 
 class TestPad:

@@ -30,8 +30,8 @@ const SPACE = { ...typing(" ", "Space"), label: "space" };
 const SLASH = { ...typing("/", "Fraction slash"), label: "/" };
 const DEGREES = typing("°", "Degrees");
 const PLUS_MINUS = {
-  ...doing("+", "+ again −: plus, tapped again minus", plusMinus),
-  under: "again −",
+  ...doing("+", "+ then −: plus, tapped again minus", plusMinus),
+  under: "then −",
 };
 const NEXT: Key = { label: "Next", name: "Next", act: null, look: "action", isFresh: false };
 
