@@ -5,9 +5,18 @@ import type { RawInputs, Units } from "../contract";
 /** A saved form says in which units its bare numbers were typed, as an address does. */
 const UNITS = "units";
 
+/** Where a page that goes leaves what the storage had no time for. */
+const LEFT = "longpoint unwritten";
+
 const waiting = new Map<string, RawInputs>();
+/** What is not surely written yet: waiting, or in a write under way. */
+const unwritten = new Map<string, RawInputs>();
+let isLeft = false;
 let writing: Promise<void> = Promise.resolve();
 let onFault: (words: string) => void = () => undefined;
+
+takeUp();
+addEventListener("pagehide", leave);
 
 /** Tells `say` in words when something could not be kept. */
 export function tellFaults(say: (words: string) => void): void {
@@ -16,8 +25,7 @@ export function tellFaults(say: (words: string) => void): void {
 
 /** Keeps `inputs` as soon as the storage is free; a later change under that name replaces it. */
 export function keepSoon(name: string, inputs: RawInputs, units: Units): void {
-  waiting.set(name, { ...inputs, [UNITS]: units });
-  writing = writing.then(writeWaiting);
+  put(name, { ...inputs, [UNITS]: units });
 }
 
 /** Resolves when everything typed so far is written, or was said to be impossible to keep. */
@@ -25,10 +33,44 @@ export function flushed(): Promise<void> {
   return writing;
 }
 
+function put(name: string, form: RawInputs): void {
+  waiting.set(name, form);
+  unwritten.set(name, form);
+  writing = writing.then(writeWaiting);
+}
+
 async function writeWaiting(): Promise<void> {
   const forms = [...waiting];
   waiting.clear();
-  await Promise.all(forms.map(([slug, inputs]) => saveForm(slug, inputs).catch(faulted)));
+  await Promise.all(forms.map(([name, form]) => write(name, form)));
+  if (isLeft && unwritten.size === 0) localStorage.removeItem(LEFT);
+}
+
+async function write(name: string, form: RawInputs): Promise<void> {
+  await saveForm(name, form).catch(faulted);
+  if (unwritten.get(name) === form) unwritten.delete(name);
+}
+
+/** A reload in the middle of typing ends the page before the database answers; this is at once. */
+function leave(): void {
+  if (unwritten.size === 0) return;
+  try {
+    localStorage.setItem(LEFT, JSON.stringify([...unwritten]));
+    isLeft = true;
+  } catch (error) {
+    console.warn(error);
+  }
+}
+
+/** Writes what the page before this one left. */
+function takeUp(): void {
+  try {
+    const left = JSON.parse(localStorage.getItem(LEFT) ?? "[]") as [string, RawInputs][];
+    localStorage.removeItem(LEFT);
+    for (const [name, form] of left) put(name, form);
+  } catch (error) {
+    console.warn(error);
+  }
 }
 
 /** Splits a saved form into its inputs and the units they were typed in. */
