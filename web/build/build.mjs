@@ -44,7 +44,7 @@ async function addCore(site, sources) {
 async function addScripts(site, core, catalog) {
   const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
   const modules = { assets: { ...core, worker }, catalog: { catalog } };
-  const entries = { first: join(web, "src/engine/first.ts"), app: join(web, "src/main.ts") };
+  const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
   const scripts = await bundleTogether(entries, modules);
   const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
   const paths = scripts.map(({ name, path, text }) => [name, site.add(path, text)]);

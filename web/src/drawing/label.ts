@@ -1,5 +1,5 @@
 /** Text inside a drawing: its estimated width in pixels and its SVG, fractions set small. */
-import { runs, type Run } from "../text/typeset";
+import { runs, type Run } from "../text/fraction-runs";
 
 /** Pixels; the stylesheet sets the same size. */
 export const TEXT_SIZE = 14;

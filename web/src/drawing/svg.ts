@@ -3,7 +3,7 @@
  * tool. Roles become classes (`r-stock`); the stylesheet holds every color and size of type.
  */
 import type { Drawing } from "../contract";
-import { spoken } from "../text/typeset";
+import { spoken } from "../text/fraction-runs";
 import type { Box, Spot } from "./boxes";
 import { escaped, textSvg } from "./label";
 import { laidOut, type Layout, type Placed } from "./layout";

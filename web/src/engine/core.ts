@@ -3,8 +3,8 @@ import type {
 } from "../contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
-import { takeFirst } from "./first";
-import { brokenFields, isBroken, REFUSED } from "./characters";
+import { takePrestarted } from "./prestart-worker";
+import { brokenFields, isBroken, REFUSED } from "./surrogates";
 
 export { CoreFault };
 
@@ -20,7 +20,7 @@ export class Core {
 
   /** Boot a module Worker with MicroPython; the page fetches wasm and sources and posts them. */
   constructor() {
-    this.#engine = takeFirst() ?? new Engine();
+    this.#engine = takePrestarted() ?? new Engine();
   }
 
   /** Resolves when the worker of this moment can answer, rejects with a CoreFault. */

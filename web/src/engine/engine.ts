@@ -1,8 +1,8 @@
 import { worker as workerPath } from "longpoint:assets";
-import { LISTENING, type FromWorker, type Supplies } from "../worker/messages";
+import { LISTENING, type FromWorker, type CoreAssets } from "../worker/messages";
 import { BROKE, CoreFault, NOT_STARTED, TOO_LONG } from "./fault";
-import { address } from "./place";
-import { supplies } from "./supplies";
+import { address } from "./site-url";
+import { loadCoreAssets } from "./core-assets";
 import { watchdog } from "./watchdog";
 
 const CALL_SECONDS = 3;
@@ -13,9 +13,9 @@ const BOOT_SECONDS = 20;
 export class Engine {
   #worker = new Worker(address(workerPath), { type: "module", name: "trade core" });
   #id = LISTENING;
-  // Posted before the script listens, the supplies wait for it in the worker: a page that is busy
+  // Posted before the script listens, the loadCoreAssets wait for it in the worker: a page that is busy
   // reading its screens would hear late that it listens.
-  #booting = supplies().then((boot) => this.#post({ boot }));
+  #booting = loadCoreAssets().then((boot) => this.#post({ boot }));
   /** Resolves when the core has answered once, rejects with a CoreFault. */
   readonly started = this.#start();
 
@@ -36,7 +36,7 @@ export class Engine {
   }
 
   /**
-   * Hand JSON text to the core and return its JSON text.
+   * ActiveField JSON text to the core and return its JSON text.
    *
    * A core that still starts answers as soon as it has: the text waits in its worker, not here for
    * a page that is busy drawing its first screen.
@@ -52,7 +52,7 @@ export class Engine {
     this.#worker.terminate();
   }
 
-  #post(what: { boot: Supplies } | { text: string }): number {
+  #post(what: { boot: CoreAssets } | { text: string }): number {
     const id = ++this.#id;
     this.#worker.postMessage({ id, ...what });
     return id;

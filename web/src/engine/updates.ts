@@ -1,4 +1,4 @@
-import { address } from "./place";
+import { address } from "./site-url";
 
 export interface Updates {
   /** Everything is cached: from now on the site works without a network. */

@@ -1,15 +1,15 @@
-/** The answer card: the big number, its strip of rule, what stands beside it, or what is awaited. */
+/** The answer card: the big number, its ruleStrip of rule, what stands beside it, or what is awaited. */
 import { html, nothing, type TemplateResult } from "lit";
 import { guard } from "lit/directives/guard.js";
 import type { Answer, Figure } from "../contract";
-import type { Session } from "../screens/session";
-import { waitingFor } from "../screens/waiting";
-import { set } from "../text/set";
-import { spoken } from "../text/typeset";
+import type { Session } from "../form/session";
+import { waitingFor } from "../form/status-text";
+import { typeset } from "../text/typeset";
+import { spoken } from "../text/fraction-runs";
 import { besides, chosenOf, figureKey, shortLabel, type Chosen } from "./chosen";
 import { icon } from "./icons";
 import { bigFigure, lineFigure } from "./length";
-import { strip } from "./strip";
+import { ruleStrip } from "./rule-strip";
 
 export interface AnswerView {
   session: Session;
@@ -32,7 +32,7 @@ export function answerCard(view: AnswerView): TemplateResult {
     </div>
     ${answer ? guard([answer, view.chosen], () => standingBody(answer, view)) : ghostBody(last, view)}
     ${standing.state === "answered" && standing.search !== null ? searching(view, standing.answer) : nothing}
-    ${standing.state === "faulted" && standing.final
+    ${standing.state === "storageFault" && standing.final
       ? html`<button type="button" class="wide" @click=${() => view.session.ask()}>Try again</button>`
       : nothing}
   </section>`;
@@ -53,8 +53,8 @@ function searching({ session }: AnswerView, answer: Answer): TemplateResult {
 /** The live region holds the number too, so that a screen reader says the answer, not its label. */
 function headline(view: AnswerView, answer: Answer | null): TemplateResult {
   const chosen = answer && chosenOf(answer, view.chosen);
-  if (!chosen) return set(waitingFor(view.session, view.active));
-  return html`${set(chosen.label)}<span class="unseen">: ${spoken(chosen.text)}</span>`;
+  if (!chosen) return typeset(waitingFor(view.session, view.active));
+  return html`${typeset(chosen.label)}<span class="unseen">: ${spoken(chosen.text)}</span>`;
 }
 
 function standingBody(answer: Answer, view: AnswerView): TemplateResult {
@@ -66,7 +66,7 @@ function standingBody(answer: Answer, view: AnswerView): TemplateResult {
         ? html`<div class="besides">${beside.map((figure) => besideButton(figure, view))}</div>`
         : nothing}
     </div>
-    ${chosen ? (strip(chosen, answer.units) ?? nothing) : nothing}`;
+    ${chosen ? (ruleStrip(chosen, answer.units) ?? nothing) : nothing}`;
 }
 
 function besideButton(figure: Figure, view: AnswerView): TemplateResult {
@@ -76,7 +76,7 @@ function besideButton(figure: Figure, view: AnswerView): TemplateResult {
     aria-pressed="false"
     @click=${() => view.choose(figureKey(figure))}
   >
-    <span class="label">${set(shortLabel(figure.label))}</span>
+    <span class="label">${typeset(shortLabel(figure.label))}</span>
     <span class="medium">${lineFigure(figure.text)}</span>
   </button>`;
 }
@@ -90,19 +90,19 @@ function ghostBody(last: Answer | null, view: AnswerView): TemplateResult {
       ${bigFigure(chosen.text, chosen.also)}
       <div class="besides">${besides(last, chosen).map(ghostBeside)}</div>
     </div>
-    ${strip(chosen, last.units) ?? nothing}
+    ${ruleStrip(chosen, last.units) ?? nothing}
   </div>`;
 }
 
 function ghostBeside(figure: Figure): TemplateResult {
   return html`<div class="besidefigure">
-    <span class="label">${set(shortLabel(figure.label))}</span>
+    <span class="label">${typeset(shortLabel(figure.label))}</span>
     <span class="medium">${lineFigure(figure.text)}</span>
   </div>`;
 }
 
 function bareStrip(): TemplateResult {
-  return html`<svg class="strip" viewBox="0 0 340 72"><path class="edge" d="M10 22H340"></path></svg>`;
+  return html`<svg class="ruleStrip" viewBox="0 0 340 72"><path class="edge" d="M10 22H340"></path></svg>`;
 }
 
 /** Returns one line with the number that stands big, for where the card is out of sight. */
@@ -110,10 +110,10 @@ export function glance(session: Session, key: string, active: string): TemplateR
   const answer = session.standing.state === "answered" ? session.standing.answer : null;
   const chosen: Chosen | null = answer && chosenOf(answer, key);
   if (!answer || !chosen) {
-    return html`<span class="awaited">${set(waitingFor(session, active))}</span>`;
+    return html`<span class="awaited">${typeset(waitingFor(session, active))}</span>`;
   }
   const beside = besides(answer, chosen)[0];
-  return html`<span class="label">${set(shortLabel(chosen.label))}</span>
+  return html`<span class="label">${typeset(shortLabel(chosen.label))}</span>
     <span class="medium">${lineFigure(chosen.text)}</span>
     ${beside ? html`<span class="medium second">${lineFigure(beside.text)}</span>` : nothing}`;
 }

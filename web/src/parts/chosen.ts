@@ -1,6 +1,6 @@
 /** Which number of an answer stands big: its first lead figure until the person taps another. */
 import type { Answer, Figure, Mark, Piece, Ticked } from "../contract";
-import { numberAndWords } from "../text/typeset";
+import { numberAndWords } from "../text/fraction-runs";
 
 export interface Chosen extends Ticked {
   key: string;

@@ -3,8 +3,8 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { Input, Raw, RawInputs } from "../contract";
-import { chosenValue, idOf, shownValue, TYPED } from "../screens/form";
-import { setSilently, set } from "../text/set";
+import { chosenValue, idOf, shownValue, TYPED } from "../form/paths";
+import { typesetSilently, typeset } from "../text/typeset";
 
 export interface FieldHost {
   /** Path of the field in hand, empty for none. */
@@ -59,7 +59,7 @@ function pairOf(pair: Input[], given: RawInputs, prefix: string, host: FieldHost
 
 /** Returns a message in words for the field at `path`, tied to it by id. */
 export function fieldMessage(path: string, words: string): TemplateResult {
-  return html`<p class="message" id="${idOf(path)}-message">${set(words)}</p>`;
+  return html`<p class="message" id="${idOf(path)}-message">${typeset(words)}</p>`;
 }
 
 function card(input: Input, path: string, given: RawInputs, host: FieldHost): TemplateResult {
@@ -67,10 +67,10 @@ function card(input: Input, path: string, given: RawInputs, host: FieldHost): Te
   const isWrong = host.message(path) !== "";
   const classes = ["card", "field", path === host.active ? "active" : "", isWrong ? "wrong" : ""];
   return html`<div class=${classes.join(" ")}>
-    <label class="label" for=${idOf(path)}>${set(input.label)}</label>
+    <label class="label" for=${idOf(path)}>${typeset(input.label)}</label>
     ${control(input, path, value, isWrong, host)}
     ${input.help
-      ? html`<span class="unseen" id="${idOf(path)}-help">${set(input.help)}</span>`
+      ? html`<span class="unseen" id="${idOf(path)}-help">${typeset(input.help)}</span>`
       : nothing}
   </div>`;
 }
@@ -82,7 +82,7 @@ function control(
   if (TYPED.includes(input.kind)) return typedControl(input, path, value, isWrong, described, host);
   const shown = shownValue(input, value);
   const over = html`<span class="shown ${shown ? "" : "empty"}" aria-hidden="true"
-    >${setSilently(shown || "choose")}</span
+    >${typesetSilently(shown || "choose")}</span
   >`;
   if (input.kind === "flag") return flagControl(input, path, value, described, over, host);
   return choiceControl(input, path, value, described, over, host);
@@ -103,7 +103,7 @@ function typedControl(
   const isFree = input.kind === "text" && !input.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
     <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
-      >${setSilently(text || input.default_text || "–")}${text && input.unit
+      >${typesetSilently(text || input.default_text || "–")}${text && input.unit
         ? html`<span class="unit">${input.unit}</span>`
         : nothing}</span
     >

@@ -1,7 +1,7 @@
 /** A figure set big: its number with a stacked fraction, then "full", "shy" or a unit in words. */
 import { html, nothing, type TemplateResult } from "lit";
-import { setSilently } from "../text/set";
-import { numberAndWords, runs, spoken } from "../text/typeset";
+import { typesetSilently } from "../text/typeset";
+import { numberAndWords, runs, spoken } from "../text/fraction-runs";
 
 /** Longer numbers are set smaller so that they stay on one line of a narrow phone. */
 function sizeOf(text: string): string {
@@ -17,8 +17,8 @@ export function bigFigure(text: string, also = ""): TemplateResult {
   const beside = [words, also].filter(Boolean).join(" · ");
   return html`<span class="big ${sizeOf(number)}"
     ><span aria-hidden="true"
-      ><span class="number">${setSilently(number)}</span>${beside
-        ? html` <span class="beside">${setSilently(beside)}</span>`
+      ><span class="number">${typesetSilently(number)}</span>${beside
+        ? html` <span class="beside">${typesetSilently(beside)}</span>`
         : nothing}</span
     ><span class="unseen">${spoken([text, also].filter(Boolean).join(", "))}</span></span
   >`;
@@ -29,8 +29,8 @@ export function lineFigure(text: string): TemplateResult {
   const [number, words] = numberAndWords(text);
   return html`<span class="linefigure"
     ><span aria-hidden="true"
-      >${setSilently(number)}${words
-        ? html` <span class="beside">${setSilently(words)}</span>`
+      >${typesetSilently(number)}${words
+        ? html` <span class="beside">${typesetSilently(words)}</span>`
         : nothing}</span
     ><span class="unseen">${spoken(text)}</span></span
   >`;

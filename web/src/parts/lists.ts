@@ -1,7 +1,7 @@
 /** Everything of an answer below its card: figures, pieces, marks, tables, notes, sources. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Answer, Figure, Mark, Piece, Table } from "../contract";
-import { set } from "../text/set";
+import { typeset } from "../text/typeset";
 import { capital } from "../text/words";
 import { chosenOf, figureKey, leadsOf, markKey, pieceKey } from "./chosen";
 import { lineFigure } from "./length";
@@ -54,7 +54,7 @@ function markGroups(marks: Mark[]): Map<string, Line[]> {
 
 function lineList(title: string, lines: Line[], pressed: string, choose: Choose): TemplateResult {
   return html`<section class="block" aria-label=${title}>
-    <h2>${set(capital(title))}</h2>
+    <h2>${typeset(capital(title))}</h2>
     <ul class="lines">
       ${lines.map((line) => html`<li>${lineButton(line, line.key === pressed, choose)}</li>`)}
     </ul>
@@ -70,13 +70,13 @@ function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateRes
   >
     ${line.tag ? html`<span class="balloon">${line.tag}</span>` : nothing}
     <span class="named"
-      ><span class="name">${set(line.name)}</span>${line.under
-        ? html` <span class="under-name">${set(line.under)}</span>`
+      ><span class="name">${typeset(line.name)}</span>${line.under
+        ? html` <span class="under-name">${typeset(line.under)}</span>`
         : nothing}</span
     >
     <span class="figures"
       ><span class="medium">${lineFigure(line.text)}</span>${line.second
-        ? html` <span class="under-name">${set(line.second)}</span>`
+        ? html` <span class="under-name">${typeset(line.second)}</span>`
         : nothing}</span
     >
   </button>`;
@@ -85,11 +85,11 @@ function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateRes
 /** Returns a table that scrolls sideways within itself; the row the answer used is marked. */
 export function tableBlock(table: Table): TemplateResult {
   return html`<section class="block" aria-label=${table.name}>
-    <h2>${set(table.name)}</h2>
+    <h2>${typeset(table.name)}</h2>
     <div class="scroller" role="region" aria-label="${table.name}, table" tabindex="0">
       <table>
         <thead>
-          <tr>${table.columns.map((column) => html`<th scope="col">${set(column)}</th>`)}</tr>
+          <tr>${table.columns.map((column) => html`<th scope="col">${typeset(column)}</th>`)}</tr>
         </thead>
         <tbody>${table.rows.map((row, at) => tableRow(row, at === table.pick))}</tbody>
       </table>
@@ -100,7 +100,7 @@ export function tableBlock(table: Table): TemplateResult {
 function tableRow(row: string[], isPicked: boolean): TemplateResult {
   return html`<tr class=${isPicked ? "picked" : ""} aria-current=${isPicked ? "true" : nothing}>
     ${row.map((cell, at) =>
-      at === 0 ? html`<th scope="row">${set(cell)}</th>` : html`<td>${set(cell)}</td>`,
+      at === 0 ? html`<th scope="row">${typeset(cell)}</th>` : html`<td>${typeset(cell)}</td>`,
     )}
   </tr>`;
 }
@@ -110,7 +110,7 @@ export function noteBlock(notes: string[]): TemplateResult | typeof nothing {
   if (notes.length === 0) return nothing;
   return html`<section class="block" aria-label="Notes">
     <h2>Notes</h2>
-    <ul class="notes">${notes.map((note) => html`<li>${set(note)}</li>`)}</ul>
+    <ul class="notes">${notes.map((note) => html`<li>${typeset(note)}</li>`)}</ul>
   </section>`;
 }
 
@@ -118,7 +118,7 @@ export function noteBlock(notes: string[]): TemplateResult | typeof nothing {
 export function cautionBlock(cautions: string[]): TemplateResult | typeof nothing {
   if (cautions.length === 0) return nothing;
   return html`<section class="cautions" aria-label="Cautions">
-    ${cautions.map((words) => html`<p class="caution">${set(words)}</p>`)}
+    ${cautions.map((words) => html`<p class="caution">${typeset(words)}</p>`)}
   </section>`;
 }
 
@@ -127,6 +127,6 @@ export function sourceFold(sources: string[]): TemplateResult | typeof nothing {
   if (sources.length === 0) return nothing;
   return html`<details class="fold printed">
     <summary>Where these numbers come from</summary>
-    <ul>${sources.map((source) => html`<li>${set(source)}</li>`)}</ul>
+    <ul>${sources.map((source) => html`<li>${typeset(source)}</li>`)}</ul>
   </details>`;
 }

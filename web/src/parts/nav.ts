@@ -1,7 +1,7 @@
 /** The places, at the foot of the screen or, on a wide one, along its right edge. */
 import { html, nothing, type TemplateResult } from "lit";
 import { catalog } from "../engine/catalog";
-import { hashOf } from "../screens/address";
+import { hashOf } from "../address/address";
 import { capital } from "../text/words";
 import { icon } from "./icons";
 

@@ -1,10 +1,10 @@
 /** The pad: a sheet at the foot of the screen with the entry in hand, an enlarged inch and keys. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { Input, RawInputs, Scale, Units } from "../contract";
-import { holds } from "../screens/form";
+import { holds } from "../form/paths";
 import { fractionOf, setFraction } from "../text/entry";
-import { set, setSilently } from "../text/set";
-import { numberAndWords } from "../text/typeset";
+import { typeset, typesetSilently } from "../text/typeset";
+import { numberAndWords } from "../text/fraction-runs";
 import { icon } from "./icons";
 import "./inch";
 import { keysFor, type Key } from "./keys";
@@ -61,14 +61,14 @@ function entryLine(view: PadView): TemplateResult {
   const words = view.message || input.help;
   return html`<div class="entryline">
       <span class=${entryClasses(view)} aria-hidden="true"
-        >${setSilently(entry || input.default_text || "–")}</span
+        >${typesetSilently(entry || input.default_text || "–")}</span
       >
-      <span class="also">${set(alsoWords(view))}</span>
+      <span class="also">${typeset(alsoWords(view))}</span>
       <button type="button" class="plain iconed" tabindex="-1" aria-label="Close the pad" @click=${view.close}>
         ${icon("more")}
       </button>
     </div>
-    <p class="padwords ${view.message ? "wrong" : ""}">${set(words)}</p>`;
+    <p class="padwords ${view.message ? "wrong" : ""}">${typeset(words)}</p>`;
 }
 
 /** Longer than this, an entry is set smaller so that all of it is seen. */
@@ -150,7 +150,7 @@ function offers(view: PadView): TemplateResult {
           aria-pressed=${value === view.entry}
           @click=${() => view.press(value)}
         >
-          ${set(value)}
+          ${typeset(value)}
         </button>`,
       )}
     </div>

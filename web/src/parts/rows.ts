@@ -3,8 +3,8 @@ import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import type { FieldError, Input, RawRow } from "../contract";
-import { applying, isChanged, keyOf, shownValue } from "../screens/form";
-import { set } from "../text/set";
+import { applying, isChanged, keyOf, shownValue } from "../form/paths";
+import { typeset } from "../text/typeset";
 import { capital, inSentence, withArticle } from "../text/words";
 import { fieldGrid, fieldMessage, type FieldHost } from "./fields";
 import { icon } from "./icons";
@@ -41,7 +41,7 @@ export class Rows extends LitElement {
     const message = this.host.message(input.name);
     const isFull = rows.length >= (input.max_rows ?? Infinity);
     return html`<fieldset class="rows">
-      <legend>${set(input.label)}</legend>
+      <legend>${typeset(input.label)}</legend>
       <ol>
         ${repeat(rows, keyOf, (row, at) => this.row(row, at, word))}
       </ol>
@@ -124,10 +124,10 @@ export class Rows extends LitElement {
     return html`<span class="rowsays"
       ><span class="medium"
         >${first
-          ? set(first)
+          ? typeset(first)
           : html`<span aria-hidden="true">–</span><span class="unseen">empty</span>`}</span
       >
-      ${rest ? html`<span class="chip">${set(rest)}</span>` : nothing}</span
+      ${rest ? html`<span class="chip">${typeset(rest)}</span>` : nothing}</span
     >`;
   }
 

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Answer, Input, RawInputs } from "../contract";
-import { set } from "../text/set";
+import { typeset } from "../text/typeset";
 
 /** Returns a range control for each input that declares one; `last` says how its text was read. */
 export function slides(
@@ -17,7 +17,7 @@ function slide(input: Input, at: number, change: (value: string) => void): Templ
   const { from, to } = input.slide ?? { from: 0, to: 0 };
   const id = `slide-${input.name}`;
   return html`<div class="slide">
-    <label for=${id}>${set(input.label)}</label><output for=${id}>${at}°</output>
+    <label for=${id}>${typeset(input.label)}</label><output for=${id}>${at}°</output>
     <input
       id=${id}
       type="range"
@@ -29,7 +29,7 @@ function slide(input: Input, at: number, change: (value: string) => void): Templ
       .value=${live(String(Math.round(at)))}
       @input=${(event: Event) => change((event.target as HTMLInputElement).value)}
     />
-    ${input.help ? html`<span class="unseen" id="${id}-help">${set(input.help)}</span>` : nothing}
+    ${input.help ? html`<span class="unseen" id="${id}-help">${typeset(input.help)}</span>` : nothing}
   </div>`;
 }
 

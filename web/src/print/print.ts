@@ -1,7 +1,7 @@
 /** What of an answer is printed at full size, and how the browser is asked to. */
 import type { Answer } from "../contract";
 import { sheetSvg, type Sheet } from "./paper";
-import { stickSheets } from "./stick";
+import { stickSheets } from "./story-stick";
 import { templateSheets } from "./template";
 
 /** Returns the sheets of all templates and of the story stick; none where nothing is to print. */

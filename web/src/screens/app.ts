@@ -9,21 +9,21 @@ import { Core } from "../engine/core";
 import { watchInstall } from "../engine/install";
 import {
   keptAnswers, loadForm, loadSettings, saveSettings, type KeptAnswer, type Settings,
-} from "../engine/store";
+} from "../store/store";
 import { startUpdates } from "../engine/updates";
 import { crowsFoot, icon } from "../parts/icons";
 import { nav } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
-import { set } from "../text/set";
-import { hashOf, routeOf, type Route } from "./address";
-import { arrived, isFromForm } from "./addressbar";
-import { bringBack, saveFile, share } from "./copies";
-import { earlierSheet } from "./earlier";
-import { faulted, flushed, tellFaults, unpacked } from "./keeper";
-import { loadLists } from "./lists";
+import { typeset } from "../text/typeset";
+import { hashOf, routeOf, type Route } from "../address/address";
+import { arrived, isFromForm } from "../address/address-bar";
+import { bringBack, saveFile, share } from "./backup-file";
+import { earlierSheet } from "./earlier-answers";
+import { storageFault, flushed, onStorageFault, unpacked } from "../store/autosave";
+import { loadLists } from "../store/lists";
 import "./place";
-import { respelled } from "./respell";
-import { onSaid, say, type Said } from "./say";
+import { respelled } from "../form/respell";
+import { onToast, toast, type Toast } from "../parts/toast";
 import { chipWords, settingsSheet } from "./settings";
 import "./tool";
 import type { ToolScreen } from "./tool";
@@ -45,7 +45,7 @@ export class App extends LitElement {
   @state() private sheet: "" | "settings" | "earlier" = "";
   @state() private kept: KeptAnswer[] | string | null = null;
   @state() private isFinding = false;
-  @state() private said: Said | null = null;
+  @state() private said: Toast | null = null;
   @state() private newer: (() => Promise<void>) | null = null;
   @state() private install: (() => Promise<boolean>) | null = null;
   private readonly core = new Core();
@@ -58,8 +58,8 @@ export class App extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    onSaid((said) => this.show(said));
-    tellFaults((words) => say(words));
+    onToast((said) => this.show(said));
+    onStorageFault((words) => toast(words));
     watchInstall((install) => (this.install = install));
     unfoldForPrint();
     startUpdates({ ready: () => sayReadyOnce(), waiting: (apply) => (this.newer = apply) });
@@ -74,7 +74,7 @@ export class App extends LitElement {
 
   private async takeSettings(): Promise<void> {
     this.settings = await loadSettings().catch((error) => {
-      faulted(error);
+      storageFault(error);
       return { units: "in", step: 16, place: "", look: "auto", awake: false };
     });
     this.wear();
@@ -129,7 +129,7 @@ export class App extends LitElement {
     const { slug, inputs: asked } = tool.declaration;
     await flushed();
     const isReload = this.page === null && isFromForm();
-    const saved = inputs && !isReload ? undefined : await loadForm(slug).catch(faulted);
+    const saved = inputs && !isReload ? undefined : await loadForm(slug).catch(storageFault);
     const typed = inputs && !saved ? { inputs, units } : unpacked(saved ?? {});
     const from: Scale = { units: typed.units, step: this.settings.step };
     const own = await respelled(asked, typed.inputs, from, this.settings.units, this.core);
@@ -139,11 +139,11 @@ export class App extends LitElement {
   private change(part: Partial<Settings>): void {
     this.settings = { ...this.settings, ...part };
     this.wear();
-    if (part.units || part.step) void this.toolScreen?.desk.rescale(this.scale);
-    saveSettings(this.settings).catch(faulted);
+    if (part.units || part.step) void this.toolScreen?.form.rescale(this.scale);
+    saveSettings(this.settings).catch(storageFault);
   }
 
-  private show(said: Said): void {
+  private show(said: Toast): void {
     clearTimeout(this.timer);
     this.said = said;
     if (!said.action) this.timer = window.setTimeout(() => (this.said = null), SAID);
@@ -154,14 +154,14 @@ export class App extends LitElement {
     if (!slug) return;
     this.kept = null;
     this.sheet = "earlier";
-    await this.toolScreen?.desk.memory.keep();
+    await this.toolScreen?.form.memory.keep();
     this.kept = await keptAnswers(slug).catch((error: Error) => error.message);
   }
 
   private async reload(): Promise<void> {
     const apply = this.newer;
     this.newer = null;
-    await this.toolScreen?.desk.memory.keep();
+    await this.toolScreen?.form.memory.keep();
     await flushed();
     await apply?.();
   }
@@ -205,7 +205,7 @@ export class App extends LitElement {
             >${icon("back")}${crowsFoot()}</a
           >`
         : html`<span class="sign">${crowsFoot()}</span>`}
-      <h1>${set(title)}</h1>
+      <h1>${typeset(title)}</h1>
       <button
         type="button"
         class="chip units"
@@ -235,7 +235,7 @@ export class App extends LitElement {
     };
     return html`<div class="saying" role="status">
       ${said
-        ? html`<p>${set(said.words)}</p>
+        ? html`<p>${typeset(said.words)}</p>
             ${said.action ? html`<button type="button" @click=${act}>${said.action}</button>` : nothing}`
         : nothing}
     </div>`;
@@ -249,7 +249,7 @@ export class App extends LitElement {
       settings: this.settings,
       install: this.install,
       isTool: Boolean(this.page?.route.tool),
-      unshared: this.toolScreen?.desk.unshared ?? [],
+      unshared: this.toolScreen?.form.unshared ?? [],
       change: (part) => this.change(part),
       share: () => void share(title),
       saveFile: () => void saveFile(),
@@ -260,7 +260,7 @@ export class App extends LitElement {
 
   private recall(entry: KeptAnswer): void {
     this.sheet = "";
-    void this.toolScreen?.desk.recall(entry.inputs, entry.scale);
+    void this.toolScreen?.form.recall(entry.inputs, entry.scale);
   }
 
   /** What came back may be another form for the open tool: it is opened anew from what is kept. */
@@ -275,7 +275,7 @@ export class App extends LitElement {
 
 const READY = "longpoint ready offline";
 
-/** Said once on a device; where even that can't be noted, it may be said again. */
+/** Toast once on a device; where even that can't be noted, it may be said again. */
 function sayReadyOnce(): void {
   try {
     if (localStorage.getItem(READY)) return;
@@ -283,5 +283,5 @@ function sayReadyOnce(): void {
   } catch (error) {
     console.warn(error);
   }
-  say("Ready offline: everything here works with no signal.");
+  toast("Ready offline: everything here works with no signal.");
 }

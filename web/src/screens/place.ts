@@ -4,9 +4,9 @@ import { customElement, property, state } from "lit/decorators.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { catalog } from "../engine/catalog";
 import type { CatalogTool } from "../contract";
-import { set } from "../text/set";
-import { hashOf } from "./address";
-import { matching } from "./finding";
+import { typeset } from "../text/typeset";
+import { hashOf } from "../address/address";
+import { matching } from "./search";
 
 type Shelf = (typeof catalog.places)[number];
 
@@ -66,7 +66,7 @@ export class PlaceScreen extends LitElement {
     return html`<a class="card question" href=${hashOf(place, slug)}>
       ${tool.thumbnail ? unsafeHTML(tool.thumbnail) : nothing}
       <span class="named"
-        ><span class="asks">${set(question)}</span> <span class="under-name">${set(title)}</span></span
+        ><span class="asks">${typeset(question)}</span> <span class="under-name">${typeset(title)}</span></span
       >
     </a>`;
   }

@@ -2,9 +2,9 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Scale, Step, Units } from "../contract";
 import { isInstalled, needsHomeScreenHint } from "../engine/install";
-import type { Settings } from "../engine/store";
+import type { Settings } from "../store/store";
 import { sheet } from "../parts/sheet";
-import { set } from "../text/set";
+import { typeset } from "../text/typeset";
 
 export interface SettingsView {
   settings: Settings;
@@ -73,7 +73,7 @@ function option(
   group: string, isChosen: boolean, words: string, choose: () => void,
 ): TemplateResult {
   return html`<label class="option"
-    ><input type="radio" name=${group} .checked=${isChosen} @change=${choose} /><span>${set(words)}</span></label
+    ><input type="radio" name=${group} .checked=${isChosen} @change=${choose} /><span>${typeset(words)}</span></label
   >`;
 }
 

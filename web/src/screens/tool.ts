@@ -13,12 +13,12 @@ import { pad } from "../parts/pad";
 import "../parts/rows";
 import { slides } from "../parts/slides";
 import { printSheets, sheetsOf } from "../print/print";
-import { set } from "../text/set";
+import { typeset } from "../text/typeset";
 import { capital } from "../text/words";
-import { forget } from "./addressbar";
-import { Desk } from "./desk";
-import { applying, folded, idOf, inputAt, isChanged, nameOf, rowsAt } from "./form";
-import { strayMessages } from "./waiting";
+import { forget } from "../address/address-bar";
+import { FormController } from "../form/controller";
+import { applying, folded, idOf, inputAt, isChanged, nameOf, rowsAt } from "../form/paths";
+import { strayMessages } from "../form/status-text";
 
 /** Part of the card above the bar at which its number can be read. */
 const CARD_SEEN = 0.6;
@@ -35,7 +35,7 @@ export class ToolScreen extends LitElement {
   /** The worked example's drawing, asked for once the form is seen empty. */
   @state() private example: Drawing | null = null;
   private isExampleAsked = false;
-  desk!: Desk;
+  form!: FormController;
   private readonly watch = new IntersectionObserver(
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
     { threshold: [0, CARD_SEEN], rootMargin: "0px 0px -64px 0px" },
@@ -47,15 +47,15 @@ export class ToolScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.desk = new Desk(this, this.core, this.tool.declaration, this.start, this.scale);
-    this.addEventListener("focusout", () => this.desk.hand.left());
+    this.form = new FormController(this, this.core, this.tool.declaration, this.start, this.scale);
+    this.addEventListener("focusout", () => this.form.field.left());
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     forget();
-    void this.desk.memory.keep();
-    this.desk.session.end();
+    void this.form.memory.keep();
+    this.form.session.end();
     this.watch.disconnect();
     document.documentElement.classList.remove("padded");
   }
@@ -67,7 +67,7 @@ export class ToolScreen extends LitElement {
 
   protected override updated(): void {
     document.documentElement.classList.toggle("padded", this.padInput !== null);
-    if (this.desk.session.isEmpty && !this.isExampleAsked) void this.workExample();
+    if (this.form.session.isEmpty && !this.isExampleAsked) void this.workExample();
   }
 
   private async workExample(): Promise<void> {
@@ -84,13 +84,13 @@ export class ToolScreen extends LitElement {
 
   /** The input the pad is for; a text without offers is typed on the phone's own keyboard. */
   private get padInput(): Input | null {
-    const input = this.desk.active ? inputAt(this.tool.declaration, this.desk.active) : undefined;
+    const input = this.form.active ? inputAt(this.tool.declaration, this.form.active) : undefined;
     const needsPad = input && (input.kind !== "text" || (input.offers?.length ?? 0) > 0);
     return needsPad ? input : null;
   }
 
   protected override render(): TemplateResult {
-    const { session, active } = this.desk;
+    const { session, active } = this.form;
     const answer = session.standing.state === "answered" ? session.standing.answer : null;
     const choose = (key: string): void => this.choose(key);
     const earlier = this.openEarlier;
@@ -111,24 +111,24 @@ export class ToolScreen extends LitElement {
   }
 
   private inputs(): TemplateResult {
-    const { session, isUnfolded } = this.desk;
+    const { session, isUnfolded } = this.form;
     const { inputs, declaration } = session;
     const applied = applying(declaration.inputs, inputs);
     const [open, rest] = folded(applied);
     const isHeldOpen = rest.some(
-      (input) => isChanged(input, inputs[input.name]) || this.desk.message(input.name) !== "",
+      (input) => isChanged(input, inputs[input.name]) || this.form.message(input.name) !== "",
     );
     const isOpen = isUnfolded || isHeldOpen;
     const shown = isOpen ? applied : open;
-    return html`${fieldGrid(shown, inputs, "", this.desk, (input) => this.rows(input))}
+    return html`${fieldGrid(shown, inputs, "", this.form, (input) => this.rows(input))}
     ${rest.length > 0 && !isHeldOpen ? this.foldButton(rest, isOpen) : nothing}
-    ${strayMessages(session).map((words) => html`<p class="message">${set(words)}</p>`)}`;
+    ${strayMessages(session).map((words) => html`<p class="message">${typeset(words)}</p>`)}`;
   }
 
   private foldButton(rest: Input[], isOpen: boolean): TemplateResult {
     const names = rest.map((input) => input.label).join(", ");
     const toggle = (): void => {
-      this.desk.isUnfolded = !isOpen;
+      this.form.isUnfolded = !isOpen;
       this.requestUpdate();
     };
     return html`<button type="button" class="plain fold-inputs" aria-expanded=${isOpen} @click=${toggle}>
@@ -138,12 +138,12 @@ export class ToolScreen extends LitElement {
   }
 
   private rows(input: Input): TemplateResult {
-    const { session, opened, active, isTyping } = this.desk;
+    const { session, opened, active, isTyping } = this.form;
     return html`<lp-rows
       .input=${input}
       .rows=${rowsAt(session.inputs, input.name)}
       .opened=${opened?.name === input.name ? opened.at : null}
-      .host=${this.desk}
+      .host=${this.form}
       .active=${active}
       .isTyping=${isTyping}
       .errors=${session.errors}
@@ -152,7 +152,7 @@ export class ToolScreen extends LitElement {
 
   /** Before any input the worked example shows what is meant; it can't be taken for an answer. */
   private drawing(answer: Answer | null): TemplateResult | typeof nothing {
-    const { last, isEmpty, standing } = this.desk.session;
+    const { last, isEmpty, standing } = this.form.session;
     // An answer that is about to come would be drawn over an example that nobody has seen.
     if (standing.state === "asking" && !last && !isEmpty) return nothing;
     if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
@@ -167,10 +167,10 @@ export class ToolScreen extends LitElement {
 
   /** What can be dragged stands where its drawing does, once that is no mere example. */
   private slides(): TemplateResult[] {
-    const { last, isEmpty, inputs } = this.desk.session;
+    const { last, isEmpty, inputs } = this.form.session;
     if (!last || isEmpty) return [];
     const asked = applying(this.tool.declaration.inputs, inputs);
-    return slides(asked, inputs, last, (name, value) => this.desk.change(name, value));
+    return slides(asked, inputs, last, (name, value) => this.form.change(name, value));
   }
 
   private answered(answer: Answer): TemplateResult {
@@ -180,7 +180,7 @@ export class ToolScreen extends LitElement {
     )}
     ${answer.details.map(
       (detail) => html`<section class="block" aria-label=${detail.title}>
-        <h2>${set(detail.title)}</h2>
+        <h2>${typeset(detail.title)}</h2>
         <lp-drawing .drawing=${detail}></lp-drawing>
       </section>`,
     )}
@@ -198,14 +198,14 @@ export class ToolScreen extends LitElement {
         ? html`<details class="fold">
             <summary>What is asked, in words</summary>
             <dl>
-              ${helped.map((input) => html`<dt>${set(input.label)}</dt><dd>${set(input.help)}</dd>`)}
+              ${helped.map((input) => html`<dt>${typeset(input.label)}</dt><dd>${typeset(input.help)}</dd>`)}
             </dl>
           </details>`
         : nothing}
       ${sourceFold(answer?.sources ?? [])}
       ${answer ? this.printing(answer) : nothing}
       <div class="actions">
-        <button type="button" ?disabled=${this.desk.session.isEmpty} @click=${() => this.desk.startOver()}>
+        <button type="button" ?disabled=${this.form.session.isEmpty} @click=${() => this.form.startOver()}>
           Start over
         </button>
         <button type="button" @click=${this.openEarlier}>Earlier answers</button>
@@ -225,31 +225,31 @@ export class ToolScreen extends LitElement {
   }
 
   private pad(input: Input): TemplateResult {
-    const { hand, session, active } = this.desk;
+    const { field, session, active } = this.form;
     const { declaration, inputs } = session;
     const [name = "", at] = active.split(".");
     return pad({
       input,
       name: at === undefined ? input.label : capital(nameOf(declaration, active)),
-      entry: hand.entry,
-      reading: hand.reading,
-      message: this.desk.message(active),
-      isFresh: hand.isFresh,
-      isLast: hand.isLast,
+      entry: field.entry,
+      reading: field.reading,
+      message: this.form.message(active),
+      isFresh: field.isFresh,
+      isLast: field.isLast,
       scale: session.scale,
       given: at === undefined ? inputs : (rowsAt(inputs, name)[Number(at)] ?? {}),
       siblings: at === undefined ? declaration.inputs : (inputAt(declaration, name)?.columns ?? []),
       glance: glance(session, this.chosen, active),
-      press: (entry) => hand.press(entry),
-      next: () => hand.next(),
-      close: () => hand.close(),
+      press: (entry) => field.press(entry),
+      next: () => field.next(),
+      close: () => field.close(),
       keyboard: () => this.ownKeyboard(),
     });
   }
 
   /** The phone decides at focus whether its keyboard comes up. */
   private ownKeyboard(): void {
-    const field = document.getElementById(idOf(this.desk.active));
+    const field = document.getElementById(idOf(this.form.active));
     if (!(field instanceof HTMLInputElement)) return;
     field.blur();
     field.inputMode = "text";
@@ -259,7 +259,7 @@ export class ToolScreen extends LitElement {
 
   /** The number stays in sight while its card is off the screen. */
   private dock(): TemplateResult | typeof nothing {
-    const { session, active } = this.desk;
+    const { session, active } = this.form;
     if (this.isCardSeen || session.isEmpty) return nothing;
     const show = (): void => this.querySelector("#answer")?.scrollIntoView({ block: "center" });
     return html`<button type="button" class="plain dock" @click=${show}>

@@ -1,5 +1,5 @@
 import { loadMicroPython, type MicroPython } from "@micropython/micropython-webassembly-pyscript";
-import type { Supplies } from "./messages";
+import type { CoreAssets } from "./messages";
 
 /** A name for the interpreter's file; it is answered from memory and never asked of a server. */
 const WASM = "micropython.wasm";
@@ -19,7 +19,7 @@ function serveFromMemory(wasm: ArrayBuffer): void {
 }
 
 /** Folders once and bytes for text: the interpreter's own ways to both take five times as long. */
-function writeSources({ FS }: MicroPython, sources: Supplies["sources"]): void {
+function writeSources({ FS }: MicroPython, sources: CoreAssets["sources"]): void {
   const encoder = new TextEncoder();
   const folders = Object.keys(sources).map((path) => path.slice(0, path.lastIndexOf("/")));
   for (const folder of new Set(folders)) FS.mkdirTree(`/lib/${folder}`);
@@ -33,7 +33,7 @@ function writeSources({ FS }: MicroPython, sources: Supplies["sources"]): void {
  *
  * Call it once in a worker: a second interpreter would take over the first one's globals.
  */
-export async function boot({ wasm, sources }: Supplies): Promise<(text: string) => string> {
+export async function boot({ wasm, sources }: CoreAssets): Promise<(text: string) => string> {
   serveFromMemory(wasm);
   const python = await loadMicroPython({ url: WASM });
   writeSources(python, sources);

@@ -4,11 +4,11 @@
  * A list is kept once, under the name its input declares, and given to every tool that asks for it.
  * It is no part of a tool's form, of its address or of its earlier answers.
  */
-import { loadForm } from "../engine/store";
+import { loadForm } from "./store";
 import type { Core } from "../engine/core";
 import type { Input, Raw, RawInputs, Scale } from "../contract";
-import { faulted, unpacked } from "./keeper";
-import { respelled } from "./respell";
+import { storageFault, unpacked } from "./autosave";
+import { respelled } from "../form/respell";
 
 const ROWS = "rows";
 /** The rows as last read or written: only a list that the person changed is written. */
@@ -35,7 +35,7 @@ export async function loadLists(asked: Input[], to: Scale, core: Core): Promise<
   const lists: RawInputs = {};
   for (const input of asked) {
     if (!input.kept) continue;
-    const saved = await loadForm(keptUnder(input.kept)).catch(faulted);
+    const saved = await loadForm(keptUnder(input.kept)).catch(storageFault);
     const { inputs, units } = unpacked(saved ?? {});
     const rows = inputs[ROWS];
     const named: RawInputs = rows ? { [input.name]: rows } : {};

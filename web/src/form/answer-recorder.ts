@@ -1,17 +1,17 @@
 /** Keeps answers that have stood a while, so that "what was that number?" has an answer. */
 import type { Answer, Declaration, RawInputs } from "../contract";
-import { keepAnswer } from "../engine/store";
+import { keepAnswer } from "../store/store";
 import { leadLine } from "../parts/chosen";
-import { faulted } from "./keeper";
-import { applying, shownValue } from "./form";
-import { ownInputs } from "./lists";
+import { storageFault } from "../store/autosave";
+import { applying, shownValue } from "./paths";
+import { ownInputs } from "../store/lists";
 import type { Session } from "./session";
 
 /** Milliseconds after which an answer was read, not passed through. */
 const STOOD = 2000;
 const SAID_INPUTS = 5;
 
-export class Memory {
+export class AnswerRecorder {
   private timer = 0;
   private kept: Answer | null = null;
 
@@ -34,7 +34,7 @@ export class Memory {
     const lead = leadLine(standing.answer);
     const says = saidInputs(declaration, inputs);
     const entry = { slug: declaration.slug, at: Date.now(), inputs, scale, lead, says };
-    await keepAnswer(entry).catch(faulted);
+    await keepAnswer(entry).catch(storageFault);
   }
 }
 

@@ -1,4 +1,4 @@
-import { isSameAnswer, KEPT } from "./answers";
+import { isSameAnswer, KEPT } from "./answer-history";
 import {
   reading,
   SCHEMA,

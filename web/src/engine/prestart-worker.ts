@@ -6,8 +6,8 @@ import { Engine } from "./engine";
  */
 let first: Engine | undefined = new Engine();
 
-/** Hand the first worker over, once. */
-export function takeFirst(): Engine | undefined {
+/** ActiveField the first worker over, once. */
+export function takePrestarted(): Engine | undefined {
   const taken = first;
   first = undefined;
   return taken;

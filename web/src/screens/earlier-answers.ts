@@ -1,8 +1,8 @@
 /** The last answers of a tool, to be called back with their inputs. */
 import { html, type TemplateResult } from "lit";
-import type { KeptAnswer } from "../engine/store";
+import type { KeptAnswer } from "../store/store";
 import { sheet } from "../parts/sheet";
-import { set } from "../text/set";
+import { typeset } from "../text/typeset";
 
 const WHEN = new Intl.DateTimeFormat("en-US", {
   month: "short", day: "numeric", hour: "numeric", minute: "2-digit",
@@ -28,8 +28,8 @@ function body(
       (entry) => html`<li>
         <button type="button" class="plain line" @click=${() => recall(entry)}>
           <span class="named"
-            ><span class="name strong">${set(entry.lead)}</span>
-            <span class="under-name">${set(entry.says)}</span>
+            ><span class="name strong">${typeset(entry.lead)}</span>
+            <span class="under-name">${typeset(entry.says)}</span>
             <span class="under-name">${WHEN.format(entry.at)}</span></span
           >
         </button>

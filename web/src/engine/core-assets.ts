@@ -1,6 +1,6 @@
 import { sources, wasm } from "longpoint:assets";
-import type { Supplies } from "../worker/messages";
-import { address } from "./place";
+import type { CoreAssets } from "../worker/messages";
+import { address } from "./site-url";
 
 async function get(path: string): Promise<Response> {
   const response = await fetch(address(path));
@@ -8,12 +8,12 @@ async function get(path: string): Promise<Response> {
   return response;
 }
 
-async function load(): Promise<Supplies> {
+async function load(): Promise<CoreAssets> {
   const [wasmFile, sourcesFile] = await Promise.all([get(wasm), get(sources)]);
   return { wasm: await wasmFile.arrayBuffer(), sources: await sourcesFile.json() };
 }
 
-let held: Promise<Supplies> | undefined;
+let held: Promise<CoreAssets> | undefined;
 
 /**
  * Fetch the interpreter and the core's sources, once for the life of the page.
@@ -21,7 +21,7 @@ let held: Promise<Supplies> | undefined;
  * They are held because a restart must not depend on the network or on files that an update
  * accepted in another tab has taken away. A failed fetch is forgotten, so that the next asks again.
  */
-export function supplies(): Promise<Supplies> {
+export function loadCoreAssets(): Promise<CoreAssets> {
   if (!held) {
     held = load();
     held.catch(() => (held = undefined));

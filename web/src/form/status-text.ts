@@ -1,7 +1,7 @@
 /** Words for an answer that can't be given yet: what it waits for. */
 import type { Declaration, FieldError } from "../contract";
 import { listed, withArticle } from "../text/words";
-import { inputAt, nameOf, valueAt } from "./form";
+import { inputAt, nameOf, valueAt } from "./paths";
 import type { Session } from "./session";
 
 /** An entry that stops in the middle, as every entry does while it is typed. */
@@ -32,7 +32,7 @@ export function strayMessages(session: Session): string[] {
 export function waitingFor(session: Session, active: string): string {
   const { standing, declaration } = session;
   if (standing.state === "asking") return "Working it out…";
-  if (standing.state === "faulted") return standing.words;
+  if (standing.state === "storageFault") return standing.words;
   if (standing.state === "answered") return "";
   const wrong = standing.errors.find((error) => !error.missing);
   if (wrong) return wrongWords(session, wrong, active);

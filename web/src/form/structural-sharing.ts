@@ -7,11 +7,11 @@ function isTree(value: unknown): value is Tree {
 }
 
 /** Returns `now` with every part that equals the one in its place in `before` taken from there. */
-export function withSame<T>(before: unknown, now: T): T {
+export function shareStructure<T>(before: unknown, now: T): T {
   if (!isTree(before) || !isTree(now)) return now;
   const tree: Tree = now;
   const names = Object.keys(tree);
-  for (const name of names) tree[name] = withSame(before[name], tree[name]);
+  for (const name of names) tree[name] = shareStructure(before[name], tree[name]);
   const isSame =
     names.length === Object.keys(before).length &&
     Array.isArray(now) === Array.isArray(before) &&

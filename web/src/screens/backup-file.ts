@@ -1,11 +1,11 @@
 /** Everything to a file and back, and an address to hand on. */
-import { exportAll, importAll } from "../engine/store";
-import { flushed } from "./keeper";
-import { say } from "./say";
+import { exportAll, importAll } from "../store/store";
+import { flushed } from "../store/autosave";
+import { toast } from "../parts/toast";
 
 function failed(error: unknown): void {
   console.error(error);
-  say(error instanceof Error ? error.message : "That did not work.");
+  toast(error instanceof Error ? error.message : "That did not work.");
 }
 
 /** Offers everything kept on this device as one file. */
@@ -18,7 +18,7 @@ export async function saveFile(): Promise<void> {
     link.download = `longpoint-${new Date().toISOString().slice(0, 10)}.json`;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-    say("Everything kept here is in the file.");
+    toast("Everything kept here is in the file.");
   } catch (error) {
     failed(error);
   }
@@ -28,7 +28,7 @@ export async function saveFile(): Promise<void> {
 export async function bringBack(file: File): Promise<boolean> {
   try {
     await importAll(await file.text());
-    say("Everything in the file is kept here again.");
+    toast("Everything in the file is kept here again.");
     return true;
   } catch (error) {
     failed(error);
@@ -43,10 +43,10 @@ export async function share(title: string): Promise<void> {
     if ("share" in navigator) await navigator.share({ title, url });
     else {
       await (navigator as Navigator).clipboard.writeText(url);
-      say("The address is copied.");
+      toast("The address is copied.");
     }
   } catch (error) {
     // Closing the phone's list of ways to share is no failure.
-    if (!(error instanceof DOMException && error.name === "AbortError")) say(`Copy this: ${url}`);
+    if (!(error instanceof DOMException && error.name === "AbortError")) toast(`Copy this: ${url}`);
   }
 }

@@ -1,5 +1,5 @@
 /** Saves a tool's form at each change; while one write is under way only the newest form waits. */
-import { saveForm } from "../engine/store";
+import { saveForm } from "./store";
 import type { RawInputs, Units } from "../contract";
 
 /** A saved form says in which units its bare numbers were typed, as an address does. */
@@ -19,12 +19,12 @@ takeUp();
 addEventListener("pagehide", leave);
 
 /** Tells `say` in words when something could not be kept. */
-export function tellFaults(say: (words: string) => void): void {
+export function onStorageFault(say: (words: string) => void): void {
   onFault = say;
 }
 
 /** Keeps `inputs` as soon as the storage is free; a later change under that name replaces it. */
-export function keepSoon(name: string, inputs: RawInputs, units: Units): void {
+export function autosave(name: string, inputs: RawInputs, units: Units): void {
   put(name, { ...inputs, [UNITS]: units });
 }
 
@@ -47,7 +47,7 @@ async function writeWaiting(): Promise<void> {
 }
 
 async function write(name: string, form: RawInputs): Promise<void> {
-  await saveForm(name, form).catch(faulted);
+  await saveForm(name, form).catch(storageFault);
   if (unwritten.get(name) === form) unwritten.delete(name);
 }
 
@@ -80,7 +80,7 @@ export function unpacked(saved: RawInputs): { inputs: RawInputs; units: Units } 
 }
 
 /** Says in words that something could not be kept. */
-export function faulted(error: unknown): void {
+export function storageFault(error: unknown): void {
   console.error(error);
   onFault(error instanceof Error ? error.message : "What was typed could not be kept.");
 }

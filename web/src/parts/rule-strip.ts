@@ -1,4 +1,4 @@
-/** The strip of rule: a stretch of the tape around a length, the crow's foot on its very tick. */
+/** The ruleStrip of rule: a stretch of the tape around a length, the crow's foot on its very tick. */
 import { html, svg, type SVGTemplateResult, type TemplateResult } from "lit";
 import type { Ticked, Units } from "../contract";
 
@@ -43,8 +43,8 @@ function tickSvg(x: number, height: number): SVGTemplateResult {
   return svg`<line class="tick" x1=${x} y1=${TOP} x2=${x} y2=${TOP + height}></line>`;
 }
 
-/** Returns the strip for a length shown at `tick`/`per` units, or nothing to draw as null. */
-export function strip({ tick, per }: Ticked, units: Units): TemplateResult | null {
+/** Returns the ruleStrip for a length shown at `tick`/`per` units, or nothing to draw as null. */
+export function ruleStrip({ tick, per }: Ticked, units: Units): TemplateResult | null {
   if (tick === null || per === null || per <= 0) return null;
   const ruler = rulerOf(units, per);
   const at = tick / per;
@@ -53,7 +53,7 @@ export function strip({ tick, per }: Ticked, units: Units): TemplateResult | nul
   const scale = (WIDTH - 2 * EDGE) / 2 / ruler.reach;
   const x = (value: number): number => Math.round((WIDTH / 2 + (value - middle) * scale) * 10) / 10;
   const low = at >= 0 ? Math.max(middle - ruler.reach, 0) : middle - ruler.reach;
-  return html`<svg class="strip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
+  return html`<svg class="ruleStrip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
     <rect class="tape" x=${x(low)} y=${TOP} width=${WIDTH - x(low)} height=${BOTTOM - TOP}></rect>
     ${ticks(ruler, low, middle + ruler.reach, x, x(at))}
     <path class="edge" d="M${x(low)} ${TOP}H${WIDTH}"></path>

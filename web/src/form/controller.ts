@@ -4,22 +4,22 @@ import type { Declaration, Raw, RawInputs, Scale } from "../contract";
 import type { Core } from "../engine/core";
 import type { RowsHost } from "../parts/rows";
 import { capital } from "../text/words";
-import { hashWith } from "./address";
-import { writeSoon } from "./addressbar";
-import { applying, folded, inputAt, nameOf, rowsAt, TYPED } from "./form";
-import { Hand } from "./hand";
-import { keepSoon } from "./keeper";
-import { changedLists, listInputs, ownInputs } from "./lists";
-import { Memory } from "./memory";
+import { hashWith } from "../address/address";
+import { writeSoon } from "../address/address-bar";
+import { applying, folded, inputAt, nameOf, rowsAt, TYPED } from "./paths";
+import { ActiveField } from "./active-field";
+import { autosave } from "../store/autosave";
+import { changedLists, listInputs, ownInputs } from "../store/lists";
+import { AnswerRecorder } from "./answer-recorder";
 import { respelled } from "./respell";
-import { say } from "./say";
+import { toast } from "../parts/toast";
 import { Session } from "./session";
-import { messageAt } from "./waiting";
+import { messageAt } from "./status-text";
 
-export class Desk implements RowsHost {
+export class FormController implements RowsHost {
   readonly session: Session;
-  readonly hand: Hand;
-  readonly memory: Memory;
+  readonly field: ActiveField;
+  readonly memory: AnswerRecorder;
   /** The row whose fields stand open. */
   opened: { name: string; at: number } | null = null;
   /** Whether the person asked to see the inputs that fold away. */
@@ -33,8 +33,8 @@ export class Desk implements RowsHost {
     scale: Scale,
   ) {
     this.session = new Session(declaration, start, scale, core, () => this.seen());
-    this.hand = new Hand(this);
-    this.memory = new Memory(this.session);
+    this.field = new ActiveField(this);
+    this.memory = new AnswerRecorder(this.session);
     this.session.ask();
     this.write();
   }
@@ -48,11 +48,11 @@ export class Desk implements RowsHost {
   }
 
   get active(): string {
-    return this.hand.active;
+    return this.field.active;
   }
 
   get isTyping(): boolean {
-    return this.hand.isTyping;
+    return this.field.isTyping;
   }
 
   /** Labels of the lists in use that an address does not carry. */
@@ -63,7 +63,7 @@ export class Desk implements RowsHost {
   }
 
   message(path: string): string {
-    return messageAt(this.session, path, this.hand.active);
+    return messageAt(this.session, path, this.field.active);
   }
 
   change(path: string, value: Raw): void {
@@ -72,15 +72,15 @@ export class Desk implements RowsHost {
   }
 
   typed(path: string, text: string): void {
-    this.hand.typed(path, text);
+    this.field.typed(path, text);
   }
 
   focused(path: string): void {
-    this.hand.focused(path);
+    this.field.focused(path);
   }
 
   key(event: KeyboardEvent, path: string): void {
-    this.hand.key(event, path);
+    this.field.key(event, path);
   }
 
   openRow(name: string, at: number | null): void {
@@ -95,7 +95,7 @@ export class Desk implements RowsHost {
     this.openRow(name, at);
     const columns = inputAt(this.declaration, name)?.columns ?? [];
     const first = columns.find((column) => TYPED.includes(column.kind));
-    if (first) this.hand.take(`${name}.${at}.${first.name}`);
+    if (first) this.field.take(`${name}.${at}.${first.name}`);
   }
 
   copy(name: string, at: number): void {
@@ -117,7 +117,7 @@ export class Desk implements RowsHost {
     if (this.opened) this.openRow(name, to);
     this.session.moveRow(name, from, to);
     this.edited();
-    say(`${capital(this.called(name, from))} is now ${this.called(name, to)}.`);
+    toast(`${capital(this.called(name, from))} is now ${this.called(name, to)}.`);
   }
 
   /** Empties the form. */
@@ -155,8 +155,8 @@ export class Desk implements RowsHost {
   edited(): void {
     const { inputs, scale } = this.session;
     const { slug, inputs: asked } = this.declaration;
-    keepSoon(slug, ownInputs(asked, inputs), scale.units);
-    for (const [name, list] of changedLists(asked, inputs)) keepSoon(name, list, scale.units);
+    autosave(slug, ownInputs(asked, inputs), scale.units);
+    for (const [name, list] of changedLists(asked, inputs)) autosave(name, list, scale.units);
     this.write();
   }
 
@@ -186,6 +186,6 @@ export class Desk implements RowsHost {
 
   private offerUndo(words: string, inputs: RawInputs): void {
     const { scale } = this.session;
-    say(words, "Undo", () => void this.recall(inputs, scale));
+    toast(words, "Undo", () => void this.recall(inputs, scale));
   }
 }

@@ -1,7 +1,7 @@
-/** The field in hand: which one the pad is for, and how pad and hardware keyboard write into it. */
+/** The field in field: which one the pad is for, and how pad and hardware keyboard write into it. */
 import type { Session } from "./session";
 import type { Core } from "../engine/core";
-import { idOf, inputAt, typedPaths, valueAt } from "./form";
+import { idOf, inputAt, typedPaths, valueAt } from "./paths";
 
 interface Host {
   readonly session: Session;
@@ -16,12 +16,12 @@ interface Host {
 
 const EDITING = /^(?:.|Backspace|Delete|Arrow.*|Home|End)$/u;
 
-export class Hand {
+export class ActiveField {
   /** Path of the field in hand, empty for none. */
   active = "";
   /** A hardware keyboard edits it: its plain text and caret are shown. */
   isTyping = false;
-  /** The entry was just taken in hand: the next digit starts a new one. */
+  /** The entry was just taken in field: the next digit starts a new one. */
   isFresh = false;
   /** What the entry comes to, in the units in force and in the other system; null where it can't be read. */
   reading: { text: string; other: string } | null = null;

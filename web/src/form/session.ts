@@ -6,15 +6,15 @@
  */
 import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } from "../contract";
 import type { Core } from "../engine/core";
-import { formPath, rowsAt, said, withValue } from "./form";
-import { ownInputs } from "./lists";
-import { withSame } from "./same";
+import { formPath, rowsAt, said, withValue } from "./paths";
+import { ownInputs } from "../store/lists";
+import { shareStructure } from "./structural-sharing";
 
 export type Standing =
   | { state: "asking" }
   | { state: "answered"; answer: Answer; search: number | null }
   | { state: "withdrawn"; errors: FieldError[] }
-  | { state: "faulted"; words: string; final: boolean };
+  | { state: "storageFault"; words: string; final: boolean };
 
 /** Milliseconds a shown answer may outlive a change; longer and it is withdrawn. */
 const PATIENCE = 120;
@@ -118,7 +118,7 @@ export class Session {
         return await this.searched(id);
       } catch (error) {
         const words = error instanceof Error ? error.message : String(error);
-        this.stand(id, { state: "faulted", words, final: turn >= TRIES });
+        this.stand(id, { state: "storageFault", words, final: turn >= TRIES });
         if (turn >= TRIES) return;
         await this.core.started.catch(() => undefined);
       }
@@ -150,7 +150,7 @@ export class Session {
 
   /** A new answer is a new one even where it says the same; its parts are not. */
   private keepSame(standing: Extract<Standing, { state: "answered" }>): void {
-    if (standing.answer !== this.last) standing.answer = { ...withSame(this.last, standing.answer) };
+    if (standing.answer !== this.last) standing.answer = { ...shareStructure(this.last, standing.answer) };
     this.last = standing.answer;
   }
 

@@ -6,7 +6,7 @@
  */
 import { catalog } from "../engine/catalog";
 import type { CatalogTool, Declaration, Input, Raw, RawInputs, RawRow, Units } from "../contract";
-import { ownInputs } from "./lists";
+import { ownInputs } from "../store/lists";
 
 export interface Route {
   place: string;

@@ -4,6 +4,6 @@
  */
 export { StoreFault, type KeptAnswer } from "./database";
 export { loadForm, saveForm } from "./forms";
-export { keepAnswer, keptAnswers } from "./answers";
+export { keepAnswer, keptAnswers } from "./answer-history";
 export { loadSettings, saveSettings, type Settings } from "./settings";
-export { exportAll, importAll } from "./copy";
+export { exportAll, importAll } from "./backup";
