@@ -20,7 +20,7 @@ def count_up(given: Given, scale: Scale) -> Iterator[Answer]:
     wanted = given.count("wanted")
     for number in range(1, wanted + 1):
         answer = Answer(scale)
-        answer.count("found", "Found", number)
+        answer.count("found", number)
         answer.progress = number / wanted
         yield answer
 

@@ -57,6 +57,7 @@ export interface Ticked {
 export interface Figure extends Ticked {
   name: string;
   label: string;
+  short: string;
   kind: "length" | "angle" | "number" | "count" | "money" | "text";
   value: number | string | null;
   text: string;
@@ -127,6 +128,7 @@ export interface Answer {
   units: Units;
   step: Step;
   inputs: { [name: string]: unknown };
+  verdict: string;
   figures: Figure[];
   pieces: Piece[];
   marks: Mark[];

@@ -1,33 +1,18 @@
-"""A marshmallow field for each kind of input; all of them read with the core's own reader."""
+"""A marshmallow field for each kind of input, made from the core's own declaration."""
 
-from collections.abc import Iterable, Iterator, Mapping
-from contextlib import contextmanager
-from contextvars import ContextVar
-from typing import Any, ClassVar, cast
+from collections.abc import Iterable, Mapping
+from typing import Any, ClassVar
 
 import marshmallow as ma
 from marshmallow.error_store import merge_errors
 
 from longpoint.trade.inputs import Choice, Input
-from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import FieldError
-from longpoint.trade.rows import Rows, read_one
-
-_scale: ContextVar[Scale] = ContextVar("scale")
-
-
-@contextmanager
-def reading_in(scale: Scale) -> Iterator[None]:
-    """Read lengths in the units of `scale` while this lasts."""
-    token = _scale.set(scale)
-    try:
-        yield
-    finally:
-        _scale.reset(token)
+from longpoint.trade.rows import Rows
 
 
 class Reading(ma.fields.Field[Any]):
-    """What the fields share: they ask the core whether an input is asked for, and what it says."""
+    """What the fields share: they describe an input, and leave its reading to the whole form."""
 
     asked: Input
     json_type: ClassVar[dict[str, object]] = {}
@@ -39,25 +24,8 @@ class Reading(ma.fields.Field[Any]):
         data: Mapping[str, Any] | None = None,
         **kwargs: Any,
     ) -> Any:
-        """Return the value as the core reads it; `data` is the whole form, for conditions."""
-        form = data or {}
-        raw = {} if value is ma.missing else {self.asked.name: value}
-        read, wrong = read_one(self.asked, raw, self._earlier(form), _scale.get())
-        if wrong:
-            raise ma.ValidationError(nested(wrong)[self.asked.name])
-        return read
-
-    def _earlier(self, form: Mapping[str, Any]) -> dict[str, Any]:
-        """Return the values of the inputs that this one's conditions look at."""
-        return {name: self._value_of(name, form) for name in self.asked.looks_at()}
-
-    def _value_of(self, name: str, form: Mapping[str, Any]) -> Any:
-        """Return another input's value, None while it is wrong itself."""
-        field = cast(ma.Schema, self.parent).fields[name]
-        try:
-            return field.deserialize(form.get(name, ma.missing), name, form)
-        except ma.ValidationError:
-            return None
+        """Return the value as it came: the core reads the form as one."""
+        return value
 
     def document(self, asked: Input) -> dict[str, Any]:
         """Return what the API's description says about this input."""
@@ -81,10 +49,24 @@ class InputField(Reading):
         super().__init__(required=certainly(asked), metadata=self.document(asked))
 
 
-class LengthField(InputField):
-    """A length: a number of inches, or a text as the trade writes it, in the units asked for."""
+TYPED_IN = {
+    "type": "object",
+    "description": "A text with the units that its bare numbers were typed in.",
+    "properties": {"text": {"type": "string"}, "units": {"enum": ["in", "mm"]}},
+    "required": ["text", "units"],
+    "additionalProperties": False,
+}
 
-    json_type: ClassVar[dict[str, object]] = {"type": ["number", "string", "null"]}
+
+class LengthField(InputField):
+    """A length: a number of inches, or a text as the trade writes it.
+
+    Bare numbers in a text are in the units asked for; an object names other units.
+    """
+
+    json_type: ClassVar[dict[str, object]] = {
+        "anyOf": [{"type": ["number", "string", "null"]}, TYPED_IN]
+    }
 
 
 class AngleField(InputField):
@@ -164,8 +146,13 @@ def nested(errors: Iterable[FieldError]) -> dict[str, Any]:
     merged: dict[str, Any] = {}
     for error in errors:
         branch: object = [error.message]
-        # Rows hold no rows, and an unknown name may hold dots of its own.
-        for name in reversed(error.field.split(".", 2)):
+        for name in reversed(_steps(error.field)):
             branch = {name: branch}
         merged = merge_errors(merged, branch)  # type: ignore[no-untyped-call]
     return merged
+
+
+def _steps(path: str) -> list[str]:
+    """Return the steps of a field's path; an unknown name may hold dots of its own."""
+    steps = path.split(".", 2)
+    return steps if len(steps) > 1 and steps[1].isdigit() else [path]

@@ -14,26 +14,19 @@ from longpoint.trade.tool import Tool
 from .fields import KINDS, Reading, RowsField
 
 
-class Form(ma.Schema):
-    """A strict schema: names that are not asked for are refused in the core's words."""
-
-    # marshmallow declares this as the instance's, though it reads the class's.
-    error_messages = {"type": "Send one JSON object with the inputs by name."}  # noqa: RUF012
+class ScaleQuery(ma.Schema):
+    """The query of a request for an answer: how lengths are read and shown."""
 
     class Meta:
         unknown = ma.RAISE
 
     def handle_error(self, error: ma.ValidationError, data: Any, **rest: Any) -> None:
-        """Name each unknown field in its message; marshmallow's own words leave it out."""
+        """Name each unknown name in its message; marshmallow's own words leave it out."""
         messages = error.normalized_messages()  # type: ignore[no-untyped-call]
         for name in messages:
             if name not in self.fields and name != ma.exceptions.SCHEMA:
                 messages[name] = [unknown_words(str(name))]
         raise ma.ValidationError(messages, data=data)
-
-
-class ScaleQuery(Form):
-    """The query of a request for an answer: how lengths are read and shown."""
 
     units = ma.fields.String(
         load_default="in",
@@ -57,27 +50,37 @@ class ScaleQuery(Form):
         return Scale(read["units"], _step(read["step"]))
 
 
-class ToolForm(Form):
-    """The inputs of one question."""
+class ToolForm(ma.Schema):
+    """The inputs of one question: described field by field, read by the core as one form."""
+
+    # marshmallow declares this as the instance's, though it reads the class's.
+    error_messages = {"type": "Send one JSON object with the inputs by name."}  # noqa: RUF012
+
+    class Meta:
+        unknown = ma.RAISE
+
+    def load(self, data: Any, **rest: Any) -> Any:
+        """Let names that no input has pass: the core refuses them, in its own words."""
+        return super().load(data, **(rest | {"unknown": ma.INCLUDE}))
 
     @ma.post_load(pass_original=True)
-    def leave_as_given(self, read: object, raw: Any, **rest: Any) -> Any:
-        """Return the raw inputs, now known to be readable: the core's tools take them raw."""
+    def keep(self, read: object, raw: Any, **rest: Any) -> Any:
+        """Return the inputs as they came, names that no input has included."""
         return raw
 
 
-def form_of(tool: Tool) -> type[Form]:
+def form_of(tool: Tool) -> type[ToolForm]:
     """Return the schema of the tool's inputs."""
-    return _form(ToolForm, _camel(tool.slug) + "Inputs", tool.inputs)
+    return _form(_camel(tool.slug) + "Inputs", tool.inputs)
 
 
-def _form(base: type[Form], name: str, inputs: list[Input]) -> type[Form]:
-    return type(name, (base,), {asked.name: _field(name, asked) for asked in inputs})
+def _form(name: str, inputs: list[Input]) -> type[ToolForm]:
+    return type(name, (ToolForm,), {asked.name: _field(name, asked) for asked in inputs})
 
 
 def _field(form: str, asked: Input) -> Reading:
     if isinstance(asked, Rows):
-        return RowsField(asked, _form(Form, form + _camel(asked.name), asked.columns))
+        return RowsField(asked, _form(form + _camel(asked.name), asked.columns))
     return KINDS[asked.kind](asked)
 
 

@@ -113,6 +113,7 @@ class AskedInput(Reply):
     help = _text()
     unit = _text()
     only_when = fields.Nested(Condition, required=True, allow_none=True)
+    quantity = _text("Which size it is, where other tools know it too.")
     choices = fields.List(fields.Nested(Option))
     offers = fields.List(fields.Nested(Offer))
     slide = fields.Nested(Slide, allow_none=True)
@@ -123,6 +124,17 @@ class AskedInput(Reply):
     max_rows = fields.Integer()
 
 
+class GivenFigure(Reply):
+    """A figure of a tool's answers, as other questions can take it."""
+
+    name = _text()
+    kind = _text(enum=_FIGURES)
+    label = _text()
+    short = _text("The label in a word or two.")
+    quantity = _text("Which size it is; empty for one of no use elsewhere.")
+    sometimes = fields.Boolean(required=True)
+
+
 class Declaration(Reply):
     """A tool as it declares itself."""
 
@@ -131,7 +143,9 @@ class Declaration(Reply):
     title = _text()
     question = _text()
     finds = _texts("Words of the trade to find it by.")
+    version = _whole("Of its form: a form kept by an older version is brought up to it.")
     inputs = _list(AskedInput)
+    gives = _list(GivenFigure)
     cautions = _texts()
     sources = _texts()
     example = fields.Dict(required=True, metadata={"description": "A complete set of inputs."})
@@ -149,6 +163,7 @@ class Figure(Ticked):
 
     name = _text()
     label = _text()
+    short = _text("The label in a word or two, for where it stands small.")
     kind = _text(enum=_FIGURES)
     value = _any("Inches, degrees, pounds or dollars; a text where the kind is text.")
     text = _text("In the units asked for.")
@@ -238,6 +253,7 @@ class Answer(Reply):
     units = _text(enum=["in", "mm"])
     step = _whole()
     inputs = fields.Dict(required=True, metadata={"description": "As read, defaults filled in."})
+    verdict = _text("The one sentence that decides, with what was assumed.")
     figures = _list(Figure)
     pieces = _list(Piece)
     marks = _list(Mark)

@@ -1,7 +1,5 @@
 """The routes: the shelf, each tool's declaration, each tool's answer."""
 
-from collections.abc import Callable
-from functools import wraps
 from typing import Any
 
 from flask import Response, jsonify
@@ -15,7 +13,7 @@ from longpoint.trade.tool import Tool
 
 from . import replies
 from .errors import JsonParser
-from .fields import nested, reading_in
+from .fields import nested
 from .forms import ScaleQuery, form_of
 
 
@@ -64,7 +62,6 @@ def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
         summary=tool.question, description=_told(tool), operationId=f"answer-{tool.slug}"
     )
     @blueprint.arguments(ScaleQuery, location="query")
-    @_in_that_scale
     @blueprint.arguments(form_of(tool), example=tool.example)
     @blueprint.response(200, replies.Answer)
     def post_inputs(scale: Scale, inputs: dict[str, Any]) -> Response:
@@ -73,17 +70,6 @@ def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
         except Refusal as refusal:
             abort(422, errors={"json": nested(refusal.errors)})
         return jsonify(answer)
-
-
-def _in_that_scale(view: Callable[..., Response]) -> Callable[..., Response]:
-    """Have the inputs read in the scale that the query asks for."""
-
-    @wraps(view)
-    def read_in_scale(scale: Scale) -> Response:
-        with reading_in(scale):
-            return view(scale)
-
-    return read_in_scale
 
 
 def _told(tool: Tool) -> str:

@@ -9,6 +9,12 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
+MOST_VERDICT = 90
+"""Characters of a verdict: what is read at a glance."""
+
+FEET_FROM = 100.0
+"""Inches above which a length is said in feet too."""
+
 End = namedtuple("End", ("joint", "saw", "bevel", "note"))
 """One end of a piece: joint in a word, saw and bevel in degrees off square, a remark."""
 
@@ -58,10 +64,13 @@ class Answer:
         How lengths are shown.
 
     `progress` is 1 unless a search goes on behind this answer; then how much of it is done.
+    A figure's label and short label are those its tool declares in `gives`; `label` and `short`
+    say otherwise where they depend on what was given.
     """
 
     def __init__(self, scale: Scale) -> None:
         self.scale = scale
+        self.decision = ""
         self.figures: list[dict[str, Any]] = []
         self.pieces: list[dict[str, Any]] = []
         self.marks: list[dict[str, Any]] = []
@@ -71,60 +80,88 @@ class Answer:
         self.cautions: list[str] = []
         self.progress = 1.0
 
+    def verdict(self, *ways: str) -> None:
+        """Set the one sentence that decides, with every assumption that changes wood.
+
+        `ways` say the same ever shorter; the first of at most `MOST_VERDICT` characters is taken.
+        """
+        fitting = [words for words in ways if len(words) <= MOST_VERDICT]
+        self.decision = fitting[0] if fitting else ways[-1]
+
     def length(
-        self, name: str, label: str, inches: float, *, lead: bool = False, fine: bool = False
+        self,
+        name: str,
+        inches: float,
+        *,
+        label: str = "",
+        short: str = "",
+        lead: bool = False,
+        fine: bool = False,
     ) -> None:
         """Add a length; a `fine` one is shown at least to 1/64 and as a decimal too.
 
-        A fine one too small for a tick is shown as the decimal alone.
+        A fine one too small for a tick is shown as the decimal alone. A long one says its feet too.
         """
         scale = self.scale.finer() if fine else self.scale
         if fine and inches and scale.tick(inches) == 0:
             scale = scale.finer(FINEST)
-        figure = self._figure(name, label, "length", inches, scale.length(inches), lead)
+        figure = self._figure(name, "length", inches, scale.length(inches), label, short, lead)
         figure["tick"], figure["per"] = scale.tick(inches), scale.per()
         if fine and inches and scale.units == "in" and scale.step != FINEST:
             figure["also"] = scale.decimal(inches)
+        elif scale.units == "in" and abs(inches) > FEET_FROM:
+            figure["also"] = scale.feet(inches)
 
-    def angle(self, name: str, label: str, degrees: float, *, lead: bool = False) -> None:
+    def angle(
+        self, name: str, degrees: float, *, label: str = "", short: str = "", lead: bool = False
+    ) -> None:
         """Add an angle in degrees."""
-        self._figure(name, label, "angle", degrees, show_angle(degrees), lead)
+        self._figure(name, "angle", degrees, show_angle(degrees), label, short, lead)
 
-    def count(self, name: str, label: str, number: int, *, lead: bool = False) -> None:
+    def count(
+        self, name: str, number: int, *, label: str = "", short: str = "", lead: bool = False
+    ) -> None:
         """Add a whole number."""
-        self._figure(name, label, "count", number, str(number), lead)
+        self._figure(name, "count", number, str(number), label, short, lead)
 
     def number(
         self,
         name: str,
-        label: str,
         value: float,
         unit: str = "",
         *,
+        label: str = "",
+        short: str = "",
         places: int = 2,
         lead: bool = False,
     ) -> None:
         """Add a plain number with its unit."""
         text = show_number(value, places) + (" " + unit if unit else "")
-        self._figure(name, label, "number", value, text, lead)
+        self._figure(name, "number", value, text, label, short, lead)
 
-    def weight(self, name: str, label: str, pounds: float, *, lead: bool = False) -> None:
+    def weight(
+        self, name: str, pounds: float, *, label: str = "", short: str = "", lead: bool = False
+    ) -> None:
         """Add a weight, in kilograms where millimeters are in force, and the other way too."""
         text, also = self.weight_words(pounds)
-        self._figure(name, label, "number", pounds, text, lead)["also"] = also
+        self._figure(name, "number", pounds, text, label, short, lead)["also"] = also
 
     def weight_words(self, pounds: float) -> "tuple[str, str]":
         """Return a weight in the units in force, and in the other ones."""
         both = (_weighed(pounds, "lb"), _weighed(pounds * 0.45359237, "kg"))
         return both if self.scale.units == "in" else (both[1], both[0])
 
-    def money(self, name: str, label: str, dollars: float, *, lead: bool = False) -> None:
+    def money(
+        self, name: str, dollars: float, *, label: str = "", short: str = "", lead: bool = False
+    ) -> None:
         """Add an amount of money."""
-        self._figure(name, label, "money", dollars, show_money(dollars), lead)
+        self._figure(name, "money", dollars, show_money(dollars), label, short, lead)
 
-    def words(self, name: str, label: str, text: str, *, lead: bool = False) -> None:
+    def words(
+        self, name: str, text: str, *, label: str = "", short: str = "", lead: bool = False
+    ) -> None:
         """Add a figure that is a word."""
-        self._figure(name, label, "text", text, text, lead)
+        self._figure(name, "text", text, text, label, short, lead)
 
     def piece(
         self,
@@ -204,6 +241,7 @@ class Answer:
         return {
             "units": self.scale.units,
             "step": self.scale.step,
+            "verdict": self.decision,
             "figures": self.figures,
             "pieces": self.pieces,
             "marks": self.marks,
@@ -216,12 +254,13 @@ class Answer:
         }
 
     def _figure(
-        self, name: str, label: str, kind: str, value: "Any", text: str, lead: bool
+        self, name: str, kind: str, value: "Any", text: str, label: str, short: str, lead: bool
     ) -> "dict[str, Any]":
         if kind != "text":
             _finite(value)
-        figure = {"name": name, "label": label, "kind": kind, "value": value, "text": text}
-        figure["lead"], figure["also"], figure["tick"], figure["per"] = lead, "", None, None
+        figure: dict[str, Any] = {"name": name, "label": label, "short": short, "kind": kind}
+        figure["value"], figure["text"], figure["lead"] = value, text, lead
+        figure["also"], figure["tick"], figure["per"] = "", None, None
         self.figures.append(figure)
         return figure
 

@@ -6,6 +6,7 @@ DEVELOPERS.md lists the requests and replies.
 
 import json
 
+from .form import Form
 from .lengths import Scale
 from .measured import Angle, Count, Length, Number
 from .reading import quoted
@@ -16,6 +17,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
+
 
 _ECHO = {
     "length": Length("", "This", least=-1e15, most=1e15),
@@ -28,8 +30,8 @@ _ECHO = {
 def call(text: str) -> str:
     """Answer one request; what can't be answered comes back as errors on fields.
 
-    >>> call('{"do": "read", "kind": "count", "text": "3"}')
-    '{"value": 3, "text": "3", "other": "", "ok": true}'
+    >>> json.loads(call('{"do": "sing"}'))["errors"][0]["message"]
+    '"sing" is not a request.'
     """
     try:
         reply = _reply(json.loads(text))
@@ -45,8 +47,10 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         return {"places": shelf()}
     if do == "declare":
         return {"tool": _tool(request).declare()}
+    if do == "form":
+        return _form(request)
     if do == "answer":
-        return _Search.start(_tool(request).answers(request.get("inputs") or {}, _scale(request)))
+        return _answer(request)
     if do == "continue":
         return _Search.go_on(request.get("search"))
     if do == "read":
@@ -66,6 +70,10 @@ class _Search:
         cls.number += 1
         cls.answers, cls.said = answers, None
         return cls.go_on(cls.number)
+
+    @classmethod
+    def end(cls) -> None:
+        cls.answers = None
 
     @classmethod
     def go_on(cls, number: object) -> "dict[str, Any]":
@@ -99,10 +107,37 @@ def _tool(request: "dict[str, Any]") -> "Any":
 
 
 def _scale(request: "dict[str, Any]") -> Scale:
+    units = request.get("units") or "in"
     try:
-        return Scale(request.get("units") or "in", request.get("step") or 16)
+        return Scale(units, request.get("step") or 16, request.get("typed_in") or units)
     except Unreadable as unreadable:
         raise Refusal("step", str(unreadable))
+
+
+def _answer(request: "dict[str, Any]") -> "dict[str, Any]":
+    """Read a form strictly and answer it, as the API does."""
+    tool, scale = _tool(request), _scale(request)
+    return _Search.start(tool.answers(tool.read(request.get("inputs") or {}, scale), scale))
+
+
+def _form(request: "dict[str, Any]") -> "dict[str, Any]":
+    """Say what each field of a form comes to, and answer it where it can be answered."""
+    tool, scale = _tool(request), _scale(request)
+    version, carried = request.get("version") or 0, request.get("carried")
+    form = Form(tool, request.get("inputs"), scale, version, carried)
+    active = str(request.get("active") or "")
+    errors = form.errors()
+    found: dict[str, Any] = {"answer": None, "progress": 1, "search": None}
+    if errors:
+        _Search.end()
+    else:
+        try:
+            found = _Search.start(tool.answers(form.fields, scale))
+        except Refusal as refusal:
+            errors = refusal.errors
+    reply = form.to_json(active, errors)
+    reply.update(found)
+    return reply
 
 
 def _read(request: "dict[str, Any]") -> "dict[str, Any]":
@@ -117,5 +152,4 @@ def _read(request: "dict[str, Any]") -> "dict[str, Any]":
         raise Refusal("", str(unreadable))
     if kind != "length":
         return {"value": value, "text": _ECHO[kind].show(value, scale), "other": ""}
-    other = Scale("mm" if scale.units == "in" else "in", scale.step)
-    return {"value": value, "text": scale.length(value), "other": other.length(value)}
+    return {"value": value, "text": scale.length(value), "other": scale.other().length(value)}

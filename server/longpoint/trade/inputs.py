@@ -1,6 +1,7 @@
 """What a tool can ask for in words: a choice, a flag, a text; and what all inputs share."""
 
 from .lengths import Scale
+from .quantities import kind_of
 from .reading import Unreadable, quoted
 from .refusal import FieldError
 
@@ -30,6 +31,10 @@ class Input:
         One sentence, where the label doesn't say it all.
     only_when : tuple
         ``(input, value, ...)``: asked only while that earlier input has one of these values.
+    quantity : str
+        Which size it is, one of `quantities.QUANTITIES`, where other tools know it too.
+    was : tuple of str
+        Names it had before: they are read as well, so that old addresses and files keep working.
     """
 
     kind = ""
@@ -45,9 +50,15 @@ class Input:
         default_text: str = "",
         help: str = "",
         only_when: "tuple[object, ...] | None" = None,
+        quantity: str = "",
+        was: "tuple[str, ...]" = (),
     ) -> None:
+        if quantity and kind_of(quantity) != self.kind:
+            raise ValueError(quantity + " is no " + self.kind)
         self.name = name
         self.label = label
+        self.quantity = quantity
+        self.was = was
         self.default = default
         self.required = default is None and not optional
         self.default_text = default_text
@@ -64,20 +75,16 @@ class Input:
         """
         raise NotImplementedError
 
-    def errors(self, raw: object, scale: Scale) -> "tuple[Any, list[FieldError]]":
-        """Return the value read, and what is wrong with it under this input's name."""
+    def read_into(self, field: "Any", reader: "Any") -> None:
+        """Read a field's raw value into its value, or into its errors under this input's name."""
         try:
-            return self.read(raw, scale), []
+            field.value = self.read(field.raw, reader.scale)
         except Unreadable as unreadable:
-            return None, [FieldError(self.name, str(unreadable))]
+            field.errors = [FieldError(self.name, str(unreadable), False, unreadable.instead)]
 
     def nothing(self) -> "Any":
         """Return the value of an optional input that was not given."""
         return None
-
-    def looks_at(self) -> "list[str]":
-        """Return the names of the earlier inputs that decide whether or what this one asks."""
-        return [] if self.only_when is None else [str(self.only_when[0])]
 
     def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
         """Return this input as it is asked, given the values of the inputs before it."""
@@ -95,6 +102,7 @@ class Input:
             "help": self.help,
             "unit": self.unit,
             "only_when": declare_condition(self.only_when),
+            "quantity": self.quantity,
         }
 
     def show_default(self) -> str:
@@ -114,6 +122,10 @@ def declare_condition(only_when: "tuple[object, ...] | None") -> "dict[str, obje
     return {"input": only_when[0], "is": list(only_when[1:])}
 
 
+def _is_value(raw: object, value: str) -> bool:
+    return raw == value or (isinstance(raw, int) and str(raw) == value)
+
+
 class Choice(Input):
     """One of a few values; `choices` is a list of ``(value, label)``.
 
@@ -128,6 +140,8 @@ class Choice(Input):
     ) -> None:
         self.choices = [(str(choice[0]), str(choice[1])) for choice in choices]
         self.conditions = [choice[2] if len(choice) > 2 else None for choice in choices]
+        self.narrowed = False
+        """Whether only some of the declared choices are offered now."""
         super().__init__(name, label, **rest)
         if self.depends():
             self.required = False
@@ -136,9 +150,9 @@ class Choice(Input):
         """Tell whether what can be chosen depends on an earlier input."""
         return bool([when for when in self.conditions if when is not None])
 
-    def looks_at(self) -> "list[str]":
-        names = super().looks_at()
-        return names + [str(when[0]) for when in self.conditions if when is not None]
+    def offers_now(self, raw: object) -> bool:
+        """Tell whether `raw` is one of the values that can be chosen."""
+        return [value for value, _ in self.choices if _is_value(raw, value)] != []
 
     def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
         if not self.depends():
@@ -151,11 +165,20 @@ class Choice(Input):
         # None holds while the earlier input is itself wrong: one complaint is enough then.
         if not choices:
             choices = list(self.choices)
-        return Choice(self.name, self.label, choices, default=choices[0][0])
+        asked = Choice(
+            self.name,
+            self.label,
+            choices,
+            default=choices[0][0],
+            quantity=self.quantity,
+            was=self.was,
+        )
+        asked.narrowed = True
+        return asked
 
     def read(self, raw: object, scale: Scale) -> str:
         for value, _ in self.choices:
-            if raw == value or (isinstance(raw, int) and str(raw) == value):
+            if _is_value(raw, value):
                 return value
         names = ", ".join([value for value, _ in self.choices])
         said = quoted(raw) + " is not among them" if isinstance(raw, str) else "it is not a text"

@@ -18,7 +18,7 @@ _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
 
 
-def read_length(text: str, units: str = "in") -> float:
+def read_length(text: str, units: str = "in", *, over_one: bool = False) -> float:
     """Return the length that `text` says, in inches.
 
     Parameters
@@ -27,6 +27,9 @@ def read_length(text: str, units: str = "in") -> float:
         As typed. Bare numbers are in `units`; after feet they are inches.
     units : str
         ``in`` or ``mm``.
+    over_one : bool
+        Take fractions over one, as in the label 5/4; else they are asked back: 361/4 is 36 1/4
+        with its space forgotten more often than 90 1/4.
 
     Raises
     ------
@@ -38,7 +41,7 @@ def read_length(text: str, units: str = "in") -> float:
     >>> read_length("254", "mm")
     10.0
     """
-    return Measure(text, units).total()
+    return Measure(text, units, over_one=over_one).total()
 
 
 def read_angle(text: str) -> float:
@@ -83,9 +86,11 @@ class Scale:
     Parameters
     ----------
     units : str
-        ``in`` or ``mm``: what a bare number means, and what is shown.
+        ``in`` or ``mm``: what is shown.
     step : int
         One of `STEPS`. Millimeters are shown to 1, 1, 1/2, 1/10 and 1/100.
+    typed_in : str
+        ``in`` or ``mm``: what a bare number in a text means; the units shown where not given.
 
     >>> Scale().length(60.0546875), Scale("mm", 32).length(60.0625)
     ('60 1/16', '1525.5 mm')
@@ -93,17 +98,23 @@ class Scale:
     ('16', '-1/2')
     """
 
-    def __init__(self, units: str = "in", step: int = 16) -> None:
-        if units not in ("in", "mm"):
-            raise Unreadable(f"{quoted(units)} is not a unit: use in or mm.")
+    def __init__(self, units: str = "in", step: int = 16, typed_in: str = "") -> None:
+        for each in (units, typed_in or units):
+            if each not in ("in", "mm"):
+                raise Unreadable(f"{quoted(str(each))} is not a unit: use in or mm.")
         if step not in STEPS:
             raise Unreadable(f"{step} is not a step: use 8, 16, 32, 64 or 1000.")
         self.units = units
         self.step = step
+        self.typed_in = typed_in or units
+
+    def other(self) -> "Scale":
+        """Return the same step in the other system of units."""
+        return Scale("mm" if self.units == "in" else "in", self.step)
 
     def finer(self, step: int = 64) -> "Scale":
         """Return this scale, showing at least to `step`."""
-        return Scale(self.units, max(self.step, step))
+        return Scale(self.units, max(self.step, step), self.typed_in)
 
     def per(self) -> int:
         """Return the shown steps in one unit (inch or millimeter)."""
@@ -129,6 +140,25 @@ class Scale:
             return _decimal(tick, self.per()) + " mm"
         return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step)
 
+    def said(self, inches: float) -> str:
+        """Return a length with its unit, whatever the units in force: ``27 13/16 in shy``."""
+        unit = " in" if self.units == "in" else ""
+        return self.bare(inches) + unit + self._lean(inches)
+
+    def feet(self, inches: float) -> str:
+        """Return a length in feet and inches, shown to the step in force.
+
+        >>> print(Scale().feet(144), Scale().feet(-100.5))
+        12' -8' 4 1/2"
+        """
+        tick = self.tick(inches)
+        feet, rest = divmod(abs(tick), 12 * self.step)
+        words = f"{feet}'"
+        if rest:
+            part = _decimal(rest, FINEST) if self.step == FINEST else _fraction(rest, self.step)
+            words += f' {part}"'
+        return ("-" if tick < 0 else "") + words
+
     def decimal(self, inches: float) -> str:
         """Return the length as a decimal in the units in force: the second way to say it."""
         if self.units == "mm":
@@ -145,6 +175,17 @@ class Scale:
         if abs(left) <= 0.25 + _NUDGE:
             return ""
         return " full" if left > 0 else " shy"
+
+
+def exactly(inches: float) -> str:
+    """Return a length in inches with its mark, not rounded: a default is shown as it is used.
+
+    >>> exactly(0.1875), exactly(0.005), exactly(10)
+    ('3/16"', '0.005"', '10"')
+    """
+    if inches * 64 == int(inches * 64):
+        return _fraction(int(inches * 64), 64) + '"'
+    return show_number(inches, 6) + '"'
 
 
 def show_angle(degrees: float) -> str:

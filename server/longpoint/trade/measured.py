@@ -3,6 +3,7 @@
 from .inputs import Input
 from .lengths import (
     Scale,
+    exactly,
     read_angle,
     read_count,
     read_length,
@@ -37,7 +38,7 @@ class Bounds:
     def complaint(self, value: float) -> "tuple[str, float] | None":
         """Return the words and the limit that `value` breaks, or None."""
         if self.above is not None and value <= self.above:
-            return "must be more than", self.above
+            return "must be greater than", self.above
         if self.least is not None and value < self.least:
             return "must be at least", self.least
         if self.below is not None and value >= self.below:
@@ -90,8 +91,19 @@ class _Measured(Input):
         return "a number"
 
 
+def is_typed_in(raw: object) -> bool:
+    """Tell whether a length comes as a text with the units its bare numbers were typed in."""
+    if not isinstance(raw, dict):
+        return False
+    return isinstance(raw.get("text"), str) and raw.get("units") in ("in", "mm")
+
+
 class Length(_Measured):
-    """A length, in inches once read; more than 0 and at most 1000 feet unless said otherwise."""
+    """A length, in inches once read; more than 0 and at most 1000 feet unless said otherwise.
+
+    It comes as a number of inches, as a text in the units of the form, or as an object with a
+    `text` and the `units` it was typed in, where those are others than the form's.
+    """
 
     kind = "length"
 
@@ -110,16 +122,21 @@ class Length(_Measured):
             above = 0.0
         super().__init__(name, label, Bounds(above, least, below, most), **rest)
 
+    def number_of(self, raw: object, scale: Scale) -> float:
+        if is_typed_in(raw):
+            typed: Any = raw
+            scale = Scale(scale.units, scale.step, typed["units"])
+            return super().number_of(typed["text"], scale)
+        return super().number_of(raw, scale)
+
     def parse(self, text: str, scale: Scale) -> float:
-        return read_length(text, scale.units)
+        return read_length(text, scale.typed_in)
 
     def show(self, value: float, scale: Scale) -> str:
         return scale.finer().length(value)
 
     def show_default(self) -> str:
-        if self.default is None:
-            return ""
-        return Scale("in", 64).bare(self.read(self.default, Scale())) + '"'
+        return "" if self.default is None else exactly(self.read(self.default, Scale()))
 
     def wanted(self) -> str:
         return "a length"

@@ -37,16 +37,42 @@ _WORDS = {
 
 
 class Unreadable(ValueError):
-    """A text or value that can't be taken as what was asked for; ``str()`` is for the person."""
+    """A text or value that can't be taken as what was asked for; ``str()`` is for the person.
+
+    `instead` holds texts that may have been meant, each to take the place of the whole text.
+    """
+
+    def __init__(self, message: str, instead: "tuple[str, ...]" = ()) -> None:
+        super().__init__(message)
+        self.instead = instead
 
 
-Token = namedtuple("Token", ("kind", "text", "spaced"))
-"""`kind` is number, sign, slash or a unit; `spaced` says that a space stood before it."""
+Token = namedtuple("Token", ("kind", "text", "spaced", "at"))
+"""`kind` is number, sign, slash or a unit; `spaced` says that a space stood before it.
+
+`at` is where it begins in the plain text that `plain_text` makes.
+"""
 
 
 def quoted(text: str) -> str:
     """Return `text` in quotation marks, cut to what fits in a sentence."""
     return '"' + (text if len(text) <= 24 else text[:20] + "…") + '"'
+
+
+def plain_text(text: str) -> str:
+    """Return a typed measure in small letters and plain marks: ``27½″`` becomes ``27 1/2"``.
+
+    Raises
+    ------
+    Unreadable
+        The text is longer than any measure.
+    """
+    if len(text) > LONGEST:
+        raise Unreadable(f"{quoted(text)} is {len(text)} characters long: a measure needs fewer.")
+    plain = text.lower()
+    for odd, usual in _SWAPS:
+        plain = plain.replace(odd, usual)
+    return plain
 
 
 def tokens_of(text: str) -> "list[Token]":
@@ -60,18 +86,14 @@ def tokens_of(text: str) -> "list[Token]":
     >>> [token.kind for token in tokens_of("2' 3-1/2")]
     ['number', 'ft', 'number', 'sign', 'number', 'slash', 'number']
     """
-    if len(text) > LONGEST:
-        raise Unreadable(f"{quoted(text)} is {len(text)} characters long: a measure needs fewer.")
-    plain = text.lower()
-    for odd, usual in _SWAPS:
-        plain = plain.replace(odd, usual)
+    plain = plain_text(text)
     tokens: list[Token] = []
     at = 0
     while at < len(plain):
         end = _end_of_token(plain, at)
         if plain[at] != " ":
             spaced = at > 0 and plain[at - 1] == " "
-            tokens.append(Token(_kind_of(plain[at:end], text), plain[at:end], spaced))
+            tokens.append(Token(_kind_of(plain[at:end], text), plain[at:end], spaced, at))
         at = end
     return tokens
 
@@ -98,6 +120,23 @@ def fraction_of(over: str, under: str) -> float:
     if int(under) == 0:
         raise Unreadable(f"{said} has a 0 under the line: no such fraction. Was 3/8 meant, say?")
     return int(over) / int(under)
+
+
+def meant_by(over: str, under: str) -> "list[str]":
+    """Return what may be meant by a fraction over one, written without a space.
+
+    >>> meant_by("361", "4"), meant_by("2713", "16"), meant_by("5", "4"), meant_by("8", "8")
+    (['36 1/4'], ['27 13/16', '271 3/16'], ['1 1/4'], ['1'])
+    """
+    meant = []
+    for cut in range(1, len(over)):
+        whole, rest = over[:cut], over[cut:]
+        if rest[0] != "0" and int(rest) < int(under):
+            meant.append(f"{whole} {rest}/{under}")
+    if len(over) <= 2:
+        inches, left = divmod(int(over), int(under))
+        meant.append(f"{inches} {left}/{under}" if left else str(inches))
+    return meant
 
 
 def _end_of_token(plain: str, at: int) -> int:
@@ -144,6 +183,8 @@ class Measure:
         Where the caller has taken the text apart already.
     wanted : str
         What is asked for, and how to write it.
+    over_one : bool
+        A fraction over one is meant, as in the label 5/4; else it is asked back.
     """
 
     def __init__(
@@ -152,7 +193,9 @@ class Measure:
         units: str,
         tokens: "list[Token] | None" = None,
         wanted: str = "a length. Write it like 27 13/16, 2' 3 1/2\" or 706 mm",
+        over_one: bool = False,
     ) -> None:
+        self.over_one = over_one
         self.text = text
         self.units = units
         self.wanted = wanted
@@ -218,7 +261,11 @@ class Measure:
         if self._kind() != "number":
             raise self._lost()
         if self._kind(1) == "slash":
-            return self._over()
+            start = self.at
+            over = self._over()
+            if over >= 1 and not self.over_one:
+                raise self._asked_back(start)
+            return over
         whole = self.tokens[self.at].text
         self.at += 1
         joined = 1 if self._tight_dash() else 0
@@ -229,6 +276,19 @@ class Measure:
         if over >= 1 or "." in whole:
             raise Unreadable(f"{quoted(self.text)} has a fraction that doesn't follow its number.")
         return decimal_of(whole) + over
+
+    def _asked_back(self, start: int) -> Unreadable:
+        """Return the question that a fraction over one raises: was a space meant?"""
+        over, under = self.tokens[start].text, self.tokens[start + 2].text
+        plain = plain_text(self.text)
+        end = self.tokens[start + 2].at + len(under)
+        before, after = plain[: self.tokens[start].at], plain[end:]
+        meant = meant_by(over, under)
+        asks = f"was {' or '.join(meant)} meant?" if meant else "write it as a number."
+        return Unreadable(
+            f"{over}/{under} is a fraction over one: {asks}",
+            tuple([before + each + after for each in meant]),
+        )
 
     def _over(self) -> float:
         if self._kind(2) != "number":

@@ -16,20 +16,30 @@ class FieldError:
         What is wrong, with the offending value, and what would do.
     missing : bool
         The field is required and nothing was given yet.
+    instead : tuple of str
+        Texts that may have been meant, each to take the place of the field's.
     """
 
-    def __init__(self, field: str, message: str, missing: bool = False) -> None:
+    def __init__(
+        self, field: str, message: str, missing: bool = False, instead: "tuple[str, ...]" = ()
+    ) -> None:
         self.field = field
         self.message = message
         self.missing = missing
+        self.instead = instead
 
     def under(self, path: str) -> "FieldError":
         """Return the same error on a field inside `path`."""
-        return FieldError(path + "." + self.field, self.message, self.missing)
+        return FieldError(path + "." + self.field, self.message, self.missing, self.instead)
 
     def to_json(self) -> "dict[str, object]":
         """Return the error as the contract's JSON object."""
-        return {"field": self.field, "message": self.message, "missing": self.missing}
+        return {
+            "field": self.field,
+            "message": self.message,
+            "missing": self.missing,
+            "instead": list(self.instead),
+        }
 
 
 class Refusal(Exception):

@@ -1,9 +1,9 @@
 """Reading a whole form, and inputs that repeat: walls of a room, boards of a stack."""
 
-from .inputs import Input, condition_holds
+from .inputs import Choice, Input, condition_holds
 from .lengths import Scale
 from .reading import quoted
-from .refusal import FieldError
+from .refusal import FieldError, Refusal
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -55,44 +55,129 @@ class Given:
         return [Given(row) for row in self.values[name] or []]
 
 
-def read_form(
-    inputs: "list[Input]", raw: "dict[str, Any]", scale: Scale
-) -> "tuple[dict[str, Any], list[FieldError]]":
-    """Read raw values against a list of inputs.
+class Field:
+    """One input of a form as read.
 
-    Returns
-    -------
-    values : dict
-        Every input's name with its value, its default, or None.
+    Attributes
+    ----------
+    asked : Input
+        As it is asked, given the inputs before it.
+    raw : object
+        What was typed; None for nothing.
+    value : object
+        As read: inches, degrees, a number, a text, yes or no, rows.
+    source : str
+        ``typed``, ``carried``, ``default``, or empty where there is no value.
     errors : list of FieldError
-        In the order of the inputs, unknown names last.
+        What is wrong with it, rows' fields included.
+    rows : list of list of Field
+        Of an input with rows: the fields of each row as it stands in the form.
+    places : list of int
+        Which of these rows count: a row that nobody filled is passed over where none is needed.
     """
-    values: dict[str, Any] = {}
-    errors: list[FieldError] = []
-    for asked in inputs:
-        values[asked.name], wrong = read_one(asked, raw, values, scale)
-        errors.extend(wrong)
-    known = [asked.name for asked in inputs]
-    unknown = sorted([str(name) for name in raw if name not in known])
-    errors.extend([FieldError(name, unknown_words(name)) for name in unknown])
-    return values, errors
+
+    def __init__(self, asked: Input, raw: object = None) -> None:
+        self.asked = asked
+        self.raw = raw
+        self.value: Any = None
+        self.source = ""
+        self.errors: list[FieldError] = []
+        self.rows: list[list[Field]] = []
+        self.places: list[int] = []
 
 
-def read_one(
-    asked: Input, raw: "dict[str, Any]", earlier: "dict[str, Any]", scale: Scale
-) -> "tuple[Any, list[FieldError]]":
-    """Return one input's value and what is wrong with it."""
-    if not condition_holds(asked.only_when, earlier):
-        return None, []
-    asked = asked.given_earlier(earlier)
-    said = raw.get(asked.name)
-    if said is None or said == "":
-        if asked.required:
-            return None, [FieldError(asked.name, missing_words(asked), True)]
-        if asked.default is None:
-            return asked.nothing(), []
-        return asked.read(asked.default, Scale()), []
-    return asked.errors(said, scale)
+class Reader:
+    """Reads forms.
+
+    Parameters
+    ----------
+    scale : Scale
+        In which units bare numbers are read and messages speak.
+    carried : dict
+        Values that other questions give, by input: used where nothing is typed.
+    forgiving : bool
+        Set aside what this version doesn't understand, instead of refusing it: a form kept by
+        another version is read so, a request to the API is not.
+    """
+
+    def __init__(
+        self, scale: Scale, carried: "dict[str, Any] | None" = None, *, forgiving: bool = False
+    ) -> None:
+        self.scale = scale
+        self.carried = carried or {}
+        self.forgiving = forgiving
+
+    def fields(self, inputs: "list[Input]", raw: "dict[str, Any]") -> "list[Field]":
+        """Return the fields that are asked for, in order, each with its value or errors."""
+        values: dict[str, Any] = {}
+        fields = []
+        for asked in inputs:
+            values[asked.name] = None
+            if condition_holds(asked.only_when, values):
+                field = self._field(asked.given_earlier(values), raw)
+                values[asked.name] = field.value
+                fields.append(field)
+        return fields
+
+    def _field(self, asked: Input, raw: "dict[str, Any]") -> Field:
+        field = Field(asked, said_for(asked, raw))
+        if self.forgiving and has_lapsed(asked, field.raw):
+            field.raw = None
+        if field.raw is not None:
+            field.source = "typed"
+            asked.read_into(field, self)
+        elif asked.name in self.carried:
+            field.source, field.value = "carried", self.carried[asked.name]
+        elif asked.required:
+            field.errors = [FieldError(asked.name, missing_words(asked), True)]
+        elif asked.default is None:
+            field.value = asked.nothing()
+        else:
+            field.source, field.value = "default", asked.read(asked.default, Scale())
+        return field
+
+
+def said_for(asked: Input, raw: "dict[str, Any]") -> object:
+    """Return what was given for an input under its name or an earlier one; None for nothing."""
+    for name in (asked.name,) + asked.was:
+        if raw.get(name) not in (None, ""):
+            return raw[name]
+    return None
+
+
+def has_lapsed(asked: Input, raw: object) -> bool:
+    """Tell whether a choice was made that is not offered any more: another one has replaced it."""
+    return isinstance(asked, Choice) and raw is not None and not asked.offers_now(raw)
+
+
+def values_of(inputs: "list[Input]", fields: "list[Field]") -> "dict[str, Any]":
+    """Return every input's name with its value, its default, or None where it isn't asked."""
+    values: dict[str, Any] = {asked.name: None for asked in inputs}
+    values.update({field.asked.name: field.value for field in fields})
+    return values
+
+
+def read_form(inputs: "list[Input]", raw: "dict[str, Any]", scale: Scale) -> "list[Field]":
+    """Read raw values against a list of inputs, strictly.
+
+    Raises
+    ------
+    Refusal
+        With an error for each field that is missing, unreadable or out of bounds, in the order of
+        the inputs, and for each name that no input has.
+    """
+    fields = Reader(scale).fields(inputs, raw)
+    errors = [error for field in fields for error in field.errors]
+    errors += [FieldError(name, unknown_words(name)) for name in unknown_names(inputs, raw)]
+    if errors:
+        raise Refusal.of(errors)
+    return fields
+
+
+def unknown_names(inputs: "list[Input]", raw: "dict[str, Any]") -> "list[str]":
+    """Return the names in `raw` that no input has or had."""
+    known = [name for asked in inputs for name in (asked.name,) + asked.was]
+    return sorted([str(name) for name in raw if name not in known])
 
 
 def missing_words(asked: Input) -> str:
@@ -103,6 +188,27 @@ def missing_words(asked: Input) -> str:
 def unknown_words(name: str) -> str:
     """Return the sentence for a name that no input has."""
     return f"{quoted(name)} is not asked for here."
+
+
+def in_form(refusal: Refusal, fields: "list[Field]") -> Refusal:
+    """Return a tool's refusal with its rows counted as they stand in the form."""
+    places = {field.asked.name: field.places for field in fields if field.places}
+    return Refusal.of([_in_form(error, places) for error in refusal.errors])
+
+
+def _in_form(error: FieldError, places: "dict[str, list[int]]") -> FieldError:
+    name, _, rest = error.field.partition(".")
+    at, dot, column = rest.partition(".")
+    known = places.get(name, [])
+    if not at.isdigit() or int(at) >= len(known):
+        return error
+    path = name + "." + str(known[int(at)]) + dot + column
+    return FieldError(path, error.message, error.missing, error.instead)
+
+
+def is_blank(row: "dict[str, Any]") -> bool:
+    """Tell whether nobody has put anything into a row yet."""
+    return not [value for value in row.values() if value not in (None, "")]
 
 
 class Rows(Input):
@@ -136,17 +242,30 @@ class Rows(Input):
     def nothing(self) -> "Any":
         return []
 
-    def errors(self, raw: object, scale: Scale) -> "tuple[Any, list[FieldError]]":
+    def read_into(self, field: "Any", reader: "Any") -> None:
+        raw = field.raw
         if not isinstance(raw, list) or [row for row in raw if not isinstance(row, dict)]:
-            return None, [FieldError(self.name, f"{self.label} needs a list of rows.")]
-        if not self.least <= len(raw) <= self.most:
-            return None, [FieldError(self.name, self._number_words(len(raw)), len(raw) == 0)]
-        rows, wrong = [], []
-        for index, row in enumerate(raw):
-            values, errors = read_form(self.columns, row, scale)
-            rows.append(values)
-            wrong.extend([error.under(f"{self.name}.{index}") for error in errors])
-        return rows, wrong
+            field.errors = [FieldError(self.name, f"{self.label} needs a list of rows.")]
+            return
+        field.rows = [reader.fields(self.columns, row) for row in raw]
+        spare = [at for at, row in enumerate(raw) if self.least == 0 and is_blank(row)]
+        field.places = [at for at in range(len(raw)) if at not in spare]
+        number = len(field.places)
+        if not self.least <= number <= self.most:
+            field.errors = [FieldError(self.name, self._number_words(number), number == 0)]
+            return
+        field.value = [values_of(self.columns, field.rows[at]) for at in field.places]
+        for at in field.places:
+            field.errors.extend(self._row_errors(at, raw[at], field.rows[at], reader))
+
+    def _row_errors(
+        self, at: int, raw: "dict[str, Any]", row: "list[Field]", reader: "Any"
+    ) -> "list[FieldError]":
+        errors = [error for field in row for error in field.errors]
+        if not reader.forgiving:
+            names = unknown_names(self.columns, raw)
+            errors = errors + [FieldError(name, unknown_words(name)) for name in names]
+        return [error.under(f"{self.name}.{at}") for error in errors]
 
     def _number_words(self, number: int) -> str:
         if number < self.least:

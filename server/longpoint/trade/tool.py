@@ -2,16 +2,19 @@
 
 from .answer import Answer, End, miter, square
 from .drawing import Drawing
+from .gives import Gives, label_figures
 from .inputs import Choice, Flag, Input, Text
 from .lengths import Scale
 from .measured import Angle, Count, Length, Number
 from .refusal import FieldError, Refusal, Unreadable
-from .rows import Given, Rows, read_form
+from .rows import Given, Rows, in_form, read_form, values_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
     from typing import Any
+
+    from .rows import Field
 
 __all__ = [
     "Angle",
@@ -23,6 +26,7 @@ __all__ = [
     "FieldError",
     "Flag",
     "Given",
+    "Gives",
     "Input",
     "Length",
     "Number",
@@ -60,6 +64,11 @@ class Tool:
         Sentences shown beside every answer.
     finds : tuple of str
         Words of the trade that a search should find it by, beyond those it shows.
+    gives : list of Gives
+        The figures of its answers, as other questions can take them.
+    upgrades : tuple of function
+        Steps from older forms of this tool to today's, oldest first: each takes raw inputs as the
+        version before it kept them and returns them as the next one means them.
     """
 
     def __init__(
@@ -76,6 +85,8 @@ class Tool:
         cautions: "list[str]",
         sources: "list[str]",
         finds: "tuple[str, ...]" = (),
+        gives: "list[Gives] | None" = None,
+        upgrades: "tuple[Callable[[dict[str, Any]], dict[str, Any]], ...]" = (),
     ) -> None:
         self.slug = slug
         self.place = place
@@ -88,19 +99,25 @@ class Tool:
         self.cautions = cautions
         self.sources = sources
         self.finds = finds
+        self.gives = gives or []
+        self.upgrades = upgrades
+        self.version = 1 + len(upgrades)
 
-    def read(self, raw: "dict[str, Any]", scale: Scale) -> Given:
-        """Read raw inputs.
+    def upgraded(self, raw: "dict[str, Any]", version: int) -> "dict[str, Any]":
+        """Return raw inputs kept by an older version of this form as today's means them."""
+        for step in self.upgrades[max(version - 1, 0) :]:
+            raw = step(raw)
+        return raw
+
+    def read(self, raw: "dict[str, Any]", scale: Scale) -> "list[Field]":
+        """Read raw inputs strictly.
 
         Raises
         ------
         Refusal
             With an error for each field that is missing, unknown, unreadable or out of bounds.
         """
-        values, errors = read_form(self.inputs, raw, scale)
-        if errors:
-            raise Refusal.of(errors)
-        return Given(values)
+        return read_form(self.inputs, raw, scale)
 
     def answer(self, raw: "dict[str, Any]", scale: Scale) -> "dict[str, Any]":
         """Read raw inputs and return the whole Answer as the contract's JSON object.
@@ -111,19 +128,26 @@ class Tool:
             For inputs that can't be read, or that no such work can be built from.
         """
         best: dict[str, Any] = {}
-        for answer in self.answers(raw, scale):
+        for answer in self.answers(self.read(raw, scale), scale):
             best = answer
         return best
 
-    def answers(self, raw: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Any]]":
-        """Read raw inputs and give ever better Answers; for most tools the first is the last.
+    def answers(self, fields: "list[Field]", scale: Scale) -> "Iterator[dict[str, Any]]":
+        """Give ever better Answers to a form as read; for most tools the first is the last.
 
         Raises
         ------
         Refusal
-            As `answer` does, before the first.
+            For what can't be built, before the first; its rows counted as they stand in the form.
         """
-        given = self.read(raw, scale)
+        given = Given(values_of(self.inputs, fields))
+        try:
+            for answer in self._answers(given, scale):
+                yield answer
+        except Refusal as refusal:
+            raise in_form(refusal, fields)
+
+    def _answers(self, given: Given, scale: Scale) -> "Iterator[dict[str, Any]]":
         if self.search is not None:
             found: Answer | None = None
             whole: dict[str, Any] = {}
@@ -137,6 +161,7 @@ class Tool:
 
     def _whole(self, answer: Answer, given: Given) -> "dict[str, Any]":
         whole = answer.to_json()
+        label_figures(whole["figures"], self.gives)
         whole["tool"] = self.slug
         whole["inputs"] = given.values
         whole["cautions"] = whole["cautions"] + self.cautions
@@ -151,7 +176,9 @@ class Tool:
             "title": self.title,
             "question": self.question,
             "finds": list(self.finds),
+            "version": self.version,
             "inputs": [asked.declare() for asked in self.inputs],
+            "gives": [each.declare() for each in self.gives],
             "cautions": self.cautions,
             "sources": self.sources,
             "example": self.example,

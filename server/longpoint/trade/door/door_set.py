@@ -29,22 +29,22 @@ def work(given: Given, scale: Scale) -> Answer:
 
 
 def _figures(answer: Answer, leaf: Leaf) -> None:
-    answer.length("leaf_width", "Leaf width", leaf.width, lead=True)
-    answer.length("leaf_height", "Leaf height", leaf.height, lead=True)
-    answer.length("rail_length", "Rails, tenons included", leaf.rail_length)
-    answer.length("sight_width", "Rails between shoulders", leaf.sight_width)
-    answer.length("panel_width", "Panel width", leaf.panel_width)
+    answer.length("leaf_width", leaf.width, label="Leaf width", lead=True)
+    answer.length("leaf_height", leaf.height, label="Leaf height", lead=True)
+    answer.length("rail_length", leaf.rail_length, label="Rails, tenons included")
+    answer.length("sight_width", leaf.sight_width, label="Rails between shoulders")
+    answer.length("panel_width", leaf.panel_width, label="Panel width")
     heights = leaf.panel_heights
     if len(heights) == 1:
-        answer.length("panel_height", "Panel height", heights[0])
+        answer.length("panel_height", heights[0], label="Panel height")
     else:
         for place, height in enumerate(heights):
             which = " from the top" if place == 0 else ""
             label = f"Panel {place + 1}{which}, height"
-            answer.length(f"panel_height_{place + 1}", label, height)
-    answer.length("tenon_length", "Tenon length", leaf.tenon, fine=True)
+            answer.length(f"panel_height_{place + 1}", height, label=label)
+    answer.length("tenon_length", leaf.tenon, label="Tenon length", fine=True)
     diagonal = (leaf.width * leaf.width + leaf.height * leaf.height) ** 0.5
-    answer.length("diagonal", "Diagonals, glued up square", diagonal)
+    answer.length("diagonal", diagonal, label="Diagonals, glued up square")
 
 
 def _marks(answer: Answer, leaf: Leaf) -> None:

@@ -86,15 +86,15 @@ def _refuse(given: Given) -> None:
 
 
 def _figures(answer: Answer, crown: Crown) -> None:
-    answer.angle("flat_miter", "Swing, flat on the table", crown.miter, lead=True)
-    answer.angle("flat_bevel", "Tilt, flat on the table", crown.bevel, lead=True)
-    answer.angle("nested_miter", "Swing, nested at the fence", crown.nested)
+    answer.angle("flat_miter", crown.miter, label="Swing, flat on the table", lead=True)
+    answer.angle("flat_bevel", crown.bevel, label="Tilt, flat on the table", lead=True)
+    answer.angle("nested_miter", crown.nested, label="Swing, nested at the fence")
     if crown.width is None:
         return
-    answer.length("drop", "Drop, down the wall", crown.drop)
-    answer.length("projection", "Projection, out on the ceiling", crown.projection)
+    answer.length("drop", crown.drop, label="Drop, down the wall")
+    answer.length("projection", crown.projection, label="Projection, out on the ceiling")
     longer = "shorter" if crown.turn == "inside" else "longer"
-    answer.length("edges", f"Top edge {longer} than bottom, each end", crown.edges)
+    answer.length("edges", crown.edges, label=f"Top edge {longer} than bottom, each end")
 
 
 def _piece(answer: Answer, crown: Crown, given: Given, side: str, field: str) -> None:

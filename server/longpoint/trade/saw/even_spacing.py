@@ -70,12 +70,12 @@ def work(given: Given, scale: Scale) -> Answer:
     row = _row(given, scale)
     where = given.text("mark") if row.item else "center"
     answer = Answer(scale)
-    answer.length("gap", "Gap", row.gap, lead=True)
-    answer.length("centers", "Center to center", row.centers, lead=True)
-    answer.count("items", "How many", row.count)
+    answer.length("gap", row.gap, label="Gap", lead=True)
+    answer.length("centers", row.centers, label="Center to center", lead=True)
+    answer.count("items", row.count, label="How many")
     if given.text("ends") == "half":
-        answer.length("end_gap", "Gap at each end", row.lead_in)
-    answer.length("first_center", "First center", row.left(0) + row.item / 2)
+        answer.length("end_gap", row.lead_in, label="Gap at each end")
+    answer.length("first_center", row.left(0) + row.item / 2, label="First center")
     _marks(answer, row, where)
     _rounding(answer, row, where)
     answer.draw(_drawing(row, scale))
@@ -162,7 +162,7 @@ def _rounding(answer: Answer, row: Row, where: str) -> None:
     scale = answer.scale
     errors = [(abs(scale.shown(at) - at), tag) for tag, at in row.marked(where)]
     worst, tag = max(errors)
-    answer.length("worst_error", "Worst rounding of a mark", worst, fine=True)
+    answer.length("worst_error", worst, label="Worst rounding of a mark", fine=True)
     if worst <= _HAIR:
         answer.note("Every mark falls on the step in force: nothing is rounded.")
     else:

@@ -37,9 +37,9 @@ def add_clamps(answer: "Answer", given: "Given", joint: float) -> int:
     length = given.number("length")
     clamps = clamps_along(length, given.number("clamp_spacing"))
     least, most = PRESSURE[given.text("wood")]
-    answer.count("clamps", "Clamps", clamps)
-    answer.number("clamp_force", "Force of each", least * joint / clamps, "lb", places=0)
-    answer.length("clamp_gap", "Clamp to clamp", length / clamps)
+    answer.count("clamps", clamps, label="Clamps")
+    answer.number("clamp_force", least * joint / clamps, "lb", label="Force of each", places=0)
+    answer.length("clamp_gap", length / clamps, label="Clamp to clamp")
     sides = "over and under the work" if given.text("way") == "wider" else "from either edge"
     first = answer.scale.length(length / clamps / 2)
     low, high = [show_number(pressure * joint / clamps, 0) for pressure in (least, most)]
@@ -56,9 +56,9 @@ def add_glue(answer: "Answer", given: "Given", area: float) -> None:
     """Add how much glue covers `area` square inches, all lines together."""
     cubic_inches = area * given.number("film") / 1000
     if answer.scale.units == "mm":
-        answer.number("glue", "Glue", cubic_inches * CUBIC_CM, "mL", places=0)
+        answer.number("glue", cubic_inches * CUBIC_CM, "mL", label="Glue", places=0)
     else:
-        answer.number("glue", "Glue", cubic_inches * 128 / GALLON, "fl oz", places=1)
+        answer.number("glue", cubic_inches * 128 / GALLON, "fl oz", label="Glue", places=1)
     answer.note(
         "Glue is for one side of each line, with nothing for squeeze-out or the brush: an even "
         "row of beads along the joint shows that there is enough."

@@ -92,15 +92,15 @@ def _stack(given: Given, wider: bool, scale: Scale) -> Stack:
 
 
 def _figures(answer: Answer, stack: Stack, wider: bool) -> None:
-    answer.count("strips", "Strips" if wider else "Layers", stack.strips, lead=True)
-    answer.length("rip_width", "Rip to" if wider else "Plane to", stack.rip, lead=True)
-    answer.count("joints", "Glue lines", stack.joints)
-    answer.length("glued_size", "As glued", stack.glued)
-    answer.length("to_spare", "Left of each strip", stack.stock - stack.rip)
+    answer.count("strips", stack.strips, label="Strips" if wider else "Layers", lead=True)
+    answer.length("rip_width", stack.rip, label="Rip to" if wider else "Plane to", lead=True)
+    answer.count("joints", stack.joints, label="Glue lines")
+    answer.length("glued_size", stack.glued, label="As glued")
+    answer.length("to_spare", stack.stock - stack.rip, label="Left of each strip")
     if stack.joints:
-        answer.length("outer_strip", "Outer ones show", stack.shown(0))
+        answer.length("outer_strip", stack.shown(0), label="Outer ones show")
     if stack.joints > 1:
-        answer.length("inner_strip", "Inner ones show", stack.shown(1))
+        answer.length("inner_strip", stack.shown(1), label="Inner ones show")
 
 
 def _pieces(

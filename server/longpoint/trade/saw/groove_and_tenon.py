@@ -28,24 +28,28 @@ def work(given: Given, scale: Scale) -> Answer:
 
 
 def _figures(answer: Answer, joint: Joint) -> None:
-    answer.length("stack_width", "Stack, true width", joint.stack, lead=True, fine=True)
+    answer.length("stack_width", joint.stack, label="Stack, true width", lead=True, fine=True)
     answer.length(
-        "shoulder_depth", "Shoulder, each face", joint.shoulder_depth, lead=True, fine=True
+        "shoulder_depth", joint.shoulder_depth, label="Shoulder, each face", lead=True, fine=True
     )
     answer.words(
-        "stack", "Assemble", stack_words(joint.above, joint.chippers, joint.shims, answer.scale)
+        "stack",
+        stack_words(joint.above, joint.chippers, joint.shims, answer.scale),
+        label="Assemble",
     )
-    answer.length("groove_width", "Groove wanted, at least", joint.groove_width, fine=True)
-    answer.length("panel_slack", "Panel's slack in it", joint.stack - joint.panel, fine=True)
-    answer.length("groove_depth", "Groove depth", joint.groove_depth, fine=True)
-    answer.length("tenon_thickness", "Tenon thickness", joint.tenon_thickness, fine=True)
-    answer.length("tenon_length", "Tenon length", joint.tenon_length, fine=True)
+    answer.length("groove_width", joint.groove_width, label="Groove wanted, at least", fine=True)
+    answer.length("panel_slack", joint.stack - joint.panel, label="Panel's slack in it", fine=True)
+    answer.length("groove_depth", joint.groove_depth, label="Groove depth", fine=True)
+    answer.length("tenon_thickness", joint.tenon_thickness, label="Tenon thickness", fine=True)
+    answer.length("tenon_length", joint.tenon_length, label="Tenon length", fine=True)
     if joint.passes > 1:
-        answer.count("passes", "Passes for each cheek", joint.passes)
+        answer.count("passes", joint.passes, label="Passes for each cheek")
     else:
-        answer.length("bury", "Bury in the fence", joint.stack - joint.tenon_length, fine=True)
-    answer.length("wall", "Each wall of the groove", joint.wall, fine=True)
-    answer.length("third", "A third of the stock", joint.stock / 3, fine=True)
+        answer.length(
+            "bury", joint.stack - joint.tenon_length, label="Bury in the fence", fine=True
+        )
+    answer.length("wall", joint.wall, label="Each wall of the groove", fine=True)
+    answer.length("third", joint.stock / 3, label="A third of the stock", fine=True)
 
 
 def _tables(answer: Answer, joint: Joint) -> None:

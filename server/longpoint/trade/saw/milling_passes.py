@@ -69,12 +69,12 @@ def work(given: Given, scale: Scale) -> Answer:
     """Return the passes from rough to finished, and the length to leave for snipe."""
     milling = _milling(given, scale)
     answer = Answer(scale)
-    answer.count("passes", "Passes", milling.passes, lead=True)
-    answer.length("total", "To take off", milling.total, lead=True, fine=True)
-    answer.length("first_pass", "First pass takes", milling.takes()[0], fine=True)
-    answer.length("last_pass", "Last pass takes", milling.takes()[-1], fine=True)
-    answer.length("off_face_1", "Off face 1", milling.off_face(1), fine=True)
-    answer.length("off_face_2", "Off face 2", milling.off_face(2), fine=True)
+    answer.count("passes", milling.passes, label="Passes", lead=True)
+    answer.length("total", milling.total, label="To take off", lead=True, fine=True)
+    answer.length("first_pass", milling.takes()[0], label="First pass takes", fine=True)
+    answer.length("last_pass", milling.takes()[-1], label="Last pass takes", fine=True)
+    answer.length("off_face_1", milling.off_face(1), label="Off face 1", fine=True)
+    answer.length("off_face_2", milling.off_face(2), label="Off face 2", fine=True)
     answer.draw(_end_view(milling, scale))
     _snipe(answer, given, milling)
     _table(answer, milling)
@@ -115,7 +115,7 @@ def _table(answer: Answer, milling: Milling) -> None:
 def _snipe(answer: Answer, given: Given, milling: Milling) -> None:
     """Add what the ends cost: extra length that is cut off after planing."""
     snipe, part = given.number("snipe"), given.maybe("part_length")
-    answer.length("snipe_extra", "Extra length for snipe", 2 * snipe)
+    answer.length("snipe_extra", 2 * snipe, label="Extra length for snipe")
     if snipe:
         answer.note(
             f"Leave {answer.scale.length(snipe)} at each end beyond the part, and cut it off "
@@ -125,7 +125,7 @@ def _snipe(answer: Answer, given: Given, milling: Milling) -> None:
         return
     length = part + 2 * snipe
     ends = square("cut off after planing" if snipe else "")
-    answer.length("rough_length", "Rough length", length)
+    answer.length("rough_length", length, label="Rough length")
     answer.piece("1", "Blank to plane", length, (ends, ends), thickness=milling.rough)
     answer.draw(_side_view(milling, part, snipe, answer.scale))
     if length < SHORTEST:

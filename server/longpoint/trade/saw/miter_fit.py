@@ -62,19 +62,21 @@ def _refuse_hopeless(joint: Joint, scale: Scale) -> None:
 
 
 def _figures(answer: Answer, joint: Joint) -> None:
-    answer.angle("turn_one", "Turn for one piece", joint.turn, lead=True)
-    answer.angle("turn_each", "Turn for each of both", joint.turn / 2, lead=True)
+    answer.angle("turn_one", joint.turn, label="Turn for one piece", lead=True)
+    answer.angle("turn_each", joint.turn / 2, label="Turn for each of both", lead=True)
     way = "less: toward square" if joint.at_heel else "more: away from square"
-    answer.words("way", "Which way", way)
-    answer.angle("saw_one", "Setting then, one piece", joint.turned(joint.turn))
-    answer.angle("saw_each", "Setting then, both", joint.turned(joint.turn / 2))
+    answer.words("way", way, label="Which way")
+    answer.angle("saw_one", joint.turned(joint.turn), label="Setting then, one piece")
+    answer.angle("saw_each", joint.turned(joint.turn / 2), label="Setting then, both")
     shim = SHIM_AT * degrees.tan(joint.turn / 2)
     where = answer.scale.length(SHIM_AT)
-    answer.length("shim", f"Shim for both, {where} along the fence", shim, fine=True)
-    answer.length("joint", "Joint line, heel to toe", joint.line)
+    answer.length("shim", shim, label=f"Shim for both, {where} along the fence", fine=True)
+    answer.length("joint", joint.line, label="Joint line, heel to toe")
     opens = joint.line * degrees.tan(1)
-    answer.length("gap_degree", "One degree opens it by", opens, fine=True)
-    answer.angle("corner_true", "The corner then really is", 180 - 2 * joint.turned(joint.turn / 2))
+    answer.length("gap_degree", opens, label="One degree opens it by", fine=True)
+    answer.angle(
+        "corner_true", 180 - 2 * joint.turned(joint.turn / 2), label="The corner then really is"
+    )
 
 
 def _table(answer: Answer, joint: Joint) -> None:

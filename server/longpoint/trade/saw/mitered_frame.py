@@ -92,23 +92,23 @@ def _refuse_swallowed(given: Given, frame: Frame, scale: Scale) -> None:
 def _figures(answer: Answer, frame: Frame) -> None:
     long_leads = frame.inside
     top, side = settings(frame.top, frame.side)
-    answer.length("top_long", "Top, long point to long point", frame.width, lead=long_leads)
+    answer.length("top_long", frame.width, label="Top, long point to long point", lead=long_leads)
     answer.length(
-        "top_short", "Top, short point to short point", frame.clear_width, lead=not long_leads
+        "top_short", frame.clear_width, label="Top, short point to short point", lead=not long_leads
     )
-    answer.angle("saw_top", "Saw, top piece", top, lead=True)
-    answer.angle("saw_side", "Saw, sides at the top", side)
+    answer.angle("saw_top", top, label="Saw, top piece", lead=True)
+    answer.angle("saw_side", side, label="Saw, sides at the top")
     ends = "long point to long point" if frame.closed else "long point to foot"
-    answer.length("side_long", "Sides, " + ends, frame.height)
-    answer.length("side_short", "Sides, " + ends.replace("long", "short"), frame.clear_height)
+    answer.length("side_long", frame.height, label="Sides, " + ends)
+    answer.length("side_short", frame.clear_height, label="Sides, " + ends.replace("long", "short"))
     if not frame.closed:
         return
-    answer.length("bottom_long", "Bottom, long point to long point", frame.width)
-    answer.length("bottom_short", "Bottom, short point to short point", frame.clear_width)
+    answer.length("bottom_long", frame.width, label="Bottom, long point to long point")
+    answer.length("bottom_short", frame.clear_width, label="Bottom, short point to short point")
     if frame.bottom != frame.top:
         bottom, side = settings(frame.bottom, frame.side)
-        answer.angle("saw_bottom", "Saw, bottom piece", bottom)
-        answer.angle("saw_side_bottom", "Saw, sides at the bottom", side)
+        answer.angle("saw_bottom", bottom, label="Saw, bottom piece")
+        answer.angle("saw_side_bottom", side, label="Saw, sides at the bottom")
 
 
 def settings(across: float, upright: float) -> "tuple[float, float]":

@@ -66,29 +66,29 @@ def _figures(answer: Answer, frame: Frame) -> None:
         for point in (first, second):
             _point(answer, frame, side, point, lead=name == "top" and point == first)
         if side == 0:
-            answer.angle("saw_tl", "Saw, top left", frame.saws[0], lead=True)
+            answer.angle("saw_tl", frame.saws[0], label="Saw, top left", lead=True)
     for saw, corner, name in zip(frame.saws[1:], CORNERS[1:], CORNER_NAMES[1:]):
-        answer.angle("saw_" + corner, "Saw, " + name, saw)
+        answer.angle("saw_" + corner, saw, label="Saw, " + name)
     for angle, corner, name in zip(frame.opening.corners, CORNERS, CORNER_NAMES):
-        answer.angle("corner_" + corner, "Corner, " + name, angle)
+        answer.angle("corner_" + corner, angle, label="Corner, " + name)
 
 
 def _point(answer: Answer, frame: Frame, side: int, point: str, *, lead: bool) -> None:
     name = SIDES[side]
     inches = frame.long(side) if point == "long" else frame.short(side)
     label = f"{name[0].upper()}{name[1:]}, {point} point to {point} point"
-    answer.length(f"{name}_{point}", label, inches, lead=lead)
+    answer.length(f"{name}_{point}", inches, label=label, lead=lead)
 
 
 def _diagonals(answer: Answer, frame: Frame, measured: "float | None") -> None:
     """Say how a measured second diagonal agrees with the one that the sides give."""
     worked = frame.opening.other_diagonal()
-    answer.length("other_worked", "Top right to bottom left, worked out", worked)
+    answer.length("other_worked", worked, label="Top right to bottom left, worked out")
     if measured is None:
         answer.note("Measure the other diagonal too: it shows whether one of the tapes was off.")
         return
     off = measured - worked
-    answer.length("disagree", "Measured diagonal is longer by", off, fine=True)
+    answer.length("disagree", off, label="Measured diagonal is longer by", fine=True)
     if answer.scale.tick(off) == 0:
         answer.note("The two diagonals agree.")
         return

@@ -83,13 +83,13 @@ def _refuse_swallowed(ring: Ring, scale: Scale) -> None:
 
 
 def _figures(answer: Answer, ring: Ring) -> None:
-    answer.angle("saw", "Saw, both ends", ring.saw, lead=True)
-    answer.length("long", "Long point to long point", ring.long, lead=True)
-    answer.length("short", "Short point to short point", ring.short)
-    answer.angle("corner", "Corner of the frame", 180 - 2 * ring.saw)
+    answer.angle("saw", ring.saw, label="Saw, both ends", lead=True)
+    answer.length("long", ring.long, label="Long point to long point", lead=True)
+    answer.length("short", ring.short, label="Short point to short point")
+    answer.angle("corner", 180 - 2 * ring.saw, label="Corner of the frame")
     _across(answer, ring, "outside", ring.long)
     _across(answer, ring, "inside", ring.short)
-    answer.length("run", "All pieces, long points end to end", ring.sides * ring.long)
+    answer.length("run", ring.sides * ring.long, label="All pieces, long points end to end")
 
 
 def _across(answer: Answer, ring: Ring, edge: str, side: float) -> None:
@@ -97,12 +97,16 @@ def _across(answer: Answer, ring: Ring, edge: str, side: float) -> None:
     where = ", outer edge" if edge == "outside" else ", inner edge"
     odd = ring.sides % 2 == 1
     flats, corners = ring.flats(side), ring.corners(side)
-    answer.length("flats_" + edge, ("Circle within" if odd else "Across flats") + where, flats)
     answer.length(
-        "corners_" + edge, ("Circle around" if odd else "Across corners") + where, corners
+        "flats_" + edge, flats, label=("Circle within" if odd else "Across flats") + where
+    )
+    answer.length(
+        "corners_" + edge, corners, label=("Circle around" if odd else "Across corners") + where
     )
     if odd:
-        answer.length("flat_to_corner_" + edge, "Flat to corner" + where, (flats + corners) / 2)
+        answer.length(
+            "flat_to_corner_" + edge, (flats + corners) / 2, label="Flat to corner" + where
+        )
 
 
 def _drawing(ring: Ring, scale: Scale) -> Drawing:

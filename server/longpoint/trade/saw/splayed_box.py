@@ -59,13 +59,13 @@ def _refuse_half_sized(given: Given) -> None:
 
 
 def _figures(answer: Answer, box: Box) -> None:
-    answer.angle("miter", "Swing, either joint", box.miter, lead=True)
-    answer.angle("bevel", "Tilt, mitered", box.bevel, lead=True)
-    answer.angle("butt_bevel", "Tilt, butted", abs(box.butt))
-    answer.angle("edge_bevel", "Top and bottom edges, rip at", box.lean)
+    answer.angle("miter", box.miter, label="Swing, either joint", lead=True)
+    answer.angle("bevel", box.bevel, label="Tilt, mitered", lead=True)
+    answer.angle("butt_bevel", abs(box.butt), label="Tilt, butted")
+    answer.angle("edge_bevel", box.lean, label="Top and bottom edges, rip at")
     if box.sized:
-        answer.length("wide", "Wide edge, outer face", box.wide)
-        answer.length("slant", "Width of the board", box.slant)
+        answer.length("wide", box.wide, label="Wide edge, outer face")
+        answer.length("slant", box.slant, label="Width of the board")
 
 
 def _piece(answer: Answer, box: Box) -> None:

@@ -86,21 +86,21 @@ def _answer(order: Order, found: Search, scale: Scale) -> Answer:
 
 
 def _figures(answer: Answer, order: Order, found: Search, sticks: "list[CutStick]") -> None:
-    answer.count("sticks_used", "Sticks", len(sticks), lead=True)
+    answer.count("sticks_used", len(sticks), label="Sticks", lead=True)
     cost = found.plan.weight // order.problem.per_cost
     stock = sum([stick.stick.length for stick in sticks])
     bought = sum([stick.stick.length for stick in sticks if not stick.stick.on_hand])
     if order.priced:
-        answer.money("cost", "Cost", cost * order.cost_unit, lead=True)
+        answer.money("cost", cost * order.cost_unit, label="Cost", lead=True)
     else:
-        answer.length("bought", "Length bought", bought, lead=True)
+        answer.length("bought", bought, label="Length bought", lead=True)
     kept = sum([stick.offcut for stick in sticks if stick.kept])
     # In the plan's own fine units, so that a stick filled exactly leaves nothing.
     waste = int((stock - sum(order.lengths) - kept) * PER_INCH + 0.5) / PER_INCH
-    answer.length("waste", "Kerfs, trims and short ends", waste)
-    answer.number("waste_share", "Waste", 100 * waste / stock, "%", places=1)
-    answer.length("kept", "Offcuts kept, in all", kept)
-    answer.length("longest_offcut", "Longest offcut", max([stick.offcut for stick in sticks]))
+    answer.length("waste", waste, label="Kerfs, trims and short ends")
+    answer.number("waste_share", 100 * waste / stock, "%", label="Waste", places=1)
+    answer.length("kept", kept, label="Offcuts kept, in all")
+    answer.length("longest_offcut", max([stick.offcut for stick in sticks]), label="Longest offcut")
     _bounds(answer, order, found)
 
 
@@ -111,22 +111,22 @@ def _bounds(answer: Answer, order: Order, found: Search) -> None:
     each = problem.costs[0]
     if order.alike:
         number = least // each if each else found.bound
-        answer.count("lower_bound", "No plan needs fewer sticks than", number)
+        answer.count("lower_bound", number, label="No plan needs fewer sticks than")
     elif order.priced:
-        answer.money("lower_bound", "No plan costs less than", least * order.cost_unit)
+        answer.money("lower_bound", least * order.cost_unit, label="No plan costs less than")
     else:
-        answer.length("lower_bound", "No plan needs less than", least * order.cost_unit)
-    answer.words("proved", "Shown to be the best plan", "yes" if found.proved else "no")
+        answer.length("lower_bound", least * order.cost_unit, label="No plan needs less than")
+    answer.words("proved", "yes" if found.proved else "no", label="Shown to be the best plan")
     if found.proved:
         return
     if order.alike or cost == least:
         sticks = len(found.plan.single())
         fewest = found.bound % problem.per_cost
-        answer.count("off_at_most", "Better by at most, sticks", sticks - fewest)
+        answer.count("off_at_most", sticks - fewest, label="Better by at most, sticks")
     elif order.priced:
-        answer.money("off_at_most", "Better by at most", (cost - least) * order.cost_unit)
+        answer.money("off_at_most", (cost - least) * order.cost_unit, label="Better by at most")
     else:
-        answer.length("off_at_most", "Better by at most", (cost - least) * order.cost_unit)
+        answer.length("off_at_most", (cost - least) * order.cost_unit, label="Better by at most")
 
 
 def _pieces(answer: Answer, order: Order, sticks: "list[CutStick]") -> None:

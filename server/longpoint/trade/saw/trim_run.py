@@ -126,15 +126,18 @@ def _figures(answer: Answer, run: Run, pieces: "list[Piece]") -> None:
     thick = run.thickness
     first = pieces[0]
     answer.length(
-        "first_length", f"Piece {first.tag}, mark at the wall line", first.marked(thick), lead=True
+        "first_length",
+        first.marked(thick),
+        label=f"Piece {first.tag}, mark at the wall line",
+        lead=True,
     )
     marked = sum([piece.marked(thick) for piece in pieces])
-    answer.length("total_length", "Total, as marked", marked, lead=True)
+    answer.length("total_length", marked, label="Total, as marked", lead=True)
     answer.figures[-1]["also"] = run_of_stock(marked, answer.scale)
-    answer.count("piece_count", "Pieces", len(pieces))
-    answer.count("scarf_count", "Scarf joints", len(pieces) - len(run.walls))
+    answer.count("piece_count", len(pieces), label="Pieces")
+    answer.count("scarf_count", len(pieces) - len(run.walls), label="Scarf joints")
     longest = max([piece.over_all(thick) for piece in pieces])
-    answer.length("longest_piece", "Longest piece, point to point", longest)
+    answer.length("longest_piece", longest, label="Longest piece, point to point")
 
 
 def _pieces(answer: Answer, run: Run, pieces: "list[Piece]") -> None:

@@ -106,15 +106,15 @@ def _counted(given: Given, layout: Layout, scale: Scale) -> Layout:
 
 
 def _figures(answer: Answer, layout: Layout, way: str) -> None:
-    answer.length("frame_width", "Frame width, outside", layout.width, lead=True)
-    answer.length("frame_height", "Frame height, outside", layout.height, lead=True)
-    answer.count("frames", "Frames", layout.count)
-    answer.length("pitch", "Left edge to left edge", layout.width + layout.between)
-    answer.length("clear_width", "Opening width", layout.width - 2 * layout.trim)
-    answer.length("clear_height", "Opening height", layout.height - 2 * layout.trim)
-    answer.length("end_margin", "At each end", layout.end)
-    answer.length("between", "Between", layout.between)
-    answer.length("total_trim", "Trim in all", trim_in_all(layout, way))
+    answer.length("frame_width", layout.width, label="Frame width, outside", lead=True)
+    answer.length("frame_height", layout.height, label="Frame height, outside", lead=True)
+    answer.count("frames", layout.count, label="Frames")
+    answer.length("pitch", layout.width + layout.between, label="Left edge to left edge")
+    answer.length("clear_width", layout.width - 2 * layout.trim, label="Opening width")
+    answer.length("clear_height", layout.height - 2 * layout.trim, label="Opening height")
+    answer.length("end_margin", layout.end, label="At each end")
+    answer.length("between", layout.between, label="Between")
+    answer.length("total_trim", trim_in_all(layout, way), label="Trim in all")
 
 
 def _marks(answer: Answer, layout: Layout, where: str) -> None:

@@ -73,19 +73,19 @@ def work(given: Given, scale: Scale) -> Answer:
 
 def _figures(answer: Answer, cut: Cut) -> None:
     if cut.number:
-        answer.count("cuts", "Cuts", cut.number, lead=True)
+        answer.count("cuts", cut.number, label="Cuts", lead=True)
     else:
-        answer.words("cuts", "Cuts", "another way", lead=True)
-    answer.length("effective_capacity", "Saw's reach at this angle", cut.reach, lead=True)
-    answer.length("cut_length", "Length of the cut", cut.length)
+        answer.words("cuts", "another way", label="Cuts", lead=True)
+    answer.length("effective_capacity", cut.reach, label="Saw's reach at this angle", lead=True)
+    answer.length("cut_length", cut.length, label="Length of the cut")
     if cut.number == 1:
-        answer.length("to_spare", "Reach to spare", cut.reach - cut.width)
+        answer.length("to_spare", cut.reach - cut.width, label="Reach to spare")
     if cut.number == 0:
-        answer.length("short_by", "Two cuts fall short by", cut.width - 2 * cut.reach)
+        answer.length("short_by", cut.width - 2 * cut.reach, label="Two cuts fall short by")
     if cut.width <= cut.capacity:
-        answer.angle("one_cut_to", "One cut does up to", _steepest(cut, 1))
+        answer.angle("one_cut_to", _steepest(cut, 1), label="One cut does up to")
     if cut.width <= 2 * cut.capacity:
-        answer.angle("two_cuts_to", "Two cuts do up to", _steepest(cut, 2))
+        answer.angle("two_cuts_to", _steepest(cut, 2), label="Two cuts do up to")
 
 
 def _steepest(cut: Cut, cuts: int) -> float:
@@ -94,13 +94,13 @@ def _steepest(cut: Cut, cuts: int) -> float:
 
 
 def _meeting(answer: Answer, cut: Cut) -> None:
-    answer.length("first_cut", "Cut 1 stops past", cut.width / 2)
+    answer.length("first_cut", cut.width / 2, label="Cut 1 stops past")
     overlap = 2 * cut.reach - cut.width
-    answer.length("overlap", "Overlap at most", overlap)
+    answer.length("overlap", overlap, label="Overlap at most")
     if cut.over and cut.angle:
-        answer.length("stop_shift", "Move the stop by", cut.shift)
-    answer.angle("meeting_error", "The two cuts part by", cut.meeting_error)
-    answer.length("off_line", "Off line at the far edge", cut.off_line, fine=True)
+        answer.length("stop_shift", cut.shift, label="Move the stop by")
+    answer.angle("meeting_error", cut.meeting_error, label="The two cuts part by")
+    answer.length("off_line", cut.off_line, label="Off line at the far edge", fine=True)
     if overlap < SCANT:
         answer.note(
             f"The two cuts overlap by {answer.scale.finer().length(max(overlap, 0.0))} at most: "

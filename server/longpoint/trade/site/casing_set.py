@@ -46,25 +46,25 @@ def _figures(answer: Answer, casing: Casing, parts: "list[Part]") -> None:
         part, field = named[name], name.lower()
         label = name if name == "Head" else "Legs"
         if part.short is None:
-            answer.length(field + "_length", label, part.length, lead=True)
+            answer.length(field + "_length", part.length, label=label, lead=True)
             continue
-        answer.length(field + "_short", label + ", short point", part.short, lead=True)
-        answer.length(field + "_long", label + ", long point", part.length)
+        answer.length(field + "_short", part.short, label=label + ", short point", lead=True)
+        answer.length(field + "_long", part.length, label=label + ", long point")
     if casing.head == "miter":
         head, side = settings(casing.top, casing.side)
-        answer.angle("saw_head", "Saw, head", head)
+        answer.angle("saw_head", head, label="Saw, head")
         if head != side:
-            answer.angle("saw_leg", "Saw, legs", side)
+            answer.angle("saw_leg", side, label="Saw, legs")
         warn_if_sharp(answer, head, side)
-    answer.length("outside_width", "Casing over all, width", casing.outside[0])
-    answer.length("outside_height", "Casing over all, height", casing.outside[1])
+    answer.length("outside_width", casing.outside[0], label="Casing over all, width")
+    answer.length("outside_height", casing.outside[1], label="Casing over all, height")
 
 
 def _stool(answer: Answer, stool: Stool) -> None:
-    answer.length("stool_length", "Stool", stool.length)
-    answer.length("horn", "Horns, past the jamb", stool.horn)
-    answer.length("stool_out", "Stool out from the wall", stool.out)
-    answer.length("apron_length", "Apron", stool.apron)
+    answer.length("stool_length", stool.length, label="Stool")
+    answer.length("horn", stool.horn, label="Horns, past the jamb")
+    answer.length("stool_out", stool.out, label="Stool out from the wall")
+    answer.length("apron_length", stool.apron, label="Apron")
     if stool.returned:
         answer.caution(TINY)
 

@@ -99,24 +99,28 @@ def _edge(given: Given, field: str, width: float, scale: Scale) -> Edge:
 def _figures(answer: Answer, edge: Edge, given: Given) -> None:
     swing, keep = edge.swing, given.number("clearance")
     standard = swing.tight_gap(swing.relief(STANDARD))
-    answer.length("tight_gap", "Tightest gap, square edge", swing.tight_gap(), lead=True, fine=True)
-    answer.angle("bevel_angle", "Bevel", edge.bevel, lead=True)
-    answer.length("back_relief", "Off the far corner", edge.relief, fine=True)
+    answer.length(
+        "tight_gap", swing.tight_gap(), label="Tightest gap, square edge", lead=True, fine=True
+    )
+    answer.angle("bevel_angle", edge.bevel, label="Bevel", lead=True)
+    answer.length("back_relief", edge.relief, label="Off the far corner", fine=True)
     enough = "yes" if standard >= keep - _HAIR else "no"
-    answer.words("standard_enough", "Is 1/8 in 2 enough?", enough)
-    answer.length("standard_gap", "Tightest gap, 1/8 in 2", standard, fine=True)
-    answer.length("gap_needed", "Gap that needs no bevel", swing.gap_for(keep), fine=True)
-    answer.angle("tight_at", "Tightest when open", swing.tight_at)
+    answer.words("standard_enough", enough, label="Is 1/8 in 2 enough?")
+    answer.length("standard_gap", standard, label="Tightest gap, 1/8 in 2", fine=True)
+    answer.length("gap_needed", swing.gap_for(keep), label="Gap that needs no bevel", fine=True)
+    answer.angle("tight_at", swing.tight_at, label="Tightest when open")
     at = swing.gap_at(given.number("opening"), edge.relief)
     label = f"Gap when open {show_angle(given.number('opening'))}"
-    answer.length("opening_gap", label, at, fine=True)
+    answer.length("opening_gap", at, label=label, fine=True)
 
 
 def _other_figures(answer: Answer, edge: Edge) -> None:
     tight = edge.swing.tight_gap()
-    answer.length("other_tight_gap", "Other leaf, tightest gap", tight, fine=True)
-    answer.angle("other_bevel_angle", "Other leaf, bevel", edge.bevel)
-    answer.length("other_back_relief", "Other leaf, off the far corner", edge.relief, fine=True)
+    answer.length("other_tight_gap", tight, label="Other leaf, tightest gap", fine=True)
+    answer.angle("other_bevel_angle", edge.bevel, label="Other leaf, bevel")
+    answer.length(
+        "other_back_relief", edge.relief, label="Other leaf, off the far corner", fine=True
+    )
 
 
 def _marks(answer: Answer, edges: "list[Edge]") -> None:

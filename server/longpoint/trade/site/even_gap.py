@@ -64,7 +64,7 @@ def work(given: Given, scale: Scale) -> Answer:
     if given.maybe("door_width") is not None:
         turn = (moves[0] - moves[1]) / (tilt.last - tilt.first)
         opens = turn * given.number("door_width")
-        answer.length("head_change", "Head gap at the strike opens", opens, fine=True)
+        answer.length("head_change", opens, label="Head gap at the strike opens", fine=True)
     _each_hinge(answer, moves, given.maybe_count("hinges") or usual_count(tilt.height))
     answer.draw(_drawing(tilt, moves, scale))
     if wanted is None and more - less > SEEN:
@@ -111,13 +111,15 @@ def _figures(answer: Answer, moves: "tuple[float, float]", even: float) -> None:
     for which, move in zip(("top", "bottom"), moves):
         if abs(move) > SEEN:
             name, verb = ("pack_", "Pack") if move > 0 else ("deepen_", "Deepen")
-            answer.length(name + which, f"{verb} {which} hinge", abs(move), lead=True, fine=True)
+            answer.length(
+                name + which, abs(move), label=f"{verb} {which} hinge", lead=True, fine=True
+            )
             done.append(which)
     if not done:
-        answer.words("hinge", "Which hinge", "neither", lead=True)
+        answer.words("hinge", "neither", label="Which hinge", lead=True)
     else:
-        answer.words("hinge", "Which hinge", "both" if len(done) == 2 else done[0])
-    answer.length("even_gap", "Strike gap then", even, fine=True)
+        answer.words("hinge", "both" if len(done) == 2 else done[0], label="Which hinge")
+    answer.length("even_gap", even, label="Strike gap then", fine=True)
 
 
 def _each_hinge(answer: Answer, moves: "tuple[float, float]", count: int) -> None:

@@ -23,14 +23,14 @@ def work(given: Given, scale: Scale) -> Answer:
 def _figures(answer: Answer, places: Places, leaves: int) -> None:
     x, y = places.centers[0]
     up = "Up" if places.end == "bottom" else "Down"
-    answer.length("center_in", "Center in from the edge", x, lead=True)
-    answer.length("center_up", up + " to the center", y, lead=True)
+    answer.length("center_in", x, label="Center in from the edge", lead=True)
+    answer.length("center_up", y, label=up + " to the center", lead=True)
     if len(places.centers) > 1:
         between = places.centers[1][0] - x
-        answer.length("centers_apart", "Center to center", between)
-    answer.count("hole_count", "Holes", len(places.holes) * leaves)
-    answer.length("edge_wood", f"{_named(places)} left at each edge", _left(places))
-    answer.length("widest_plate", f"Widest that fits the {places.part.name}", places.room)
+        answer.length("centers_apart", between, label="Center to center")
+    answer.count("hole_count", len(places.holes) * leaves, label="Holes")
+    answer.length("edge_wood", _left(places), label=f"{_named(places)} left at each edge")
+    answer.length("widest_plate", places.room, label=f"Widest that fits the {places.part.name}")
 
 
 def _named(places: Places) -> str:

@@ -51,8 +51,8 @@ def add_choice(answer: Answer, given: Given, layout: Layout) -> None:
             f"{scale.length(layout.thickness)} thick: ask the hinge's maker."
         )
     else:
-        answer.length("advised_height", "Hinge height, by table", SIZES[row].height)
-        answer.words("weight_class", "Weight, by table", _weight_class(answer, given, row))
+        answer.length("advised_height", SIZES[row].height, label="Hinge height, by table")
+        answer.words("weight_class", _weight_class(answer, given, row), label="Weight, by table")
         if not _listed(SIZES[row].thickness, layout.thickness):
             answer.note(
                 "The table has doors 1 3/8, 1 3/4 and 2 to 2 1/2 thick: for yours the next "
@@ -93,7 +93,7 @@ def _width(answer: Answer, layout: Layout, throw: float) -> None:
     """Add how wide the open hinge must be for the door to lie back over the trim."""
     scale = answer.scale
     wide = 2 * layout.width + throw
-    answer.length("hinge_width", "Hinge width to clear the trim", wide)
+    answer.length("hinge_width", wide, label="Hinge width to clear the trim")
     sold = stock_width(wide)
     if sold is None:
         answer.note(
@@ -101,8 +101,8 @@ def _width(answer: Answer, layout: Layout, throw: float) -> None:
             "or let the door stop short of 180."
         )
         return
-    answer.length("stock_width", "Next width sold", sold)
-    answer.length("pin_out", "Pin beyond the face", sold / 2 - layout.width)
+    answer.length("stock_width", sold, label="Next width sold")
+    answer.length("pin_out", sold / 2 - layout.width, label="Pin beyond the face")
     answer.note(
         f"Open flat {scale.length(sold)} wide, the hinge lets the door lie back over trim "
         f"{scale.length(sold - 2 * layout.width)} proud of its face."

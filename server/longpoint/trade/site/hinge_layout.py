@@ -19,11 +19,13 @@ def work(given: Given, scale: Scale) -> Answer:
     """Return mortise, marks on door and jamb, and the views."""
     layout = Layout(given, scale)
     answer = Answer(scale)
-    answer.length("mortise_depth", "Mortise depth, each leaf", layout.depth, lead=True, fine=True)
-    answer.length("packing", "Packing behind each leaf", layout.packing, fine=True)
-    answer.length("mortise_width", "Mortise width, from the knuckle face", layout.width)
-    answer.length("mortise_length", "Mortise length", layout.hinge)
-    answer.count("hinge_count", "Hinges", layout.count)
+    answer.length(
+        "mortise_depth", layout.depth, label="Mortise depth, each leaf", lead=True, fine=True
+    )
+    answer.length("packing", layout.packing, label="Packing behind each leaf", fine=True)
+    answer.length("mortise_width", layout.width, label="Mortise width, from the knuckle face")
+    answer.length("mortise_length", layout.hinge, label="Mortise length")
+    answer.count("hinge_count", layout.count, label="Hinges")
     for start, shift in (("door top", 0.0), ("head", layout.head_gap)):
         _marks(answer, layout, start, shift)
     answer.draw(section_view(layout, scale))

@@ -49,15 +49,15 @@ def add_screws(answer: Answer, given: Given, layout: Layout) -> None:
     """Add screw, pilot hole and shank hole, and both tables side by side."""
     listed = leaf_like(layout.hinge, layout.leaf)
     number = _gauge(given.text("gauge"), listed, answer.scale.length(layout.hinge))
-    answer.count("screw_gauge", "Screw number", number)
+    answer.count("screw_gauge", number, label="Screw number")
     if listed is not None and number == listed.gauge:
-        answer.length("screw_length", "Screw length", listed.length)
-        answer.count("screws_per_leaf", "Screws in each leaf", listed.screws)
+        answer.length("screw_length", listed.length, label="Screw length")
+        answer.count("screws_per_leaf", listed.screws, label="Screws in each leaf")
         answer.note(
             f"Read as a {listed.weight} hinge, by its leaf: the screws in the box go before the "
             "table."
         )
-    answer.length("screw_diameter", "Screw diameter", screw_diameter(number), fine=True)
+    answer.length("screw_diameter", screw_diameter(number), label="Screw diameter", fine=True)
     _holes(answer, given, number)
 
 
@@ -82,8 +82,8 @@ def _holes(answer: Answer, given: Given, number: int) -> None:
         used = "boat" if used == "root" else "root"
         pilot = _pilot(HOLES[index], used, wood)
         answer.note(f"That table has no #{number} in {wood}wood: {NAMES[used]} is used instead.")
-    answer.length("pilot_hole", "Pilot hole", pilot or 0.0, fine=True)
-    answer.length("shank_hole", "Shank hole", HOLES[index].shank, fine=True)
+    answer.length("pilot_hole", pilot or 0.0, label="Pilot hole", fine=True)
+    answer.length("shank_hole", HOLES[index].shank, label="Shank hole", fine=True)
     answer.note(
         f"Pilot hole by {NAMES[used]}: tables disagree by a 64th or two, so try one in an offcut "
         "of the same wood. Drill in the middle of the leaf's hole, or it pulls the hinge aside."

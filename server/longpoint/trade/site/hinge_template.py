@@ -43,12 +43,14 @@ def add_template(answer: Answer, given: Given, layout: Layout) -> None:
         )
     _room(layout, bit, scale)
     length, width = layout.hinge + 2 * offset, layout.width + offset
-    answer.length("template_offset", "Bushing's offset", offset, fine=True)
-    answer.length("template_length", "Template opening, long", length, fine=True)
-    answer.length("template_width", "Template opening, from the face", width, fine=True)
+    answer.length("template_offset", offset, label="Bushing's offset", fine=True)
+    answer.length("template_length", length, label="Template opening, long", fine=True)
+    answer.length("template_width", width, label="Template opening, from the face", fine=True)
     radius = RADII[given.text("corners")]
     if radius and radius >= bit / 2 - _HAIR:
-        answer.length("template_radius", "Template corners, radius", radius + offset, fine=True)
+        answer.length(
+            "template_radius", radius + offset, label="Template corners, radius", fine=True
+        )
     answer.note(_corner_note(radius, bit, scale))
     answer.note(
         "The opening runs out past the knuckle face, so that the bit enters there. Set the depth "

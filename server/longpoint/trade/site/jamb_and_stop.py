@@ -15,14 +15,14 @@ def work(given: Given, scale: Scale) -> Answer:
     answer = Answer(scale)
     legs = [jamb.top + foot for foot in jamb.feet]
     if legs[0] == legs[1]:
-        answer.length("leg_length", "Legs", legs[0], lead=True)
+        answer.length("leg_length", legs[0], label="Legs", lead=True)
     else:
-        answer.length("leg_left", "Left leg", legs[0], lead=True)
-        answer.length("leg_right", "Right leg", legs[1])
-    answer.length("head_length", "Head", jamb.head, lead=True)
-    answer.length("stop_line", "Stop line, from the edge", jamb.line)
-    answer.length("opening_width", "Opening between the legs", jamb.wide)
-    answer.length("opening_height", "Opening, floor to head", jamb.high)
+        answer.length("leg_left", legs[0], label="Left leg", lead=True)
+        answer.length("leg_right", legs[1], label="Right leg")
+    answer.length("head_length", jamb.head, label="Head", lead=True)
+    answer.length("stop_line", jamb.line, label="Stop line, from the edge")
+    answer.length("opening_width", jamb.wide, label="Opening between the legs")
+    answer.length("opening_height", jamb.high, label="Opening, floor to head")
     _rough(answer, given, jamb)
     _pieces(answer, given, jamb, legs)
     _marks(answer, jamb)
@@ -41,12 +41,12 @@ def _rough(answer: Answer, given: Given, jamb: Jamb) -> None:
     ):
         rough = given.maybe("rough_" + name)
         needed = outside + sides * shim
-        answer.length("rough_needed_" + name, f"Rough {name} wanted", needed)
+        answer.length("rough_needed_" + name, needed, label=f"Rough {name} wanted")
         if rough is None:
             continue
         _check_rough(answer, name, rough, outside)
         where = "Shims, each side" if name == "width" else "Left above the frame"
-        answer.length("shim_" + name, where, (rough - outside) / sides)
+        answer.length("shim_" + name, (rough - outside) / sides, label=where)
         if name == "width" and rough - outside < 2 * SNUG:
             answer.note(
                 "Less than 1/8 a side is left for shims: check the rough opening for plumb over "

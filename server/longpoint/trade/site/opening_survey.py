@@ -28,8 +28,8 @@ def work(given: Given, scale: Scale) -> Answer:
         raise Refusal("width_top", "So far out of square, this leaves no leaf: measure again.")
     answer = Answer(scale)
     each = ", each leaf" if len(leaves) > 1 else ""
-    answer.length("door_width", "Door width" + each, size[0], lead=True)
-    answer.length("door_height", "Door height", size[1], lead=True)
+    answer.length("door_width", size[0], label="Door width" + each, lead=True)
+    answer.length("door_height", size[1], label="Door height", lead=True)
     doubt = DOUBTFUL if opening.assumed else ""
     for place, leaf in enumerate(leaves):
         add_leaf(answer, leaf, (place, len(leaves)), size, given.number("door_thickness"), doubt)
@@ -61,9 +61,9 @@ def _details(answer: Answer, given: Given, size: "tuple[float, float]") -> None:
     """Add the diagonal of a square leaf, what the bevel takes, and what the jamb has left."""
     thick, depth = given.number("door_thickness"), given.maybe("depth")
     diagonal = math.sqrt(size[0] * size[0] + size[1] * size[1])
-    answer.length("door_diagonal", "Diagonals of a square leaf", diagonal)
+    answer.length("door_diagonal", diagonal, label="Diagonals of a square leaf")
     bevel = thick * degrees.tan(given.number("bevel"))
-    answer.length("bevel_off", "The bevel takes off the far face", bevel, fine=True)
+    answer.length("bevel_off", bevel, label="The bevel takes off the far face", fine=True)
     if depth is None:
         return
     if depth <= thick:
@@ -72,7 +72,7 @@ def _details(answer: Answer, given: Given, size: "tuple[float, float]") -> None:
             f"A jamb {answer.scale.length(depth)} deep holds no door "
             f"{answer.scale.length(thick)} thick: measure it again, or take a thinner door.",
         )
-    answer.length("depth_left", "Jamb behind the door", depth - thick)
+    answer.length("depth_left", depth - thick, label="Jamb behind the door")
 
 
 def _size(name: str, label: str, help: str = "", *, optional: bool = False) -> Length:

@@ -32,8 +32,8 @@ def add_leaf(
     after = "_" + SIDES[place].lower() if count > 1 else ""
     wide, high = leaf.blank
     if leaf.tapers:
-        answer.length("blank_width" + after, name + " before its taper, width", wide)
-        answer.length("blank_height" + after, name + " before its taper, height", high)
+        answer.length("blank_width" + after, wide, label=name + " before its taper, width")
+        answer.length("blank_height" + after, high, label=name + " before its taper, height")
     answer.piece(str(place + 1), name, high, width=wide, thickness=thickness)
     tag = count + len(answer.marks)
     for taper in leaf.tapers:
@@ -51,15 +51,15 @@ def add_errors(answer: "Answer", opening: "Opening") -> None:
     first, second = opening.diagonals
     if first is not None and second is not None:
         off = abs(first - second)
-        answer.length("out_of_square", "Out of square, diagonals differ by", off)
+        answer.length("out_of_square", off, label="Out of square, diagonals differ by")
     for name, slope, over in _slopes(opening):
         way = _way(name, slope)
         label = name + (", right on" if slope == 0 else f", {way} by")
         field = "out_of_level_" if name in ("Head", "Sill") else "out_of_plumb_"
-        answer.length(field + name.split(" ")[0].lower(), label, abs(slope) * over)
+        answer.length(field + name.split(" ")[0].lower(), abs(slope) * over, label=label)
     strings = opening.given.maybe("strings")
     if strings is not None:
-        answer.length("out_of_plane", "Out of plane, corner to corner", 2 * strings)
+        answer.length("out_of_plane", 2 * strings, label="Out of plane, corner to corner")
 
 
 def _slopes(opening: "Opening") -> "list[tuple[str, float, float]]":
@@ -94,7 +94,7 @@ def add_contradictions(answer: "Answer", opening: "Opening") -> None:
     """Warn of readings that can't all be true."""
     length, off = answer.scale.finer().length, opening.disagree
     if opening.diagonals[0] is not None:
-        answer.length("disagree", "Diagonals and sides disagree by", abs(off), fine=True)
+        answer.length("disagree", abs(off), label="Diagonals and sides disagree by", fine=True)
     if abs(off) > TAPE:
         answer.caution(
             f"The measurements contradict each other: no opening with these sides has these two "

@@ -57,18 +57,18 @@ def work(given: Given, scale: Scale) -> Answer:
 
 def _figures(answer: Answer, tally: Tally, price: Price) -> None:
     feet, lineal = tally.board_feet(), tally.lineal_feet()
-    answer.number("board_feet", "Board feet", feet, "bf", lead=True)
+    answer.number("board_feet", feet, "bf", label="Board feet", lead=True)
     if price.is_known():
-        answer.money("cost", "Cost", price.of(feet, lineal), lead=True)
-    answer.number("lineal_feet", "Lineal feet", lineal, "ft")
-    answer.count("board_count", "Boards", sum([board.count for board in tally.boards]))
+        answer.money("cost", price.of(feet, lineal), label="Cost", lead=True)
+    answer.number("lineal_feet", lineal, "ft", label="Lineal feet")
+    answer.count("board_count", sum([board.count for board in tally.boards]), label="Boards")
     if tally.graded:
         surface = sum([board.surface for board in tally.boards])
-        answer.count("surface_measure", "Surface measure", surface)
+        answer.count("surface_measure", surface, label="Surface measure")
     if price.drying:
-        answer.number("board_feet_charged", "Board feet charged", price.charged(feet), "bf")
+        answer.number("board_feet_charged", price.charged(feet), "bf", label="Board feet charged")
     if answer.scale.units == "mm":
-        answer.number("cubic_meters", "Cubic meters", feet * CUBIC_METERS, "m³", places=4)
+        answer.number("cubic_meters", feet * CUBIC_METERS, "m³", label="Cubic meters", places=4)
 
 
 def _target(answer: Answer, given: Given, feet: float) -> None:
@@ -76,12 +76,12 @@ def _target(answer: Answer, given: Given, feet: float) -> None:
     waste, target = given.number("waste"), given.maybe("target")
     more = show_number(waste)
     if target is None:
-        answer.number("good_for", "Good for a job of", feet / (1 + waste / 100), "bf")
+        answer.number("good_for", feet / (1 + waste / 100), "bf", label="Good for a job of")
         answer.note(f"{more} percent for waste is counted on top of what a job's parts measure.")
         return
     to_buy = target * (1 + waste / 100)
-    answer.number("board_feet_to_buy", "Board feet to buy", to_buy, "bf", lead=True)
-    answer.number("still_to_pick", "Still to pick", max(0.0, to_buy - feet), "bf")
+    answer.number("board_feet_to_buy", to_buy, "bf", label="Board feet to buy", lead=True)
+    answer.number("still_to_pick", max(0.0, to_buy - feet), "bf", label="Still to pick")
     job = f"A job of {show_number(target)} board feet wants {show_number(to_buy)} with {more} "
     if feet >= to_buy - _ENOUGH:
         over = show_number(max(0.0, feet - to_buy))

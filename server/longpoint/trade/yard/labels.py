@@ -36,7 +36,7 @@ def parts_of(label: str, family: str, field: str = "label") -> "list[float]":
     for cross in _CROSSES:
         plain = plain.replace(cross, "x")
     try:
-        sizes = [read_length(part) for part in plain.split("x")]
+        sizes = [read_length(part, over_one=True) for part in plain.split("x")]
     except Unreadable:
         sizes = []
     if not sizes or len(sizes) > _MOST_PARTS or min(sizes) <= 0:

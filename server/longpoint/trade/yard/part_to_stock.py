@@ -31,12 +31,12 @@ def work(given: Given, scale: Scale) -> Answer:
 
 
 def _figures(answer: Answer, way: Way, part: Part) -> None:
-    answer.words("best", "Ask for", way.offer.label, lead=True)
+    answer.words("best", way.offer.label, label="Ask for", lead=True)
     add_size(answer, "to_mill", "Off each face", way.to_mill, lead=True)
     add_size(answer, "real_thickness", "Really thick", way.offer.thickness)
     add_size(answer, "real_width", "Really wide", way.offer.width)
-    answer.length("rip_width", "Rip to", way.rip)
-    answer.length("cut_length", "Cut to", part.cut_length)
+    answer.length("rip_width", way.rip, label="Rip to")
+    answer.length("cut_length", part.cut_length, label="Cut to")
     counts = (
         ("layers", "Layers", way.layers),
         ("strips", "Strips in a layer" if way.layers > 1 else "Strips", way.strips),
@@ -44,21 +44,21 @@ def _figures(answer: Answer, way: Way, part: Part) -> None:
     )
     for name, label, number in counts:
         if number > 1:
-            answer.count(name, label, number)
-    answer.count("glue_lines", "Glue lines", way.glue_lines)
+            answer.count(name, number, label=label)
+    answer.count("glue_lines", way.glue_lines, label="Glue lines")
     _buying(answer, way, part)
 
 
 def _buying(answer: Answer, way: Way, part: Part) -> None:
-    answer.count("lengths", "Lengths to cut", way.lengths)
+    answer.count("lengths", way.lengths, label="Lengths to cut")
     if way.boards is not None:
-        answer.count("boards", "Boards to buy", way.boards)
-    answer.number("lineal_feet", "Lineal feet", way.lineal_feet(part), "ft")
+        answer.count("boards", way.boards, label="Boards to buy")
+    answer.number("lineal_feet", way.lineal_feet(part), "ft", label="Lineal feet")
     board_feet = way.lengths * way.offer.billed_feet(part.cut_length)
-    answer.number("board_feet", "Board feet billed", board_feet, "bf")
-    answer.number("waste", "Waste", way.waste * 100, "%", places=0)
+    answer.number("board_feet", board_feet, "bf", label="Board feet billed")
+    answer.number("waste", way.waste * 100, "%", label="Waste", places=0)
     if way.cost is not None:
-        answer.money("cost", "Cost", way.cost)
+        answer.money("cost", way.cost, label="Cost")
 
 
 def _pieces(answer: Answer, way: Way, part: Part) -> None:

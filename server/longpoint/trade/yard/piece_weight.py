@@ -61,11 +61,11 @@ def work(given: Given, scale: Scale) -> Answer:
     heaviest = max([thing.each for thing in things])
     by_piece = given.text("lifted") == "pieces"
     answer = Answer(scale)
-    answer.weight("weight", "Weight", total, lead=True)
+    answer.weight("weight", total, label="Weight", lead=True)
     if by_piece:
-        answer.weight("heaviest", "Heaviest piece", heaviest)
+        answer.weight("heaviest", heaviest, label="Heaviest piece")
     lift = heaviest if by_piece else total
-    answer.count("people", "People to lift it", _people(lift), lead=True)
+    answer.count("people", _people(lift), label="People to lift it", lead=True)
     _table(answer, things)
     _notes(answer, things)
     _cautions(answer, things, lift, by_piece)

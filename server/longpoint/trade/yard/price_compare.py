@@ -24,12 +24,12 @@ def work(given: Given, scale: Scale) -> Answer:
 
 def _figures(answer: Answer, bids: "list[Bid]", unit: str) -> None:
     best, second, last = bids[0], bids[1], bids[-1]
-    answer.words("best", "Better buy", best.name, lead=True)
-    answer.money("best_price", "A " + NAMES[unit], best.usable, lead=True)
-    answer.money("difference", "Cheaper by", second.usable - best.usable)
-    answer.number("difference_percent", "That is", _percent(second, best), "%", places=1)
+    answer.words("best", best.name, label="Better buy", lead=True)
+    answer.money("best_price", best.usable, label="A " + NAMES[unit], lead=True)
+    answer.money("difference", second.usable - best.usable, label="Cheaper by")
+    answer.number("difference_percent", _percent(second, best), "%", label="That is", places=1)
     if len(bids) > 2:
-        answer.money("spread", "Dearest over best", last.usable - best.usable)
+        answer.money("spread", last.usable - best.usable, label="Dearest over best")
 
 
 def _percent(bid: Bid, best: Bid) -> float:
@@ -40,8 +40,8 @@ def _percent(bid: Bid, best: Bid) -> float:
 def _amount(answer: Answer, bids: "list[Bid]", amount: "float | None") -> None:
     if amount is None:
         return
-    answer.money("total", "For all you need", amount * bids[0].usable)
-    answer.money("saving", "Saved on it", amount * (bids[1].usable - bids[0].usable))
+    answer.money("total", amount * bids[0].usable, label="For all you need")
+    answer.money("saving", amount * (bids[1].usable - bids[0].usable), label="Saved on it")
 
 
 def _table(answer: Answer, bids: "list[Bid]", unit: str, amount: "float | None") -> None:

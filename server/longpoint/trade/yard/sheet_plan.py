@@ -95,17 +95,21 @@ def _figures(answer: Answer, order: Order, found: Search, sheets: "list[CutSheet
     stock = sum([sheet.stock.area * sheet.times for sheet in sheets])
     parts = sum([part.length * part.width * part.count for part in order.parts])
     cost = found.plan.weight // order.problem.per_cost
-    answer.count("sheets_used", "Sheets", used, lead=True)
-    answer.number("yield", "Used of the sheets", 100 * parts / stock, "%", places=1, lead=True)
+    answer.count("sheets_used", used, label="Sheets", lead=True)
+    answer.number(
+        "yield", 100 * parts / stock, "%", label="Used of the sheets", places=1, lead=True
+    )
     if order.priced:
-        answer.money("cost", "Cost", cost * order.cost_unit, lead=True)
+        answer.money("cost", cost * order.cost_unit, label="Cost", lead=True)
     _bounds(answer, order, found)
-    answer.count("cuts", "Cuts", sum([len(sheet.steps.steps) * sheet.times for sheet in sheets]))
+    answer.count(
+        "cuts", sum([len(sheet.steps.steps) * sheet.times for sheet in sheets]), label="Cuts"
+    )
     largest = [(long * wide, long, wide) for sheet in sheets for long, wide in _offcuts(sheet)]
     if largest:
         _, long, wide = max(largest)
         size = f"{answer.scale.length(long)} x {answer.scale.length(wide)}"
-        answer.words("largest_offcut", "Largest offcut", size)
+        answer.words("largest_offcut", size, label="Largest offcut")
 
 
 def _offcuts(sheet: "CutSheet") -> "list[tuple[float, float]]":
@@ -116,13 +120,13 @@ def _bounds(answer: Answer, order: Order, found: Search) -> None:
     """Add what no plan can do without, and whether this one is as good as that."""
     least, fewest = divmod(found.bound, order.problem.per_cost)
     if order.alike:
-        answer.count("lower_bound", "No plan needs fewer sheets than", fewest)
+        answer.count("lower_bound", fewest, label="No plan needs fewer sheets than")
     elif order.priced:
-        answer.money("lower_bound", "No plan costs less than", least * order.cost_unit)
+        answer.money("lower_bound", least * order.cost_unit, label="No plan costs less than")
     else:
         feet = least * order.cost_unit / SQUARE_FOOT
-        answer.number("lower_bound", "No plan needs less than", feet, "sq ft")
-    answer.words("proved", "Shown to be the best plan", "yes" if found.proved else "no")
+        answer.number("lower_bound", feet, "sq ft", label="No plan needs less than")
+    answer.words("proved", "yes" if found.proved else "no", label="Shown to be the best plan")
 
 
 def _notes(answer: Answer, order: Order, found: Search) -> None:

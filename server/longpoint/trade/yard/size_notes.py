@@ -23,7 +23,7 @@ GREEN = (
 def add_size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
     """Add a size, shown finer than asked for where the step asked for can't say it."""
     fine = abs(answer.scale.shown(inches) - inches) > 1e-6
-    answer.length(name, label, inches, lead=lead, fine=fine)
+    answer.length(name, inches, label=label, lead=lead, fine=fine)
 
 
 def mill_thickness_note(family: str, found: Listed, extra: float, needed: float, say: "Say") -> str:

@@ -186,7 +186,7 @@ def thickness_of(text: str, graded: bool) -> float:
             f"it is {bare} inches thick."
         )
     try:
-        inches = read_length(bare)
+        inches = read_length(bare, over_one=True)
     except Unreadable:
         inches = 0.0
     if inches <= 0:

@@ -55,21 +55,21 @@ def _figures(answer: Answer, given: Given, moving: Moving) -> None:
     _moves(answer, moving, "gap_each_side", "Gap, each side", max(0.0, change) / 2, lead=True)
     if change < 0:
         _moves(answer, moving, "draws_in", "Draws in, each side", -change / 2)
-    answer.length("width_then", "Width then", moving.width + change)
+    answer.length("width_then", moving.width + change, label="Width then")
     for end, moisture, when in (("from", moving.start, "now"), ("to", moving.end, "then")):
         if given.text(end + "_by") != "moisture":
-            answer.number("moisture_" + end, "Moisture " + when, moisture, "%", places=1)
+            answer.number("moisture_" + end, moisture, "%", label="Moisture " + when, places=1)
     if moving.is_by_shrinkage():
-        answer.number("shrinkage", "Green to ovendry", moving.shrinkage(), "%", places=1)
+        answer.number("shrinkage", moving.shrinkage(), "%", label="Green to ovendry", places=1)
     else:
-        answer.number("coefficient", "For each percent", moving.coefficient, places=5)
+        answer.number("coefficient", moving.coefficient, label="For each percent", places=5)
 
 
 def _moves(
     answer: Answer, moving: Moving, name: str, label: str, inches: float, lead: bool = False
 ) -> None:
     """Add a change; beside a wood's stands what one board may do, not a decimal none keeps to."""
-    answer.length(name, label, inches, lead=lead, fine=True)
+    answer.length(name, inches, label=label, lead=lead, fine=True)
     if inches and moving.wood is not None:
         answer.figures[-1]["also"] = scatter_words(inches, answer.scale)
 

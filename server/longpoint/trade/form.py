@@ -1,0 +1,263 @@
+"""The form of a tool as a screen needs it: what each field asks, says and comes to.
+
+A screen keeps what was typed and shows what stands here; it knows no condition, no default and no
+unit. Keys that say nothing (an empty text, no choices of its own) are left out of a field.
+"""
+
+from .entry import inch_split, is_unfinished, marked
+from .inputs import Choice, Flag
+from .lengths import Scale, exactly, show_angle, show_number
+from .measured import Angle, Length, is_typed_in
+from .refusal import FieldError
+from .rows import Field, Reader, Rows, unknown_names
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from .inputs import Input
+    from .tool import Tool
+
+LONGEST_TEXT = 200
+"""Characters of a text that a form keeps; no field needs so many."""
+
+
+class Form:
+    """One tool's form, read forgivingly.
+
+    Parameters
+    ----------
+    tool : Tool
+    raw : dict
+        Inputs as typed and kept, perhaps by another version of the form, perhaps damaged.
+    scale : Scale
+        Units the form was typed in, units and step to show.
+    version : int
+        Of the form that kept the inputs.
+    carried : dict
+        By input: ``{"value": ..., "from": title}``, what another question gives.
+    """
+
+    def __init__(
+        self,
+        tool: "Tool",
+        raw: object,
+        scale: Scale,
+        version: int = 0,
+        carried: "dict[str, Any] | None" = None,
+    ) -> None:
+        self.tool = tool
+        self.scale = scale
+        self.carried = carried or {}
+        self.aside: list[dict[str, Any]] = []
+        given = raw if isinstance(raw, dict) else {}
+        kept = tool.upgraded(given, version or tool.version)
+        self.inputs = self._understood(tool.inputs, kept, "")
+        self.is_changed = self.inputs != given
+        values = {name: each["value"] for name, each in self.carried.items()}
+        reader = Reader(scale, values, forgiving=True)
+        self.fields = reader.fields(tool.inputs, self.inputs)
+
+    def errors(self) -> "list[FieldError]":
+        """Return what is wrong with the fields, in their order."""
+        return [error for field in self.fields for error in field.errors]
+
+    def _understood(
+        self, inputs: "list[Input]", raw: "dict[str, Any]", path: str
+    ) -> "dict[str, Any]":
+        """Return what this version can use; the rest is set aside under its path."""
+        for name in unknown_names(inputs, raw):
+            self._set_aside(path + name, raw[name])
+        kept: dict[str, Any] = {}
+        for asked in inputs:
+            for name in (asked.name,) + asked.was:
+                if name in raw and asked.name not in kept:
+                    self._keep(kept, asked, raw[name], path)
+        return kept
+
+    def _keep(self, kept: "dict[str, Any]", asked: "Input", value: object, path: str) -> None:
+        if isinstance(asked, Rows):
+            rows = value if isinstance(value, list) else []
+            if rows is not value:
+                self._set_aside(path + asked.name, value)
+            kept[asked.name] = self._rows(asked, rows)
+        elif could_be_typed(asked, value):
+            kept[asked.name] = value
+        else:
+            self._set_aside(path + asked.name, value)
+
+    def _rows(self, asked: Rows, rows: "list[Any]") -> "list[dict[str, Any]]":
+        kept: list[dict[str, Any]] = []
+        for at, row in enumerate(rows):
+            path = f"{asked.name}.{at}"
+            if isinstance(row, dict) and len(kept) < asked.most:
+                kept.append(self._understood(asked.columns, row, path + "."))
+            else:
+                self._set_aside(path, row)
+        return kept
+
+    def _set_aside(self, path: str, value: object) -> None:
+        self.aside.append({"path": path, "value": value})
+
+    def to_json(
+        self, active: str = "", errors: "list[FieldError] | None" = None
+    ) -> "dict[str, Any]":
+        """Return the form's part of the contract's JSON object.
+
+        Parameters
+        ----------
+        active : str
+            Path of the field in hand; it comes with what the pad needs.
+        errors : list of FieldError
+            Those to show: the form's own, or the tool's where it refused.
+        """
+        shown = self.errors() if errors is None else errors
+        at = {error.field: error for error in reversed(shown)}
+        reply: dict[str, Any] = {
+            "version": self.tool.version,
+            "fields": [self._field(field, "", at, active) for field in self.fields],
+            "stray": [error.message for error in shown if error.field not in self._paths()],
+            "waiting": waiting(self.tool, shown),
+            "aside": self.aside,
+        }
+        if self.is_changed:
+            reply["inputs"] = self.inputs
+        return reply
+
+    def _paths(self) -> "list[str]":
+        paths = []
+        for field in self.fields:
+            name = field.asked.name
+            paths.append(name)
+            for at, row in enumerate(field.rows):
+                paths.append(f"{name}.{at}")
+                paths.extend([f"{name}.{at}.{each.asked.name}" for each in row])
+        return paths
+
+    def _field(
+        self, field: Field, before: str, errors: "dict[str, FieldError]", active: str
+    ) -> "dict[str, Any]":
+        asked, path = field.asked, before + field.asked.name
+        said: dict[str, Any] = {"name": asked.name}
+        _put(said, "shown", shown(field, self.scale))
+        _put(said, "empty", empty_text(asked))
+        if isinstance(asked, Choice):
+            _put(said, "chosen", field.value)
+            _put(said, "choices", asked.declare()["choices"] if asked.narrowed else None)
+        _put(said, "from", field.source)
+        _put(said, "changed", field.source == "typed" and field.raw != asked.default)
+        if field.source == "carried":
+            said["of"] = self.carried[asked.name]["from"]
+        if isinstance(asked, Length) and field.value is not None:
+            said["reads"] = [self.scale.said(field.value), self.scale.other().said(field.value)]
+        _put_error(said, errors.get(path), field.raw)
+        if path == active and isinstance(asked, Length):
+            _put(said, "pad", inch_split(shown(field, self.scale)))
+        if field.rows:
+            said["rows"] = [
+                self._row(row, f"{path}.{at}", errors, active) for at, row in enumerate(field.rows)
+            ]
+        return said
+
+    def _row(
+        self, row: "list[Field]", path: str, errors: "dict[str, FieldError]", active: str
+    ) -> "dict[str, Any]":
+        said: dict[str, Any] = {
+            "fields": [self._field(field, path + ".", errors, active) for field in row]
+        }
+        _put_error(said, errors.get(path), None)
+        return said
+
+
+def could_be_typed(asked: "Input", value: object) -> bool:
+    """Tell whether a kept value is one that a field of this kind can hold at all."""
+    if value is None:
+        return True
+    if isinstance(asked, Flag):
+        return isinstance(value, bool)
+    if isinstance(value, bool):
+        return False
+    if isinstance(value, str):
+        return len(value) <= LONGEST_TEXT
+    if isinstance(asked, Length) and is_typed_in(value):
+        typed: Any = value
+        return len(typed["text"]) <= LONGEST_TEXT
+    return isinstance(value, (int, float)) and asked.kind not in ("text",)
+
+
+def shown(field: Field, scale: Scale) -> str:
+    """Return what stands in a field: as typed, with its unit where that is not in force."""
+    asked, raw = field.asked, field.raw
+    if isinstance(asked, Choice):
+        return dict(asked.choices).get(field.value, "")
+    if isinstance(asked, Flag):
+        return "yes" if field.value else "no"
+    if field.source == "carried":
+        return _number_text(asked, field.value, scale)
+    if raw is None or isinstance(raw, list):
+        return ""
+    if isinstance(raw, str):
+        foreign = isinstance(asked, Length) and scale.typed_in != scale.units
+        return marked(raw, scale.typed_in) if foreign else raw
+    if is_typed_in(raw):
+        typed: Any = raw
+        own = typed["units"] == scale.units
+        return str(typed["text"]) if own else marked(typed["text"], typed["units"])
+    return _number_text(asked, raw, scale)
+
+
+def _number_text(asked: "Input", value: "Any", scale: Scale) -> str:
+    if isinstance(asked, Length):
+        text = exactly(value)
+        return text[:-1] if scale.units == "in" else text
+    return show_angle(value) if isinstance(asked, Angle) else show_number(value, 6)
+
+
+def empty_text(asked: "Input") -> str:
+    """Return what stands in a field that nothing was put into: the default as it is used."""
+    return asked.default_text or asked.show_default()
+
+
+def waiting(tool: "Tool", errors: "list[FieldError]") -> "dict[str, str] | None":
+    """Return what an answer waits for, in words, with the field to go to; None for nothing."""
+    wrong = [error for error in errors if not error.missing]
+    if wrong:
+        name = label_of(tool, wrong[0].field)
+        return {"field": wrong[0].field, "words": "Check " + name if name else wrong[0].message}
+    if not errors:
+        return None
+    names = [label_of(tool, error.field) or error.field for error in errors]
+    return {"field": errors[0].field, "words": "Still needed: " + ", ".join(names)}
+
+
+def label_of(tool: "Tool", path: str) -> str:
+    """Return what a field is called: ``Trim width``, or ``Wall 2, Length``; empty for no field."""
+    name, _, rest = path.partition(".")
+    asked = [each for each in tool.inputs if each.name == name]
+    if not asked:
+        return ""
+    if not isinstance(asked[0], Rows):
+        return asked[0].label
+    at, _, column = rest.partition(".")
+    word = asked[0].row
+    if not at:
+        return word
+    labels = [each.label for each in asked[0].columns if each.name == column]
+    row = f"{word[:1].upper()}{word[1:]} {int(at) + 1}"
+    return ", ".join([row] + labels)
+
+
+def _put(said: "dict[str, Any]", key: str, value: object) -> None:
+    if value:
+        said[key] = value
+
+
+def _put_error(said: "dict[str, Any]", error: "FieldError | None", raw: object) -> None:
+    if error is None:
+        return
+    if error.missing:
+        said["missing"] = True
+        return
+    said["message"] = error.message
+    _put(said, "instead", list(error.instead))
+    _put(said, "unfinished", isinstance(raw, str) and is_unfinished(raw))
