@@ -11,6 +11,8 @@ from pathlib import Path
 from typing import Any
 
 FIXTURES = Path(__file__).parent.parent / "fixtures"
+KEPT = FIXTURES / "kept"
+"""Databases and files as older versions left them: no check cases."""
 EXACT = 1e-9
 
 
@@ -46,7 +48,7 @@ class Case:
 def all_cases() -> list[Case]:
     """Return every case of every fixture file, in the order of the files."""
     cases = []
-    for path in sorted(FIXTURES.glob("*/*.json")):
+    for path in sorted(set(FIXTURES.glob("*/*.json")) - set(KEPT.glob("*.json"))):
         content = json.loads(path.read_text(encoding="utf-8"))
         cases += [Case(tool=content["tool"], **case) for case in content["cases"]]
     return cases
