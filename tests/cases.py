@@ -29,6 +29,7 @@ class Case:
     figures: dict[str, Any] = field(default_factory=dict)
     pieces: list[dict[str, Any]] = field(default_factory=list)
     marks: list[dict[str, Any]] = field(default_factory=list)
+    verdict: str = ""
     notes: list[str] = field(default_factory=list)
     refused: dict[str, str] = field(default_factory=dict)
     tolerance: float = EXACT
@@ -94,6 +95,7 @@ def judge(case: Case, reply: dict[str, Any]) -> None:
             _same(name, shown[name]["value"], wanted, case.tolerance)
     _each("piece", answer["pieces"], case.pieces, case.tolerance)
     _each("mark", answer["marks"], case.marks, case.tolerance)
+    assert case.verdict in answer["verdict"], answer["verdict"]
     for words in case.notes:
         assert any(words in note for note in answer["notes"]), answer["notes"]
 
