@@ -1,5 +1,5 @@
 /**
- * @import { Catalog, CatalogTool, FieldError, Scale } from "../src/contract"
+ * @import { Catalog, CatalogTool, FieldError, Input, Scale } from "../src/contract"
  * @import { drawingSvg } from "../src/drawing/svg"
  * @import { Ask } from "./core.mjs"
  * @typedef {typeof drawingSvg} Draw the app's own renderer
@@ -24,6 +24,18 @@ function demand(reply, what) {
 }
 
 /**
+ * Leave out of a declared input what only the core needs: conditions and defaults.
+ *
+ * @param {any} input
+ * @returns {Input}
+ */
+function shownInput({ only_when, default: _, default_text, columns, choices, offers, ...input }) {
+  const options = choices?.map((/** @type {any} */ { value, label }) => ({ value, label }));
+  const rest = { ...(choices && { choices: options }), ...(columns && { columns: columns.map(shownInput) }) };
+  return { ...input, ...rest };
+}
+
+/**
  * @param {Ask} ask
  * @param {Draw} draw
  * @param {string} slug
@@ -35,8 +47,14 @@ function listing(ask, draw, slug) {
   const { answer } = demand(ask(question), `worked example of ${slug}`);
   if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
   const options = { thumbnail: true, idPrefix: `thumbnail-${slug}` };
-  const { sources, ...declaration } = tool; // an answer brings them, and only then they are seen
-  return { declaration, thumbnail: draw(answer.drawing, options) };
+  // Sources come with an answer, and only then they are seen; what a tool gives concerns jobs.
+  const { sources, gives, inputs, ...declaration } = tool;
+  const { ok, answer: _, progress, search, ...form } = demand(
+    ask({ do: "form", tool: slug, inputs: {}, ...SCALE }),
+    `empty form of ${slug}`,
+  );
+  const shown = { ...declaration, inputs: inputs.map(shownInput) };
+  return { declaration: shown, form, thumbnail: draw(answer.drawing, options) };
 }
 
 /** @typedef {{place: string, title: string, tools: string[]}} Place */

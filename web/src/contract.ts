@@ -5,12 +5,14 @@ export type Step = 8 | 16 | 32 | 64 | 1000;
 export type InputKind =
   "length" | "angle" | "number" | "count" | "choice" | "flag" | "text" | "rows";
 export type RawRow = { [name: string]: Raw };
-export type Raw = string | number | boolean | null | RawRow[];
+/** A length with the units that its bare numbers were typed in, where those are not its form's. */
+export type TypedIn = { text: string; units: Units };
+export type Raw = string | number | boolean | null | TypedIn | RawRow[];
 export type RawInputs = { [name: string]: Raw };
 
-export interface OnlyWhen {
-  input: string;
-  is: Raw[];
+export interface Option {
+  value: string;
+  label: string;
 }
 
 export interface Input {
@@ -18,13 +20,10 @@ export interface Input {
   label: string;
   kind: InputKind;
   required: boolean;
-  default: Raw;
-  default_text: string;
   help: string;
   unit: string;
-  only_when: OnlyWhen | null;
-  choices?: { value: string; label: string; only_when: OnlyWhen | null }[];
-  offers?: { value: string; only_when: OnlyWhen | null }[];
+  quantity: string;
+  choices?: Option[];
   /** Degrees between which an angle can be dragged; null where it can't. */
   slide?: { from: number; to: number } | null;
   columns?: Input[];
@@ -35,7 +34,7 @@ export interface Input {
   max_rows?: number;
 }
 
-/** What the front end carries of a declaration; sources stay with the core. */
+/** What the front end carries of a declaration; conditions, defaults and sources stay with the core. */
 export interface Declaration {
   slug: string;
   place: string;
@@ -43,6 +42,7 @@ export interface Declaration {
   question: string;
   /** Words of the trade to find it by, beyond those it shows. */
   finds: string[];
+  version: number;
   inputs: Input[];
   cautions: string[];
   example: RawInputs;
@@ -82,6 +82,8 @@ export interface Piece extends Ticked {
   short_point: number | null;
   text: string;
   short_text: string;
+  /** Width and thickness where they are known. */
+  section_text: string;
   ends: End[];
   ends_text: string;
   stock: string;
@@ -148,18 +150,90 @@ export interface FieldError {
   missing: boolean;
 }
 
+/** One field of a form as the core reads it; keys that say nothing are left out. */
+export interface Field {
+  name: string;
+  /** What stands in the field. */
+  shown?: string;
+  /** What stands there while nothing is put in: the default as it is used. */
+  empty?: string;
+  chosen?: string;
+  /** The choices offered now, where they are not all that are declared. */
+  choices?: Option[];
+  /** Texts that can be tapped instead of typed. */
+  offers?: string[];
+  from?: "typed" | "carried" | "default";
+  /** The question a carried value is from. */
+  of?: string;
+  /** Whether the person put something other than the default here. */
+  changed?: boolean;
+  /** Degrees an angle stands at, for what can be dragged. */
+  at?: number;
+  /** A length as it reads in the units in force and in the other ones. */
+  reads?: [string, string];
+  missing?: boolean;
+  message?: string;
+  /** Texts that may have been meant. */
+  instead?: string[];
+  /** The entry stops in the middle, as every entry does while it is typed. */
+  unfinished?: boolean;
+  pad?: InchSplit;
+  rows?: RowFields[];
+}
+
+export interface RowFields {
+  fields: Field[];
+  missing?: boolean;
+  message?: string;
+}
+
+/** Where the last inch of an entry begins and ends; `share` is the fraction it has now. */
+export interface InchSplit {
+  before: string;
+  share: number | null;
+  after: string;
+}
+
+/** What this version could not use of a kept form. */
+export interface SetAside {
+  path: string;
+  value: unknown;
+}
+
+export interface FormSaid {
+  version: number;
+  fields: Field[];
+  /** Messages that belong to no field. */
+  stray: string[];
+  /** What the answer waits for, and the field to go to. */
+  waiting: { field: string; words: string } | null;
+  aside: SetAside[];
+  /** The inputs without what was set aside, or brought up to this version; absent where they stand. */
+  inputs?: RawInputs;
+}
+
+export type FormReply = FormSaid & {
+  ok: true;
+  answer: Answer | null;
+  progress: number;
+  search: number | null;
+};
+
+export interface Refused {
+  ok: false;
+  errors: FieldError[];
+}
+
 /** `answer` is null where the last one still stands after more looking. */
 export type SearchReply =
-  | { ok: true; answer: Answer | null; progress: number; search: number | null }
-  | { ok: false; errors: FieldError[] };
+  { ok: true; answer: Answer | null; progress: number; search: number | null } | Refused;
 /** `search` is what to go on with where a better answer may be found. */
-export type AnswerReply =
-  { ok: true; answer: Answer; search: number | null } | { ok: false; errors: FieldError[] };
-export type ReadReply =
-  { ok: true; value: number; text: string; other: string } | { ok: false; errors: FieldError[] };
+export type AnswerReply = { ok: true; answer: Answer; search: number | null } | Refused;
 
 export interface CatalogTool {
   declaration: Declaration;
+  /** The empty form as the core says it, so that the first screen waits for no worker. */
+  form: FormSaid;
   thumbnail: string;
 }
 

@@ -192,6 +192,7 @@ class Piece(Ticked):
     short_point = _number(none=True)
     text = _text()
     short_text = _text()
+    section_text = _text("Thickness and width, as far as they are known.")
     ends = _list(PieceEnd)
     ends_text = _text()
     stock = _text()

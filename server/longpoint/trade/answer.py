@@ -189,6 +189,7 @@ class Answer:
                 "short_point": short_point,
                 "text": self.scale.length(length),
                 "short_text": "" if short_point is None else self.scale.length(short_point),
+                "section_text": self._section(width, thickness),
                 "tick": self.scale.tick(length),
                 "per": self.scale.per(),
                 "ends": [_end_json(end) for end in ends],
@@ -196,6 +197,14 @@ class Answer:
                 "stock": stock,
             }
         )
+
+    def _section(self, width: "float | None", thickness: "float | None") -> str:
+        """Return width and thickness as far as they are known: ``5/8 x 3 1/2``."""
+        if thickness is None:
+            return "" if width is None else self.scale.length(width) + " wide"
+        if width is None:
+            return self.scale.length(thickness) + " thick"
+        return self.scale.length(thickness) + " x " + self.scale.length(width)
 
     def mark(self, tag: str, label: str, start: str, inches: float, *, fine: bool = False) -> None:
         """Add a pencil mark at a distance from the datum `start`, a `fine` one to 1/64 at least."""

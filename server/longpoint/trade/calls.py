@@ -8,7 +8,6 @@ import json
 
 from .form import Form
 from .lengths import Scale
-from .measured import Angle, Count, Length, Number
 from .reading import quoted
 from .refusal import Refusal, Unreadable
 from .shelf import PLACES, slugs_at, tool_named
@@ -17,14 +16,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
-
-
-_ECHO = {
-    "length": Length("", "This", least=-1e15, most=1e15),
-    "angle": Angle("", "This", least=-1e15, most=1e15),
-    "number": Number("", "This", least=-1e15, most=1e15),
-    "count": Count("", "This", least=0, most=10**9),
-}
 
 
 def call(text: str) -> str:
@@ -53,8 +44,6 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         return _answer(request)
     if do == "continue":
         return _Search.go_on(request.get("search"))
-    if do == "read":
-        return _read(request)
     raise Refusal("do", f"{quoted(str(do))} is not a request.")
 
 
@@ -127,6 +116,8 @@ def _form(request: "dict[str, Any]") -> "dict[str, Any]":
     form = Form(tool, request.get("inputs"), scale, version, carried)
     active = str(request.get("active") or "")
     errors = form.errors()
+    if request.get("answer") is False:
+        return form.to_json(active)
     found: dict[str, Any] = {"answer": None, "progress": 1, "search": None}
     if errors:
         _Search.end()
@@ -138,18 +129,3 @@ def _form(request: "dict[str, Any]") -> "dict[str, Any]":
     reply = form.to_json(active, errors)
     reply.update(found)
     return reply
-
-
-def _read(request: "dict[str, Any]") -> "dict[str, Any]":
-    """Read one typed value and say it back, a length in the other system too."""
-    scale = _scale(request)
-    kind = str(request.get("kind"))
-    if kind not in _ECHO:
-        raise Refusal("kind", f"{quoted(kind)} is not a kind of number.")
-    try:
-        value = _ECHO[kind].read(request.get("text"), scale)
-    except Unreadable as unreadable:
-        raise Refusal("", str(unreadable))
-    if kind != "length":
-        return {"value": value, "text": _ECHO[kind].show(value, scale), "other": ""}
-    return {"value": value, "text": scale.length(value), "other": scale.other().length(value)}

@@ -5,7 +5,7 @@ unit. Keys that say nothing (an empty text, no choices of its own) are left out 
 """
 
 from .entry import inch_split, is_unfinished, marked
-from .inputs import Choice, Flag
+from .inputs import Choice, Flag, Text
 from .lengths import Scale, exactly, show_angle, show_number
 from .measured import Angle, Length, is_typed_in
 from .refusal import FieldError
@@ -143,7 +143,11 @@ class Form:
         _put(said, "empty", empty_text(asked))
         if isinstance(asked, Choice):
             _put(said, "chosen", field.value)
-            _put(said, "choices", asked.declare()["choices"] if asked.narrowed else None)
+            _put(said, "choices", options(asked) if asked.narrowed else None)
+        if isinstance(asked, Text):
+            _put(said, "offers", [words for words, _ in asked.offers])
+        if isinstance(asked, Angle) and asked.slide:
+            said["at"] = field.value
         _put(said, "from", field.source)
         _put(said, "changed", field.source == "typed" and field.raw != asked.default)
         if field.source == "carried":
@@ -167,6 +171,11 @@ class Form:
         }
         _put_error(said, errors.get(path), None)
         return said
+
+
+def options(asked: Choice) -> "list[dict[str, str]]":
+    """Return what a choice offers, as the contract's JSON."""
+    return [{"value": value, "label": label} for value, label in asked.choices]
 
 
 def could_be_typed(asked: "Input", value: object) -> bool:

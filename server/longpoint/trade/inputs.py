@@ -230,7 +230,14 @@ class Text(Input):
         **rest: "Any",
     ) -> None:
         self.offers = offers
+        self.rest = rest
         super().__init__(name, label, **rest)
+
+    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
+        offers = [offer for offer in self.offers if condition_holds(offer[1], earlier)]
+        if len(offers) == len(self.offers):
+            return self
+        return self.__class__(self.name, self.label, offers=tuple(offers), **self.rest)
 
     def read(self, raw: object, scale: Scale) -> str:
         if not isinstance(raw, str):

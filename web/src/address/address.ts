@@ -5,7 +5,7 @@
  * its inputs as typed. A bare number means inches unless the address says `units=mm`.
  */
 import { catalog } from "../engine/catalog";
-import type { CatalogTool, Declaration, Input, Raw, RawInputs, RawRow, Units } from "../contract";
+import type { CatalogTool, Declaration, Input, Raw, RawInputs, Units } from "../contract";
 import { ownInputs } from "../store/lists";
 
 export interface Route {
@@ -14,7 +14,12 @@ export interface Route {
   /** The inputs the address carries; null where it carries none. */
   inputs: RawInputs | null;
   units: Units;
+  /** Of the form that wrote the address. */
+  version: number;
 }
+
+/** Names the version of a form in an address; the first needs no name. */
+const VERSION = "form";
 
 /** Returns where `hash` leads, or null where nothing of that name exists. */
 export function routeOf(hash: string): Route | null {
@@ -26,7 +31,8 @@ export function routeOf(hash: string): Route | null {
   if (slug && !tool) return null;
   const asked = new URLSearchParams(query);
   const inputs = tool && [...asked].length > 0 ? inputsOf(tool.declaration, asked) : null;
-  return { place, tool, inputs, units: asked.get("units") === "mm" ? "mm" : "in" };
+  const version = Number(asked.get(VERSION)) || 1;
+  return { place, tool, inputs, units: asked.get("units") === "mm" ? "mm" : "in", version };
 }
 
 /** Returns the fragment of a place or, with a slug, of a tool without inputs. */
@@ -43,7 +49,8 @@ export function hashWith(declaration: Declaration, inputs: RawInputs, units: Uni
     if (value === undefined || value === null || value === "") continue;
     carried.set(name, typeof value === "object" ? JSON.stringify(value) : String(value));
   }
-  if (units === "mm" && carried.size > 0) carried.set("units", units);
+  if (carried.size > 0 && units === "mm") carried.set("units", units);
+  if (carried.size > 0 && declaration.version > 1) carried.set(VERSION, String(declaration.version));
   const query = carried.toString();
   return hashOf(declaration.place, declaration.slug) + (query ? `?${query}` : "");
 }
@@ -60,20 +67,14 @@ function inputsOf(declaration: Declaration, asked: URLSearchParams): RawInputs {
 
 function rawOf(input: Input, text: string): Raw {
   if (input.kind === "flag") return text === "true";
-  if (input.kind === "rows") return rowsOf(text);
-  return text;
+  return /^[[{]/.test(text) ? parsed(text) : text;
 }
 
-/** A damaged address gives no rows, not a broken screen; the core judges what the rows hold. */
-function rowsOf(text: string): RawRow[] | null {
+/** A damaged address gives no rows, not a broken screen; the core sets aside what they can't hold. */
+function parsed(text: string): Raw {
   try {
-    const rows: unknown = JSON.parse(text);
-    return Array.isArray(rows) && rows.every(isRow) ? rows : null;
+    return JSON.parse(text) as Raw;
   } catch {
     return null;
   }
-}
-
-function isRow(value: unknown): value is RawRow {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

@@ -1,12 +1,30 @@
-import type {
-  AnswerReply, InputKind, RawInputs, ReadReply, Scale, SearchReply,
-} from "../contract";
+import type { AnswerReply, FormReply, RawInputs, Refused, Scale, SearchReply, Units } from "../contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { takePrestarted } from "./prestart-worker";
-import { brokenFields, isBroken, REFUSED } from "./surrogates";
 
 export { CoreFault };
+
+/** A form as it is kept and shown. */
+export interface AskedForm {
+  tool: string;
+  inputs: RawInputs;
+  /** Units that bare numbers were typed in. */
+  typed_in: Units;
+  /** Version of the form that kept the inputs. */
+  version: number;
+  /** Path of the field in hand. */
+  active: string;
+  /** Whether the answer is wanted too, or the fields alone. */
+  answer: boolean;
+}
+
+/** Half of a character: it cannot be written as UTF-8, so it must not reach the core. */
+const HALF = /\p{Surrogate}/gu;
+
+function wellFormed(_: string, value: unknown): unknown {
+  return typeof value === "string" ? value.replace(HALF, "\uFFFD") : value;
+}
 
 /**
  * The trade core, running in a worker that is restarted when it breaks or hangs.
@@ -28,10 +46,13 @@ export class Core {
     return this.#engine.started;
   }
 
-  /** Ask `tool` for its answer to `inputs` as typed. */
+  /** Ask what each field of a form comes to, and for its answer. */
+  async form(asked: AskedForm, scale: Scale): Promise<FormReply | Refused> {
+    return this.#ask({ do: "form", ...asked, ...scale });
+  }
+
+  /** Ask `tool` for its answer to whole inputs, such as its own example. */
   async answer(tool: string, inputs: RawInputs, scale: Scale): Promise<AnswerReply> {
-    const errors = brokenFields(inputs);
-    if (errors.length > 0) return { ok: false, errors };
     return this.#ask({ do: "answer", tool, inputs, ...scale });
   }
 
@@ -40,16 +61,8 @@ export class Core {
     return this.#ask({ do: "continue", search });
   }
 
-  /** Read one value as typed, for a form's own needs (the pad's second line). */
-  async read(kind: InputKind, text: string, scale: Scale): Promise<ReadReply> {
-    if (isBroken(text)) {
-      return { ok: false, errors: [{ field: "", message: REFUSED, missing: false }] };
-    }
-    return this.#ask({ do: "read", kind, text, ...scale });
-  }
-
   #ask<Reply>(request: object): Promise<Reply> {
-    const turn = this.#last.then(() => this.#call<Reply>(JSON.stringify(request)));
+    const turn = this.#last.then(() => this.#call<Reply>(JSON.stringify(request, wellFormed)));
     this.#last = turn.catch(() => undefined);
     return turn;
   }

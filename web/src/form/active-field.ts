@@ -1,54 +1,49 @@
-/** The field in field: which one the pad is for, and how pad and hardware keyboard write into it. */
+/** The field in hand: which one the pad is for, and how pad and hardware keyboard write into it. */
+import type { InchSplit } from "../contract";
+import { idOf, typedPaths } from "./paths";
 import type { Session } from "./session";
-import type { Core } from "../engine/core";
-import { idOf, inputAt, typedPaths, valueAt } from "./paths";
 
 interface Host {
   readonly session: Session;
-  readonly core: Core;
   readonly updateComplete: Promise<unknown>;
   requestUpdate(): void;
   /** Brings the field at `path` onto the screen where it is folded away. */
   unfold(path: string): void;
-  /** The form was changed by the person. */
-  edited(): void;
+  /** Puts a text at `path`, as typed. */
+  change(path: string, text: string): void;
 }
 
 const EDITING = /^(?:.|Backspace|Delete|Arrow.*|Home|End)$/u;
 
 export class ActiveField {
-  /** Path of the field in hand, empty for none. */
-  active = "";
   /** A hardware keyboard edits it: its plain text and caret are shown. */
   isTyping = false;
-  /** The entry was just taken in field: the next digit starts a new one. */
+  /** The entry was just taken in hand: the next digit starts a new one. */
   isFresh = false;
-  /** What the entry comes to, in the units in force and in the other system; null where it can't be read. */
-  reading: { text: string; other: string } | null = null;
-  private reads = 0;
 
   constructor(private readonly host: Host) {}
 
+  get path(): string {
+    return this.host.session.active;
+  }
+
   get entry(): string {
-    const value = this.active ? valueAt(this.host.session.inputs, this.active) : null;
-    return value === null || typeof value === "object" ? "" : String(value);
+    return this.path ? this.host.session.shown(this.path) : "";
   }
 
   focused(path: string): void {
-    if (path === this.active) return;
-    this.active = path;
+    if (path === this.path) return;
     this.isTyping = false;
     this.isFresh = true;
-    this.reading = null;
     this.host.unfold(path);
-    this.read();
+    void this.host.session.askField(path);
     this.host.requestUpdate();
     void this.host.updateComplete.then(() => this.reveal());
   }
 
   /** The entry as a hardware keyboard left it. */
   typed(path: string, text: string): void {
-    this.active = path;
+    this.host.session.active = path;
     this.isTyping = true;
     this.put(text);
   }
@@ -57,6 +52,13 @@ export class ActiveField {
   press(entry: string): void {
     this.isTyping = false;
     this.put(entry);
+  }
+
+  /** Puts `over` parts of `parts` of an inch in the place of the entry's fraction. */
+  async pick(over: number, parts: number): Promise<void> {
+    await this.host.session.settled;
+    const split = this.host.session.pad;
+    if (split) this.press(withFraction(split, over, parts));
   }
 
   key(event: KeyboardEvent, path: string): void {
@@ -92,12 +94,12 @@ export class ActiveField {
   }
 
   close(): void {
-    document.getElementById(idOf(this.active))?.blur();
+    document.getElementById(idOf(this.path))?.blur();
     this.drop();
   }
 
   drop(): void {
-    this.active = "";
+    this.host.session.active = "";
     this.host.requestUpdate();
   }
 
@@ -105,53 +107,46 @@ export class ActiveField {
   left(): void {
     setTimeout(() => {
       const at = document.activeElement;
-      const stays = !document.hasFocus() || at?.closest(".pad") || at?.id === idOf(this.active);
-      const isField = this.isTypedField(at?.id ?? "");
-      if (this.active && !stays && !isField) this.drop();
+      const stays = !document.hasFocus() || at?.closest(".pad") || at?.id === idOf(this.path);
+      const isField = this.paths().some((path) => idOf(path) === at?.id);
+      if (this.path && !stays && !isField) this.drop();
     });
   }
 
-  private isTypedField(id: string): boolean {
-    const { declaration, inputs } = this.host.session;
-    return typedPaths(declaration.inputs, inputs).some((path) => idOf(path) === id);
+  private paths(): string[] {
+    const { said, declaration } = this.host.session;
+    return typedPaths(said, declaration);
   }
 
   private put(entry: string): void {
     this.isFresh = false;
-    this.host.session.set(this.active, entry);
-    this.host.edited();
-    this.read();
+    this.host.change(this.path, entry);
   }
 
   private typing(path: string): void {
-    if (path !== this.active || this.isTyping) return;
+    if (path !== this.path || this.isTyping) return;
     this.isTyping = true;
     this.host.requestUpdate();
   }
 
   private following(): string {
-    const { declaration, inputs } = this.host.session;
-    const paths = typedPaths(declaration.inputs, inputs);
-    return paths[paths.indexOf(this.active) + 1] ?? "";
+    const paths = this.paths();
+    return paths[paths.indexOf(this.path) + 1] ?? "";
   }
 
   private reveal(): void {
-    const card = document.getElementById(idOf(this.active))?.closest(".card");
+    const card = document.getElementById(idOf(this.path))?.closest(".card");
     card?.scrollIntoView({ block: "nearest" });
   }
+}
 
-  private read(): void {
-    const input = inputAt(this.host.session.declaration, this.active);
-    const id = (this.reads += 1);
-    if (input?.kind !== "length" || !this.entry) {
-      this.reading = null;
-      return;
-    }
-    const reading = this.host.core.read(input.kind, this.entry, this.host.session.scale);
-    reading.then((reply) => (reply.ok ? reply : null)).catch(() => null).then((read) => {
-      if (id !== this.reads) return;
-      this.reading = read;
-      this.host.requestUpdate();
-    });
-  }
+/** Returns an entry with `over`/`parts` where its fraction stands; 0 takes the fraction away. */
+export function withFraction({ before, after }: InchSplit, over: number, parts: number): string {
+  if (over === 0) return (before || "0") + after;
+  const [most, least] = reduced(over, parts);
+  return [before, `${most}/${least}`].filter(Boolean).join(" ") + after;
+}
+
+function reduced(over: number, under: number): [number, number] {
+  return over % 2 === 0 && under % 2 === 0 ? reduced(over / 2, under / 2) : [over, under];
 }

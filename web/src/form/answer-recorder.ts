@@ -1,10 +1,8 @@
 /** Keeps answers that have stood a while, so that "what was that number?" has an answer. */
-import type { Answer, Declaration, RawInputs } from "../contract";
-import { keepAnswer } from "../store/store";
-import { leadLine } from "../parts/chosen";
+import type { Answer } from "../contract";
 import { storageFault } from "../store/autosave";
-import { applying, shownValue } from "./paths";
 import { ownInputs } from "../store/lists";
+import { keepAnswer } from "../store/store";
 import type { Session } from "./session";
 
 /** Milliseconds after which an answer was read, not passed through. */
@@ -27,24 +25,25 @@ export class AnswerRecorder {
   /** Keeps the answer that stands now; the tool is being left, or its list asked for. */
   async keep(): Promise<void> {
     clearTimeout(this.timer);
-    const { standing, declaration, scale, isEmpty } = this.session;
+    const { standing, declaration, scale, isEmpty, typedIn } = this.session;
     const inputs = ownInputs(declaration.inputs, this.session.inputs);
     if (standing.state !== "answered" || standing.answer === this.kept || isEmpty) return;
     this.kept = standing.answer;
-    const lead = leadLine(standing.answer);
-    const says = saidInputs(declaration, inputs);
-    const entry = { slug: declaration.slug, at: Date.now(), inputs, scale, lead, says };
+    const lead = standing.answer.verdict;
+    const entry = {
+      slug: declaration.slug, at: Date.now(), inputs, scale: { ...scale, units: typedIn }, lead,
+      says: saidInputs(this.session),
+    };
     await keepAnswer(entry).catch(storageFault);
   }
 }
 
 /** Returns what was entered, in a line: "Recess width 27 13/16 · Recess height 60 1/8". */
-function saidInputs(declaration: Declaration, inputs: RawInputs): string {
-  const said = applying(declaration.inputs, inputs).flatMap((input) => {
-    const value = inputs[input.name];
-    if (value === undefined || value === null) return [];
-    if (Array.isArray(value)) return [`${value.length} × ${input.row ?? "row"}`];
-    return [`${input.label} ${shownValue(input, value)}`];
+function saidInputs({ declaration, said }: Session): string {
+  const parts = said.fields.flatMap((field) => {
+    const input = declaration.inputs.find((each) => each.name === field.name);
+    if (field.rows) return field.rows.length > 0 ? [`${field.rows.length} × ${input?.row ?? "row"}`] : [];
+    return field.changed ? [`${input?.label ?? ""} ${field.shown ?? ""}`] : [];
   });
-  return said.slice(0, SAID_INPUTS).join(" · ");
+  return parts.slice(0, SAID_INPUTS).join(" · ");
 }

@@ -1,40 +1,40 @@
 /** The open tool's form as the person works on it: edits, rows, what is unfolded, undo. */
 import type { ReactiveControllerHost } from "lit";
-import type { Declaration, Raw, RawInputs, Scale } from "../contract";
-import type { Core } from "../engine/core";
-import type { RowsHost } from "../parts/rows";
-import { capital } from "../text/words";
 import { hashWith } from "../address/address";
 import { writeSoon } from "../address/address-bar";
-import { applying, folded, inputAt, nameOf, rowsAt, TYPED } from "./paths";
-import { ActiveField } from "./active-field";
-import { autosave } from "../store/autosave";
-import { changedLists, listInputs, ownInputs } from "../store/lists";
-import { AnswerRecorder } from "./answer-recorder";
-import { respelled } from "./respell";
+import type { CatalogTool, Declaration, Field, Option, Raw, RawRow, Scale } from "../contract";
+import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
-import { Session } from "./session";
+import { autosave } from "../store/autosave";
+import { changedLists, listInputs, listsIn, ownInputs } from "../store/lists";
+import { ActiveField } from "./active-field";
+import { AnswerRecorder } from "./answer-recorder";
+import type { FormHost } from "./host";
+import { folded, inputAt, nameOf, rowsAt, TYPED } from "./paths";
+import { Session, type KeptForm } from "./session";
 import { messageAt } from "./status-text";
 
-export class FormController implements RowsHost {
+export class FormController implements FormHost {
   readonly session: Session;
   readonly field: ActiveField;
-  readonly memory: AnswerRecorder;
+  readonly recorder: AnswerRecorder;
+  private readonly declaration: Declaration;
   /** The row whose fields stand open. */
   opened: { name: string; at: number } | null = null;
-  /** Whether the person asked to see the inputs that fold away. */
+  /** Whether the person asked to see the fields that fold away. */
   isUnfolded = false;
 
   constructor(
     private readonly screen: ReactiveControllerHost,
-    readonly core: Core,
-    private readonly declaration: Declaration,
-    start: RawInputs,
+    core: Core,
+    tool: CatalogTool,
+    start: KeptForm,
     scale: Scale,
   ) {
-    this.session = new Session(declaration, start, scale, core, () => this.seen());
+    this.declaration = tool.declaration;
+    this.session = new Session(tool, start, scale, core, () => this.seen(), () => this.edited());
     this.field = new ActiveField(this);
-    this.memory = new AnswerRecorder(this.session);
+    this.recorder = new AnswerRecorder(this.session);
     this.session.ask();
     this.write();
   }
@@ -48,7 +48,7 @@ export class FormController implements RowsHost {
   }
 
   get active(): string {
-    return this.field.active;
+    return this.session.active;
   }
 
   get isTyping(): boolean {
@@ -63,11 +63,28 @@ export class FormController implements RowsHost {
   }
 
   message(path: string): string {
-    return messageAt(this.session, path, this.field.active);
+    return messageAt(this.session, path);
+  }
+
+  shown(path: string): string {
+    return this.session.shown(path);
+  }
+
+  chosen(path: string, offered: Option[]): string {
+    return this.session.chosen(path, offered);
+  }
+
+  isOn(path: string): boolean {
+    return this.session.isOn(path);
+  }
+
+  /** Texts that may have been meant by what stands at `path`. */
+  instead(path: string): string[] {
+    return this.message(path) === "" ? [] : (this.session.field(path)?.instead ?? []);
   }
 
   change(path: string, value: Raw): void {
-    this.session.set(path, value);
+    this.session.set(path, value, inputAt(this.declaration, path)?.kind === "length");
     this.edited();
   }
 
@@ -95,68 +112,62 @@ export class FormController implements RowsHost {
     this.openRow(name, at);
     const columns = inputAt(this.declaration, name)?.columns ?? [];
     const first = columns.find((column) => TYPED.includes(column.kind));
-    if (first) this.field.take(`${name}.${at}.${first.name}`);
+    if (first) void this.session.settled.then(() => this.field.take(`${name}.${at}.${first.name}`));
   }
 
   copy(name: string, at: number): void {
-    const row = rowsAt(this.session.inputs, name)[at];
+    const row: RawRow | undefined = rowsAt(this.session.inputs, name)[at];
     this.session.addRow(name, { ...row }, at + 1);
     this.edited();
     this.openRow(name, at + 1);
   }
 
   remove(name: string, at: number): void {
-    const { inputs } = this.session;
+    const { kept } = this.session;
     this.openRow(name, null);
     this.session.removeRow(name, at);
     this.edited();
-    this.offerUndo(`${capital(this.called(name, at))} removed.`, inputs);
+    this.offerUndo(`${this.called(name, at)} removed.`, kept);
   }
 
   move(name: string, from: number, to: number): void {
     if (this.opened) this.openRow(name, to);
     this.session.moveRow(name, from, to);
     this.edited();
-    toast(`${capital(this.called(name, from))} is now ${this.called(name, to)}.`);
+    toast(`${this.called(name, from)} is now number ${to + 1}.`);
   }
 
   /** Empties the form. */
   startOver(): void {
-    const { inputs } = this.session;
+    const { kept } = this.session;
     this.opened = null;
-    this.session.replace(listInputs(this.declaration.inputs, inputs));
+    this.session.replace(listInputs(this.declaration.inputs, kept.inputs));
     this.edited();
     scrollTo(0, 0);
-    this.offerUndo("The form is empty.", inputs);
+    this.offerUndo("The form is empty.", kept);
   }
 
-  /** Takes other inputs, typed under `from`, in the place of the form's. */
-  async recall(inputs: RawInputs, from: Scale): Promise<void> {
-    const { units } = this.session.scale;
+  /** Takes another form of this tool in the place of this one; the person's own lists stay. */
+  recall(form: KeptForm): void {
     this.opened = null;
     const { inputs: asked } = this.declaration;
-    const recalled = await respelled(asked, inputs, from, units, this.core);
-    if (this.session.isOver) return;
-    this.session.replace({ ...listInputs(asked, this.session.inputs), ...recalled });
+    const { inputs, typedIn } = this.session;
+    const lists = listsIn(asked, inputs, typedIn, form.typedIn);
+    this.session.take({ ...form, inputs: { ...ownInputs(asked, form.inputs), ...lists } });
     this.edited();
   }
 
-  /** Shows everything under another scale; what was typed keeps its meaning. */
-  async rescale(to: Scale): Promise<void> {
-    const { inputs, scale } = this.session;
-    const asked = this.declaration.inputs;
-    const spelled = await respelled(asked, inputs, scale, to.units, this.core);
-    if (this.session.isOver) return;
-    this.session.replace(spelled, to);
-    this.edited();
+  rescale(to: Scale): void {
+    this.session.rescale(to);
+    this.write();
   }
 
-  /** The form was changed by the person: it is kept, and the address says it. */
+  /** The form was changed: it is kept, and the address says it. */
   edited(): void {
-    const { inputs, scale } = this.session;
+    const { kept } = this.session;
     const { slug, inputs: asked } = this.declaration;
-    autosave(slug, ownInputs(asked, inputs), scale.units);
-    for (const [name, list] of changedLists(asked, inputs)) autosave(name, list, scale.units);
+    autosave(slug, ownInputs(asked, kept.inputs), kept.typedIn);
+    for (const [name, list] of changedLists(asked, kept.inputs)) autosave(name, list, kept.typedIn);
     this.write();
   }
 
@@ -164,28 +175,32 @@ export class FormController implements RowsHost {
   unfold(path: string): void {
     const [name = "", at] = path.split(".");
     if (at !== undefined) this.openRow(name, Number(at));
-    const [, rest] = folded(applying(this.declaration.inputs, this.session.inputs));
-    if (!rest.some((input) => input.name === name)) return;
+    const [, rest] = folded(this.session.said.fields, this.declaration.inputs);
+    if (!rest.some((field: Field) => field.name === name)) return;
     this.isUnfolded = true;
     this.requestUpdate();
   }
 
   private seen(): void {
-    this.memory.watch();
+    this.recorder.watch();
     this.requestUpdate();
   }
 
   private write(): void {
-    const { inputs, scale } = this.session;
-    writeSoon(hashWith(this.declaration, inputs, scale.units));
+    const { inputs, typedIn } = this.session;
+    writeSoon(hashWith(this.declaration, inputs, typedIn));
   }
 
   private called(name: string, at: number): string {
     return nameOf(this.declaration, `${name}.${at}`);
   }
 
-  private offerUndo(words: string, inputs: RawInputs): void {
-    const { scale } = this.session;
-    toast(words, "Undo", () => void this.recall(inputs, scale));
+  private offerUndo(words: string, form: KeptForm): void {
+    toast(words, "Undo", () => this.session.isOver || this.recallWhole(form));
+  }
+
+  private recallWhole(form: KeptForm): void {
+    this.session.take(form);
+    this.edited();
   }
 }

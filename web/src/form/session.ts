@@ -1,26 +1,45 @@
 /**
- * One open tool: its form, and what the core says about it.
+ * One open tool: its form as typed, and what the core says about it.
  *
  * Every change asks the core at once and only the newest question's reply counts. While no reply
  * to the form as it stands is there, no answer stands: it is withdrawn, never stale.
  */
-import type { Answer, Declaration, FieldError, Raw, RawInputs, RawRow, Scale } from "../contract";
-import type { Core } from "../engine/core";
-import { formPath, rowsAt, said, withValue } from "./paths";
+import type {
+  Answer, CatalogTool, Declaration, Field, FormReply, FormSaid, InchSplit, Option, Raw, RawInputs, RawRow,
+  Refused, Scale, SetAside, Units,
+} from "../contract";
+import type { AskedForm, Core } from "../engine/core";
 import { ownInputs } from "../store/lists";
+import { fieldAt, rowsAt, valueAt, withValue } from "./paths";
 import { shareStructure } from "./structural-sharing";
 
 export type Standing =
   | { state: "asking" }
   | { state: "answered"; answer: Answer; search: number | null }
-  | { state: "withdrawn"; errors: FieldError[] }
-  | { state: "storageFault"; words: string; final: boolean };
+  | { state: "withdrawn" }
+  | { state: "faulted"; words: string; final: boolean };
+
+/** A form as it is kept: what was typed, in which units, by which version, and what is set aside. */
+export interface KeptForm {
+  inputs: RawInputs;
+  typedIn: Units;
+  version: number;
+  aside: SetAside[];
+}
 
 /** Milliseconds a shown answer may outlive a change; longer and it is withdrawn. */
 const PATIENCE = 120;
 const TRIES = 3;
 
 export class Session {
+  readonly declaration: Declaration;
+  inputs: RawInputs;
+  typedIn: Units;
+  version: number;
+  /** What was kept and can't be used by this version: shown, kept, and in nobody's way. */
+  aside: SetAside[];
+  /** What the core last said about the fields. */
+  said: FormSaid;
   standing: Standing = { state: "asking" };
   /** The last answer given, to be shown as withdrawn; never as current. */
   last: Answer | null = null;
@@ -30,28 +49,75 @@ export class Session {
   settled: Promise<void> = Promise.resolve();
   /** The tool was left: nothing changes this form any more. */
   isOver = false;
+  /** Path of the field in hand. */
+  active = "";
+  /** Where the entry in hand can take a fraction; null where it can't. */
+  pad: InchSplit | null = null;
+  private saidOf: RawInputs | null = null;
   private newest = 0;
   private slow = 0;
 
+  /**
+   * @param changed told of every change
+   * @param cleaned told when the core took other inputs than were kept
+   */
   constructor(
-    readonly declaration: Declaration,
-    public inputs: RawInputs,
+    tool: CatalogTool,
+    kept: KeptForm,
     public scale: Scale,
     private readonly core: Core,
     private readonly changed: () => void,
-  ) {}
+    private readonly cleaned: () => void,
+  ) {
+    this.declaration = tool.declaration;
+    this.said = tool.form;
+    this.inputs = kept.inputs;
+    this.typedIn = kept.typedIn;
+    this.version = kept.version;
+    this.aside = kept.aside;
+  }
 
   get isEmpty(): boolean {
     return Object.keys(ownInputs(this.declaration.inputs, this.inputs)).length === 0;
   }
 
-  get errors(): FieldError[] {
-    return this.standing.state === "withdrawn" ? this.standing.errors : [];
+  get kept(): KeptForm {
+    const { inputs, typedIn, version, aside } = this;
+    return { inputs, typedIn, version, aside };
   }
 
-  /** Puts `value` at `path` (`width`, `walls.1.length`). */
-  set(path: string, value: Raw): void {
-    this.replace(withValue(this.inputs, path, value));
+  /** Returns what the core says of the field at `path`; undefined for one that is not asked. */
+  field(path: string): Field | undefined {
+    return fieldAt(this.said, path);
+  }
+
+  /** Returns what stands in the field at `path`: as the core says it, or as just typed. */
+  shown(path: string): string {
+    const value = valueAt(this.inputs, path);
+    const isSaid = this.saidOf !== null && same(value, valueAt(this.saidOf, path));
+    if (isSaid || typeof value === "boolean") return this.field(path)?.shown ?? "";
+    return textOf(value);
+  }
+
+  /** Returns the value chosen at `path`, empty for none; one that is not offered now gives way. */
+  chosen(path: string, offered: Option[]): string {
+    const value = valueAt(this.inputs, path);
+    const isOffered = offered.some((each) => each.value === value);
+    return isOffered ? String(value) : (this.field(path)?.chosen ?? "");
+  }
+
+  /** Whether the yes-or-no at `path` stands at yes. */
+  isOn(path: string): boolean {
+    const value = valueAt(this.inputs, path);
+    return typeof value === "boolean" ? value : this.field(path)?.shown === "yes";
+  }
+
+  /** Puts a text typed in the units in force, or another value, at `path`. */
+  set(path: string, value: Raw, isLength = false): void {
+    const { units } = this.scale;
+    if (this.isEmpty) this.typedIn = units;
+    const isForeign = isLength && typeof value === "string" && value !== "" && units !== this.typedIn;
+    this.replace(withValue(this.inputs, path, isForeign ? { text: String(value), units } : value));
   }
 
   /** Puts other rows under `name`. */
@@ -77,9 +143,22 @@ export class Session {
     this.setRows(name, rows);
   }
 
-  /** Takes another form, or the same one under another scale. */
-  replace(inputs: RawInputs, scale = this.scale): void {
+  /** Takes other inputs, typed in the same units. */
+  replace(inputs: RawInputs): void {
     this.inputs = inputs;
+    this.ask();
+  }
+
+  /** Takes another form. */
+  take({ inputs, typedIn, version, aside }: KeptForm): void {
+    this.typedIn = typedIn;
+    this.version = version;
+    this.aside = aside;
+    this.replace(inputs);
+  }
+
+  /** Shows everything under another scale; what was typed stays as it was typed. */
+  rescale(scale: Scale): void {
     this.scale = scale;
     this.ask();
   }
@@ -96,6 +175,16 @@ export class Session {
     this.changed();
   }
 
+  /** Asks for the field in hand alone: its answer stands, and a search goes on. */
+  async askField(path: string): Promise<void> {
+    this.active = path;
+    const id = this.newest;
+    const reply = await this.core.form(this.question(false), this.scale).catch(() => null);
+    if (!reply?.ok || id !== this.newest || path !== this.active) return;
+    this.pad = fieldAt(reply, path)?.pad ?? null;
+    this.changed();
+  }
+
   /** Ends this session: late replies go nowhere. */
   end(): void {
     this.isOver = true;
@@ -103,26 +192,46 @@ export class Session {
     clearTimeout(this.slow);
   }
 
+  private question(answer: boolean): AskedForm {
+    const { declaration, inputs, typedIn, version, active } = this;
+    return { tool: declaration.slug, inputs, typed_in: typedIn, version, active, answer };
+  }
+
   private async asked(id: number): Promise<void> {
     for (let turn = 1; id === this.newest; turn += 1) {
       try {
-        const { slug, inputs } = this.declaration;
-        const given = this.inputs;
-        const reply = await this.core.answer(slug, said(inputs, given), this.scale);
-        const atField = (error: FieldError): FieldError => ({
-          ...error,
-          field: formPath(inputs, given, error.field),
-        });
-        if (reply.ok) this.stand(id, { state: "answered", ...reply });
-        else this.stand(id, { state: "withdrawn", errors: reply.errors.map(atField) });
+        const reply = await this.core.form(this.question(true), this.scale);
+        if (id === this.newest) this.replied(id, reply);
         return await this.searched(id);
       } catch (error) {
         const words = error instanceof Error ? error.message : String(error);
-        this.stand(id, { state: "storageFault", words, final: turn >= TRIES });
+        this.stand(id, { state: "faulted", words, final: turn >= TRIES });
         if (turn >= TRIES) return;
         await this.core.started.catch(() => undefined);
       }
     }
+  }
+
+  private replied(id: number, reply: FormReply | Refused): void {
+    if (!reply.ok) {
+      const words = reply.errors.map(({ message }) => message).join(" ");
+      return this.stand(id, { state: "faulted", words, final: true });
+    }
+    this.hear(reply);
+    const { answer, search } = reply;
+    this.stand(id, answer ? { state: "answered", answer, search } : { state: "withdrawn" });
+  }
+
+  /** Takes what the core says of the fields, and inputs it brought up to its version. */
+  private hear(reply: FormSaid): void {
+    this.said = shareStructure(this.said, reply);
+    this.pad = this.field(this.active)?.pad ?? null;
+    const wasKept = this.version;
+    this.version = reply.version;
+    if (reply.inputs) this.inputs = reply.inputs;
+    this.saidOf = this.inputs;
+    if (reply.aside.length > 0) this.aside = [...this.aside, ...reply.aside];
+    if (reply.inputs || wasKept !== reply.version) this.cleaned();
   }
 
   /** Lets the search for a better answer rest, or go on. */
@@ -161,4 +270,14 @@ export class Session {
     if (standing.state === "answered") this.keepSame(standing);
     this.changed();
   }
+}
+
+function same(one: Raw, other: Raw): boolean {
+  return one === other || (typeof one === "object" && JSON.stringify(one) === JSON.stringify(other));
+}
+
+/** The text of a value that the core has not spoken of yet. */
+function textOf(value: Raw): string {
+  if (value === null || typeof value === "boolean" || Array.isArray(value)) return "";
+  return typeof value === "object" ? value.text : String(value);
 }

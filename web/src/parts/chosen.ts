@@ -1,6 +1,5 @@
 /** Which number of an answer stands big: its first lead figure until the person taps another. */
 import type { Answer, Figure, Mark, Piece, Ticked } from "../contract";
-import { numberAndWords } from "../text/fraction-runs";
 
 export interface Chosen extends Ticked {
   key: string;
@@ -47,15 +46,4 @@ export function chosenOf(answer: Answer, key: string): Chosen | null {
 /** Returns the lead figures that stand beside the chosen one. */
 export function besides(answer: Answer, chosen: Chosen | null): Figure[] {
   return leadsOf(answer).filter((figure) => figureKey(figure) !== chosen?.key);
-}
-
-/** Returns a label that says less where the space is small: the words before the first comma. */
-export function shortLabel(label: string): string {
-  return label.split(",")[0] ?? label;
-}
-
-/** Returns the chosen number as one line of text, to be kept. */
-export function leadLine(answer: Answer): string {
-  const lead = chosenOf(answer, "");
-  return lead ? `${lead.label}: ${numberAndWords(lead.text).filter(Boolean).join(" ")}` : "";
 }

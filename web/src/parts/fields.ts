@@ -2,73 +2,102 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { repeat } from "lit/directives/repeat.js";
-import type { Input, Raw, RawInputs } from "../contract";
-import { chosenValue, idOf, shownValue, TYPED } from "../form/paths";
+import type { Field, Input, Option } from "../contract";
+import type { FieldHost } from "../form/host";
+import { idOf, TYPED } from "../form/paths";
 import { typesetSilently, typeset } from "../text/typeset";
-
-export interface FieldHost {
-  /** Path of the field in hand, empty for none. */
-  readonly active: string;
-  /** Whether a hardware keyboard edits it, so that its caret must be seen. */
-  readonly isTyping: boolean;
-  message(path: string): string;
-  change(path: string, value: Raw): void;
-  typed(path: string, text: string): void;
-  focused(path: string): void;
-  key(event: KeyboardEvent, path: string): void;
-}
 
 /** A card or a message, under a key that stays with it when others come and go before it. */
 type Cell = readonly [key: string, drawn: TemplateResult];
 
 /**
- * Returns the cards of `inputs`, all of which apply, two by two; a message stands full width below its pair.
+ * Returns the cards of `fields`, two by two; a message stands full width below its pair.
  *
- * @param prefix path of the row the inputs belong to, with its dot; empty at the top
- * @param block draws an input that is no card of its own (rows)
+ * @param inputs the declared inputs the fields belong to
+ * @param prefix path of the row the fields belong to, with its dot; empty at the top
+ * @param block draws a field that is no card of its own (rows)
  */
 export function fieldGrid(
-  inputs: Input[], given: RawInputs, prefix: string, host: FieldHost,
-  block?: (input: Input) => TemplateResult,
+  fields: Field[], inputs: Input[], prefix: string, host: FieldHost,
+  block?: (input: Input, field: Field) => TemplateResult,
 ): TemplateResult {
   const cells: Cell[] = [];
-  let pair: Input[] = [];
+  let pair: Card[] = [];
+  let wide: Card[] = [];
   const close = (): void => {
-    cells.push(...pairOf(pair, given, prefix, host));
-    pair = [];
+    cells.push(...pairOf(pair, host), ...wide.flatMap((one) => pairOf([one], host)));
+    [pair, wide] = [[], []];
   };
-  for (const input of inputs) {
+  for (const field of fields) {
+    const input = inputs.find((each) => each.name === field.name);
+    if (!input) continue;
+    const one = { input, field, path: prefix + input.name };
     if (input.kind === "rows" && block) {
       close();
-      cells.push([input.name, block(input)]);
-    } else if (pair.push(input) === 2) close();
+      cells.push([input.name, block(input, field)]);
+    } else if (isWide(input, field)) {
+      // A line of its own waits until the pair before it is whole: no hole is left beside a card.
+      wide.push(one);
+      if (pair.length === 0) close();
+    } else if (pair.push(one) === 2) close();
   }
   close();
   return html`<div class="grid">${repeat(cells, ([key]) => key, ([, drawn]) => drawn)}</div>`;
 }
 
-function pairOf(pair: Input[], given: RawInputs, prefix: string, host: FieldHost): Cell[] {
-  const at = (input: Input): string => prefix + input.name;
-  const cards = pair.map((input): Cell => [input.name, card(input, at(input), given, host)]);
-  const blank: Cell[] = pair.length === 1 ? [["blank", html`<span class="blank"></span>`]] : [];
+interface Card {
+  input: Input;
+  field: Field;
+  path: string;
+}
+
+function pairOf(pair: Card[], host: FieldHost): Cell[] {
+  const cards = pair.map((one): Cell => [one.path, card(one, host)]);
+  const isAlone = pair.length === 1 && pair.every(({ input, field }) => !isWide(input, field));
+  const blank: Cell[] = isAlone ? [["blank", html`<span class="blank"></span>`]] : [];
   const words = pair
-    .filter((input) => host.message(at(input)) !== "")
-    .map((input): Cell => [`${input.name} message`, fieldMessage(at(input), host.message(at(input)))]);
+    .filter(({ path }) => host.message(path) !== "")
+    .map(({ path }): Cell => [`${path} message`, fieldMessage(path, host.message(path), host)]);
   return [...cards, ...blank, ...words];
 }
 
-/** Returns a message in words for the field at `path`, tied to it by id. */
-export function fieldMessage(path: string, words: string): TemplateResult {
-  return html`<p class="message" id="${idOf(path)}-message">${typeset(words)}</p>`;
+/** Characters of all its words up to which a choice is tapped where it stands, not in a list. */
+const TAPPED = 44;
+
+function optionsOf(input: Input, field: Field): Option[] {
+  return field.choices ?? input.choices ?? [];
 }
 
-function card(input: Input, path: string, given: RawInputs, host: FieldHost): TemplateResult {
-  const value = given[input.name] ?? null;
+/** Whether a choice of two or three short words takes a line of its own, each word a button. */
+function isWide(input: Input, field: Field): boolean {
+  if (input.kind !== "choice") return false;
+  const options = optionsOf(input, field);
+  const length = options.reduce((sum, { label }) => sum + label.length, 0);
+  return options.length > 1 && options.length <= 3 && length <= TAPPED;
+}
+
+/** Returns a message in words for the field at `path`, tied to it by id, with what may have been meant. */
+export function fieldMessage(path: string, words: string, host: FieldHost): TemplateResult {
+  const instead = host.instead(path);
+  return html`<div class="message" id="${idOf(path)}-message">
+    <p>${typeset(words)}</p>
+    ${instead.map(
+      (text) => html`<button type="button" @click=${() => host.change(path, text)}>${typeset(text)}</button>`,
+    )}
+  </div>`;
+}
+
+function card({ input, field, path }: Card, host: FieldHost): TemplateResult {
   const isWrong = host.message(path) !== "";
-  const classes = ["card", "field", path === host.active ? "active" : "", isWrong ? "wrong" : ""];
-  return html`<div class=${classes.join(" ")}>
-    <label class="label" for=${idOf(path)}>${typeset(input.label)}</label>
-    ${control(input, path, value, isWrong, host)}
+  const isWanted = input.required && !field.from;
+  const classes = [
+    "card", "field", path === host.active ? "active" : "", isWrong ? "wrong" : "",
+    isWanted ? "wanted" : "", isWide(input, field) ? "wide" : "",
+  ];
+  return html`<div class=${classes.filter(Boolean).join(" ")}>
+    <label class="label" id="${idOf(path)}-label" for=${idOf(path)}>${typeset(input.label)}</label>
+    ${control(input, field, path, isWrong, host)}
+    ${field.of ? html`<span class="from">from ${typeset(field.of)}</span>` : nothing}
     ${input.help
       ? html`<span class="unseen" id="${idOf(path)}-help">${typeset(input.help)}</span>`
       : nothing}
@@ -76,16 +105,13 @@ function card(input: Input, path: string, given: RawInputs, host: FieldHost): Te
 }
 
 function control(
-  input: Input, path: string, value: Raw, isWrong: boolean, host: FieldHost,
+  input: Input, field: Field, path: string, isWrong: boolean, host: FieldHost,
 ): TemplateResult {
   const described = describedBy(input, path, isWrong);
-  if (TYPED.includes(input.kind)) return typedControl(input, path, value, isWrong, described, host);
-  const shown = shownValue(input, value);
-  const over = html`<span class="shown ${shown ? "" : "empty"}" aria-hidden="true"
-    >${typesetSilently(shown || "choose")}</span
-  >`;
-  if (input.kind === "flag") return flagControl(input, path, value, described, over, host);
-  return choiceControl(input, path, value, described, over, host);
+  if (TYPED.includes(input.kind)) return typedControl(input, field, path, isWrong, described, host);
+  if (input.kind === "flag") return flagControl(path, described, host);
+  if (isWide(input, field)) return tappedChoice(input, field, path, described, host);
+  return choiceControl(input, field, path, described, host);
 }
 
 function describedBy(input: Input, path: string, isWrong: boolean): string | typeof nothing {
@@ -95,15 +121,16 @@ function describedBy(input: Input, path: string, isWrong: boolean): string | typ
 
 /** `inputmode=none` keeps the phone's own keyboard down; the pad and a hardware keyboard type. */
 function typedControl(
-  input: Input, path: string, value: Raw, isWrong: boolean,
+  input: Input, field: Field, path: string, isWrong: boolean,
   described: string | typeof nothing, host: FieldHost,
 ): TemplateResult {
-  const text = shownValue(input, value);
+  const text = host.shown(path);
+  const empty = field.empty ?? "";
   const isTyping = host.active === path && host.isTyping;
-  const isFree = input.kind === "text" && !input.offers?.length;
+  const isFree = input.kind === "text" && !field.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
     <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
-      >${typesetSilently(text || input.default_text || "–")}${text && input.unit
+      >${typesetSilently(text || empty || "–")}${text && input.unit
         ? html`<span class="unit">${input.unit}</span>`
         : nothing}</span
     >
@@ -115,8 +142,8 @@ function typedControl(
       autocapitalize="off"
       spellcheck="false"
       enterkeyhint="next"
-      maxlength="20000"
-      placeholder=${input.default_text || nothing}
+      maxlength="200"
+      placeholder=${empty || nothing}
       aria-required=${input.required ? "true" : nothing}
       aria-invalid=${isWrong ? "true" : nothing}
       aria-describedby=${described}
@@ -129,12 +156,12 @@ function typedControl(
 }
 
 function flagControl(
-  input: Input, path: string, value: Raw, described: string | typeof nothing,
-  over: TemplateResult, host: FieldHost,
+  path: string, described: string | typeof nothing, host: FieldHost,
 ): TemplateResult {
-  const isOn = (value ?? input.default) === true;
+  const isOn = host.isOn(path);
   return html`<div class="value over">
-    ${over}<span class="switch ${isOn ? "on" : ""}" aria-hidden="true"></span>
+    ${laidOver(isOn ? "yes" : "no")}
+    <span class="switch ${isOn ? "on" : ""}" aria-hidden="true"></span>
     <input
       id=${idOf(path)}
       type="checkbox"
@@ -146,23 +173,57 @@ function flagControl(
   </div>`;
 }
 
-function choiceControl(
-  input: Input, path: string, value: Raw, described: string | typeof nothing,
-  over: TemplateResult, host: FieldHost,
+function laidOver(words: string): TemplateResult {
+  return html`<span class="shown ${words ? "" : "empty"}" aria-hidden="true"
+    >${typesetSilently(words || "choose")}</span
+  >`;
+}
+
+/** Two or three short words: each is a button, one tap chooses. */
+function tappedChoice(
+  input: Input, field: Field, path: string, described: string | typeof nothing, host: FieldHost,
 ): TemplateResult {
-  const chosen = chosenValue(input, value);
+  const options = optionsOf(input, field);
+  const chosen = host.chosen(path, options);
+  return html`<div
+    class="choices"
+    role="radiogroup"
+    aria-labelledby="${idOf(path)}-label"
+    aria-describedby=${described}
+    aria-required=${input.required ? "true" : nothing}
+  >
+    ${options.map(
+      ({ value, label }, at) => html`<label class="option"
+        ><input
+          id=${at === 0 ? idOf(path) : nothing}
+          type="radio"
+          name=${idOf(path)}
+          value=${value}
+          .checked=${live(value === chosen)}
+          @change=${() => host.change(path, value)}
+        /><span>${typeset(label)}</span></label
+      >`,
+    )}
+  </div>`;
+}
+
+function choiceControl(
+  input: Input, field: Field, path: string, described: string | typeof nothing, host: FieldHost,
+): TemplateResult {
+  const options = optionsOf(input, field);
+  const chosen = host.chosen(path, options);
   return html`<div class="value over">
-    ${over}
+    ${laidOver(options.find(({ value }) => value === chosen)?.label ?? "")}
     <select
       id=${idOf(path)}
       aria-describedby=${described}
       aria-required=${input.required ? "true" : nothing}
       @change=${(event: Event) => host.change(path, (event.target as HTMLSelectElement).value)}
     >
-      ${chosen === null ? html`<option value="" selected>choose</option>` : nothing}
-      ${(input.choices ?? []).map(
-        (choice) => html`<option value=${choice.value} .selected=${live(choice.value === chosen)}>
-          ${choice.label}
+      ${chosen ? nothing : html`<option value="" selected>choose</option>`}
+      ${options.map(
+        ({ value, label }) => html`<option value=${value} .selected=${live(value === chosen)}>
+          ${label}
         </option>`,
       )}
     </select>

@@ -1,12 +1,14 @@
-/** Everything of an answer below its card: figures, pieces, marks, tables, notes, sources. */
+/** Everything of an answer below its card: what is cut and marked, then folds with their gist. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Answer, Figure, Mark, Piece, Table } from "../contract";
+import type { Answer, Drawing, Figure, Input, Mark, Piece, Table } from "../contract";
 import { typeset } from "../text/typeset";
 import { capital } from "../text/words";
 import { chosenOf, figureKey, leadsOf, markKey, pieceKey } from "./chosen";
+import "./drawing";
 import { lineFigure } from "./length";
 
 type Choose = (key: string) => void;
+type Drawn = TemplateResult | typeof nothing;
 
 interface Line {
   key: string;
@@ -17,16 +19,30 @@ interface Line {
   second: string;
 }
 
-/** Returns figures that don't lead, pieces and marks, each a line that can be tapped to be big. */
-export function numberLists(answer: Answer, chosen: string, choose: Choose): TemplateResult {
+/** Lines of a list that stand open; the rest folds away behind their number. */
+const OPEN_LINES = 6;
+
+/** Characters of a fold's gist. */
+const GIST = 60;
+
+/** Returns pieces and marks, each a line that can be tapped onto the rule. */
+export function cutAndMarked(answer: Answer, chosen: string, choose: Choose): TemplateResult {
   const pressed = chosenOf(answer, chosen)?.key ?? "";
-  const list = (title: string, lines: Line[]): TemplateResult | typeof nothing =>
+  const list = (title: string, lines: Line[]): Drawn =>
     lines.length > 0 ? lineList(title, lines, pressed, choose) : nothing;
+  const lines = answer.pieces.map(pieceLine);
+  return html`${list("Cut", lines)}
+  ${[...markGroups(answer.marks)].map(([from, marks]) => list(`Mark from ${from}`, marks))}`;
+}
+
+/** Returns the figures that don't lead, folded. */
+export function figureFold(answer: Answer, chosen: string, choose: Choose): Drawn {
   const leads = leadsOf(answer);
   const others = answer.figures.filter((figure) => !leads.includes(figure));
-  return html`${list("Pieces", answer.pieces.map(pieceLine))}
-  ${[...markGroups(answer.marks)].map(([from, lines]) => list(`From ${from}`, lines))}
-  ${list("Figures", others.map(figureLine))}`;
+  if (others.length === 0) return nothing;
+  const pressed = chosenOf(answer, chosen)?.key ?? "";
+  const gist = others.slice(0, 3).map(({ short, text }) => `${short} ${text}`).join(" · ");
+  return fold("More numbers", gist, lineItems(others.map(figureLine), pressed, choose));
 }
 
 function figureLine(figure: Figure): Line {
@@ -36,7 +52,7 @@ function figureLine(figure: Figure): Line {
 
 function pieceLine(piece: Piece, at: number): Line {
   const name = piece.count > 1 ? `${piece.name}, ${piece.count} pieces` : piece.name;
-  const under = [piece.ends_text, piece.stock].filter(Boolean).join(" · ");
+  const under = [piece.ends_text, piece.section_text, piece.stock].filter(Boolean).join(" · ");
   const second = piece.short_text ? `short ${piece.short_text}` : "";
   return { key: pieceKey(piece, at), tag: piece.tag, name, under, text: piece.text, second };
 }
@@ -53,12 +69,25 @@ function markGroups(marks: Mark[]): Map<string, Line[]> {
 }
 
 function lineList(title: string, lines: Line[], pressed: string, choose: Choose): TemplateResult {
+  const more = lines.length - OPEN_LINES;
+  const open = more > 1 ? lines.slice(0, OPEN_LINES) : lines;
+  const rest = lines.slice(open.length);
   return html`<section class="block" aria-label=${title}>
-    <h2>${typeset(capital(title))}</h2>
-    <ul class="lines">
-      ${lines.map((line) => html`<li>${lineButton(line, line.key === pressed, choose)}</li>`)}
-    </ul>
+    <h2>${typeset(capital(title))} <span class="gist">tap one to see it on the rule</span></h2>
+    ${lineItems(open, pressed, choose)}
+    ${rest.length > 0
+      ? html`<details class="more" ?open=${rest.some(({ key }) => key === pressed)}>
+          <summary>${rest.length} more</summary>
+          ${lineItems(rest, pressed, choose)}
+        </details>`
+      : nothing}
   </section>`;
+}
+
+function lineItems(lines: Line[], pressed: string, choose: Choose): TemplateResult {
+  return html`<ul class="lines">
+    ${lines.map((line) => html`<li>${lineButton(line, line.key === pressed, choose)}</li>`)}
+  </ul>`;
 }
 
 function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateResult {
@@ -82,51 +111,83 @@ function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateRes
   </button>`;
 }
 
-/** Returns a table that scrolls sideways within itself; the row the answer used is marked. */
-export function tableBlock(table: Table): TemplateResult {
-  return html`<section class="block" aria-label=${table.name}>
-    <h2>${typeset(table.name)}</h2>
-    <div class="scroller" role="region" aria-label="${table.name}, table" tabindex="0">
-      <table>
-        <thead>
-          <tr>${table.columns.map((column) => html`<th scope="col">${typeset(column)}</th>`)}</tr>
-        </thead>
-        <tbody>${table.rows.map((row, at) => tableRow(row, at === table.pick))}</tbody>
-      </table>
-    </div>
-  </section>`;
+/** Returns a fold: its heading says what is in it and the gist of it. */
+function fold(title: string, gist: string, body: TemplateResult, isPrinted = true): TemplateResult {
+  const short = gist.length > GIST ? `${gist.slice(0, GIST - 1).trimEnd()}…` : gist;
+  return html`<details class="fold ${isPrinted ? "printed" : ""}">
+    <summary>
+      <span class="foldname">${typeset(title)}</span> <span class="gist">${typeset(short)}</span>
+    </summary>
+    ${body}
+  </details>`;
 }
 
-function tableRow(row: string[], isPicked: boolean): TemplateResult {
+/** Returns a further view, folded. */
+export function drawingFold(drawing: Drawing): TemplateResult {
+  return fold(drawing.title, drawing.description, html`<lp-drawing .drawing=${drawing}></lp-drawing>`);
+}
+
+/** Returns a table, folded: each row as stacked lines on a phone, side by side where there is room. */
+export function tableFold(table: Table): TemplateResult {
+  const { name, columns, rows, pick } = table;
+  const row = rows[pick ?? 0] ?? [];
+  const gist = `${rows.length} lines${pick === null ? "" : ` · ${row.slice(0, 2).join(" ")}`}`;
+  return fold(
+    name,
+    gist,
+    html`<div role="region" aria-label="${name}, table">
+      <table class=${columns.length > 3 ? "stacked" : ""}>
+        <thead>
+          <tr>${columns.map((column) => html`<th scope="col">${typeset(column)}</th>`)}</tr>
+        </thead>
+        <tbody>${rows.map((cells, at) => tableRow(columns, cells, at === pick))}</tbody>
+      </table>
+    </div>`,
+  );
+}
+
+function tableRow(columns: string[], cells: string[], isPicked: boolean): TemplateResult {
   return html`<tr class=${isPicked ? "picked" : ""} aria-current=${isPicked ? "true" : nothing}>
-    ${row.map((cell, at) =>
-      at === 0 ? html`<th scope="row">${typeset(cell)}</th>` : html`<td>${typeset(cell)}</td>`,
+    ${cells.map((cell, at) =>
+      at === 0
+        ? html`<th scope="row">${typeset(cell)}</th>`
+        : html`<td class=${cell ? "" : "blank"} data-column=${columns[at] ?? ""}>${typeset(cell)}</td>`,
     )}
   </tr>`;
 }
 
-/** Returns the notes as paragraphs of one block. */
-export function noteBlock(notes: string[]): TemplateResult | typeof nothing {
+/** Returns the notes, folded. */
+export function noteFold(notes: string[]): Drawn {
   if (notes.length === 0) return nothing;
-  return html`<section class="block" aria-label="Notes">
-    <h2>Notes</h2>
-    <ul class="notes">${notes.map((note) => html`<li>${typeset(note)}</li>`)}</ul>
-  </section>`;
+  const items = html`<ul class="notes">${notes.map((note) => html`<li>${typeset(note)}</li>`)}</ul>`;
+  return fold("Notes", notes[0] ?? "", items);
 }
 
-/** Returns each caution beside its bar. */
-export function cautionBlock(cautions: string[]): TemplateResult | typeof nothing {
-  if (cautions.length === 0) return nothing;
+/** Returns the first caution beside its bar, the others folded below it. */
+export function cautionBlock(cautions: string[]): Drawn {
+  const [first, ...others] = cautions;
+  if (first === undefined) return nothing;
+  const said = (words: string): TemplateResult => html`<p class="caution">${typeset(words)}</p>`;
   return html`<section class="cautions" aria-label="Cautions">
-    ${cautions.map((words) => html`<p class="caution">${typeset(words)}</p>`)}
+    ${said(first)}
+    ${others.length > 0 ? fold("Take care", others.join(" "), html`${others.map(said)}`) : nothing}
   </section>`;
 }
 
-/** Returns the folded list of sources. */
-export function sourceFold(sources: string[]): TemplateResult | typeof nothing {
+/** Returns what each field means, folded. */
+export function wordFold(inputs: Input[]): Drawn {
+  const helped = inputs.flatMap((input) => [input, ...(input.columns ?? [])]).filter(({ help }) => help);
+  if (helped.length === 0) return nothing;
+  const gist = helped.map(({ label }) => label).join(", ");
+  const list = html`<dl>
+    ${helped.map(({ label, help }) => html`<dt>${typeset(label)}</dt><dd>${typeset(help)}</dd>`)}
+  </dl>`;
+  return fold("What each field means", gist, list, false);
+}
+
+/** Returns where the numbers come from, folded. */
+export function sourceFold(sources: string[]): Drawn {
   if (sources.length === 0) return nothing;
-  return html`<details class="fold printed">
-    <summary>Where these numbers come from</summary>
-    <ul>${sources.map((source) => html`<li>${typeset(source)}</li>`)}</ul>
-  </details>`;
+  const items = html`<ul>${sources.map((source) => html`<li>${typeset(source)}</li>`)}</ul>`;
+  return fold("Where these numbers come from", sources[0] ?? "", items);
 }

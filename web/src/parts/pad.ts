@@ -1,10 +1,7 @@
 /** The pad: a sheet at the foot of the screen with the entry in hand, an enlarged inch and keys. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Input, RawInputs, Scale, Units } from "../contract";
-import { holds } from "../form/paths";
-import { fractionOf, setFraction } from "../text/entry";
+import type { Field, InchSplit, Input, Scale } from "../contract";
 import { typeset, typesetSilently } from "../text/typeset";
-import { numberAndWords } from "../text/fraction-runs";
 import { icon } from "./icons";
 import "./inch";
 import { keysFor, type Key } from "./keys";
@@ -14,25 +11,24 @@ export interface PadView {
   /** What the field is called aloud: "Recess width", "Wall 2 length". */
   name: string;
   entry: string;
-  /** What the entry comes to, in the units in force and in the other system; null where it can't be read. */
-  reading: { text: string; other: string } | null;
+  /** What the core says of the field. */
+  field: Field;
+  /** Where the entry can take a fraction of an inch; null where it can't. */
+  split: InchSplit | null;
   message: string;
   /** Whether the next digit starts a new entry. */
   isFresh: boolean;
   isLast: boolean;
   scale: Scale;
-  /** The inputs an offer's condition may speak of. */
-  given: RawInputs;
-  siblings: Input[];
   glance: TemplateResult;
   press(entry: string): void;
+  /** Puts so many parts of an inch in the place of the entry's fraction. */
+  pick(over: number, parts: number): void;
   next(): void;
   close(): void;
   /** Brings the phone's own keyboard up for a text. */
   keyboard(): void;
 }
-
-const UNIT_WORDS = { in: "inches", mm: "millimeters" };
 
 /** Focus stays in the field: its caret, its name and its messages are what a person is at. */
 function keepFocus(event: Event): void {
@@ -61,7 +57,7 @@ function entryLine(view: PadView): TemplateResult {
   const words = view.message || input.help;
   return html`<div class="entryline">
       <span class=${entryClasses(view)} aria-hidden="true"
-        >${typesetSilently(entry || input.default_text || "–")}</span
+        >${typesetSilently(entry || view.field.empty || "–")}</span
       >
       <span class="also">${typeset(alsoWords(view))}</span>
       <button type="button" class="plain iconed" tabindex="-1" aria-label="Close the pad" @click=${view.close}>
@@ -74,42 +70,28 @@ function entryLine(view: PadView): TemplateResult {
 /** Longer than this, an entry is set smaller so that all of it is seen. */
 const LONG = 11;
 
-function entryClasses({ input, entry, isFresh }: PadView): string {
-  const isLong = (entry || input.default_text).length > LONG;
+function entryClasses({ field, entry, isFresh }: PadView): string {
+  const isLong = (entry || field.empty || "").length > LONG;
   const classes = ["entry", isLong ? "long" : "", entry ? "" : "empty", entry && isFresh ? "fresh" : ""];
   return classes.filter(Boolean).join(" ");
 }
 
-function alsoWords(view: PadView): string {
-  const { input, entry, reading, scale } = view;
-  if (input.kind !== "length") return input.unit || view.name;
-  if (!entry) return view.name;
-  const other = reading ? inUnits(reading.other) : "";
-  if (!isWorkedOut(entry, scale.units)) return [UNIT_WORDS[scale.units], other].filter(Boolean).join(" · ");
-  return reading ? `= ${inUnits(reading.text)} · ${other}` : "";
+/** Always what the entry comes to, in both systems; a number says its unit. */
+function alsoWords({ input, entry, field, name }: PadView): string {
+  if (input.kind !== "length") return input.unit || name;
+  if (!entry) return name;
+  return field.reads && !field.message ? `= ${field.reads.join(" · ")}` : "";
 }
 
-/** A length as the core shows it names its unit only in millimeters. */
-function inUnits(text: string): string {
-  if (/mm/.test(text)) return text;
-  const [number, words] = numberAndWords(text);
-  return [number, "in", words].filter(Boolean).join(" ");
-}
-
-/** Whether an entry has to be worked out to be known in the units in force: a sum, feet, other units. */
-function isWorkedOut(entry: string, units: Units): boolean {
-  const isSum = /\S\s+[+\u2212-]/.test(entry.trim());
-  const isMarked = /[a-z'"′″’”]/i.test(entry);
-  const isOwn = units === "mm" ? /^[\d.\s]+mm$/i : /^[\d.\s/-]+(?:in|["″”])$/i;
-  return isSum || (isMarked && !isOwn.test(entry.trim()));
-}
+/** The finest part that a thumb can tap on an enlarged inch. */
+const FINEST_TAP = 64;
 
 function inch(view: PadView): TemplateResult {
-  const parts = view.scale.step;
+  const parts = Math.min(view.scale.step, FINEST_TAP);
   return html`<lp-inch
     .parts=${parts}
-    .share=${view.reading ? fractionOf(view.entry) : null}
-    .pick=${(over: number) => view.press(setFraction(view.entry, over, parts))}
+    .share=${view.split?.share ?? null}
+    .pick=${(over: number, of: number) => view.pick(over, of)}
   ></lp-inch>`;
 }
 
@@ -139,11 +121,10 @@ function keyButton(key: Key, isWide: boolean, view: PadView): TemplateResult {
 }
 
 function offers(view: PadView): TemplateResult {
-  const { input, given, siblings } = view;
-  const shown = (input.offers ?? []).filter((offer) => holds(offer.only_when, given, siblings));
+  const shown = view.field.offers ?? [];
   return html`<div class="offers" role="group" aria-label="Choices for ${view.name}">
       ${shown.map(
-        ({ value }) => html`<button
+        (value) => html`<button
           type="button"
           tabindex="-1"
           class="key digit"

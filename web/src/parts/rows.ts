@@ -2,32 +2,27 @@
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
-import type { FieldError, Input, RawRow } from "../contract";
-import { applying, isChanged, keyOf, shownValue } from "../form/paths";
+import type { Field, Input, RawRow, RowFields } from "../contract";
+import type { FormHost } from "../form/host";
+import { keyOf } from "../form/paths";
 import { typeset } from "../text/typeset";
-import { capital, inSentence, withArticle } from "../text/words";
-import { fieldGrid, fieldMessage, type FieldHost } from "./fields";
+import { capital, withArticle } from "../text/words";
+import { fieldGrid, fieldMessage } from "./fields";
 import { icon } from "./icons";
-
-export interface RowsHost extends FieldHost {
-  openRow(name: string, at: number | null): void;
-  add(name: string): void;
-  copy(name: string, at: number): void;
-  remove(name: string, at: number): void;
-  move(name: string, from: number, to: number): void;
-}
 
 @customElement("lp-rows")
 export class Rows extends LitElement {
   @property({ attribute: false }) input!: Input;
   @property({ attribute: false }) rows: RawRow[] = [];
+  /** What the core says of each row; shorter than `rows` while it has not spoken of the last. */
+  @property({ attribute: false }) said: RowFields[] = [];
   /** Index of the row whose fields stand open. */
   @property({ attribute: false }) opened: number | null = null;
-  @property({ attribute: false }) host!: RowsHost;
+  @property({ attribute: false }) host!: FormHost;
   // The host answers from these; they are properties so that a change of them is seen here.
   @property({ attribute: false }) active = "";
   @property({ attribute: false }) isTyping = false;
-  @property({ attribute: false }) errors: FieldError[] = [];
+  @property({ attribute: false }) isStanding = false;
   /** Where the row under the thumb is now, null while none is held. */
   @state() private dragged: number | null = null;
 
@@ -43,20 +38,20 @@ export class Rows extends LitElement {
     return html`<fieldset class="rows">
       <legend>${typeset(input.label)}</legend>
       <ol>
-        ${repeat(rows, keyOf, (row, at) => this.row(row, at, word))}
+        ${repeat(rows, keyOf, (_, at) => this.row(at, word))}
       </ol>
-      ${message ? fieldMessage(input.name, message) : nothing}
+      ${message ? fieldMessage(input.name, message, this.host) : nothing}
       <button type="button" class="addrow" ?disabled=${isFull} @click=${() => this.host.add(input.name)}>
         ${icon("add")} Add ${withArticle(word)}
       </button>
     </fieldset>`;
   }
 
-  private row(row: RawRow, at: number, word: string): TemplateResult {
+  private row(at: number, word: string): TemplateResult {
     const isOpen = this.opened === at;
     const path = `${this.input.name}.${at}`;
     const message = this.host.message(path);
-    const isWrong = message !== "" || this.wrongColumn(row, path);
+    const isWrong = message !== "" || this.wrongColumn(at, path);
     const isHeld = this.dragged === at;
     const classes = ["row", isOpen ? "open" : "", isWrong ? "wrong" : "", isHeld ? "held" : ""];
     return html`<li class=${classes.join(" ")}>
@@ -68,7 +63,7 @@ export class Rows extends LitElement {
           @click=${() => this.host.openRow(this.input.name, isOpen ? null : at)}
         >
           <span class="unseen">${capital(word)}</span>
-          <span class="balloon">${at + 1}</span>${this.summary(row)}
+          <span class="balloon">${at + 1}</span>${this.summary(at)}
         </button>
         <button
           type="button"
@@ -80,13 +75,13 @@ export class Rows extends LitElement {
           ${icon("handle")}
         </button>
       </div>
-      ${message ? fieldMessage(path, message) : nothing}
-      ${isOpen || isWrong ? this.fields(row, at, word, isOpen) : nothing}
+      ${message ? fieldMessage(path, message, this.host) : nothing}
+      ${isOpen || isWrong ? this.fields(at, word, isOpen) : nothing}
     </li>`;
   }
 
   /** A closed row with something wrong in it shows its fields too: the words stand under them. */
-  private fields(row: RawRow, at: number, word: string, isOpen: boolean): TemplateResult {
+  private fields(at: number, word: string, isOpen: boolean): TemplateResult {
     const { name, columns } = this.input;
     const last = this.rows.length - 1;
     const act = (
@@ -100,7 +95,7 @@ export class Rows extends LitElement {
       ${picture ? icon(picture) : label}
     </button>`;
     return html`<div class="rowfields">
-      ${fieldGrid(applying(columns ?? [], row), row, `${name}.${at}.`, this.host)}
+      ${fieldGrid(this.fieldsOf(at), columns ?? [], `${name}.${at}.`, this.host)}
       ${isOpen
         ? html`<div class="actions">
             ${act("Move up", () => this.host.move(name, at, at - 1), at === 0, "up")}
@@ -112,22 +107,29 @@ export class Rows extends LitElement {
     </div>`;
   }
 
-  private wrongColumn(row: RawRow, path: string): boolean {
-    const columns = applying(this.input.columns ?? [], row);
-    return columns.some((column) => this.host.message(`${path}.${column.name}`) !== "");
+  private fieldsOf(at: number): Field[] {
+    return this.said[at]?.fields ?? (this.input.columns ?? []).map(({ name }) => ({ name }));
   }
 
-  private summary(row: RawRow): TemplateResult {
-    const [head, ...columns] = applying(this.input.columns ?? [], row);
-    const first = head ? saidInRow(head, row) || head.default_text : "";
-    const rest = columns.map((column) => saidBeside(column, row)).filter(Boolean).join(" · ");
+  private wrongColumn(at: number, path: string): boolean {
+    return this.fieldsOf(at).some((field) => this.host.message(`${path}.${field.name}`) !== "");
+  }
+
+  private summary(at: number): TemplateResult {
+    const columns = this.input.columns ?? [];
+    const [first = "", ...rest] = this.fieldsOf(at).map((field, place) => {
+      const column = columns.find((each) => each.name === field.name);
+      const shown = this.host.shown(`${this.input.name}.${at}.${field.name}`);
+      return column ? saidInRow(column, field, shown, place === 0) : "";
+    });
+    const beside = rest.filter(Boolean).join(" · ");
     return html`<span class="rowsays"
       ><span class="medium"
         >${first
           ? typeset(first)
           : html`<span aria-hidden="true">–</span><span class="unseen">empty</span>`}</span
       >
-      ${rest ? html`<span class="chip">${typeset(rest)}</span>` : nothing}</span
+      ${beside ? html`<span class="chip">${typeset(beside)}</span>` : nothing}</span
     >`;
   }
 
@@ -170,20 +172,19 @@ export class Rows extends LitElement {
   }
 }
 
-/** Returns a value with its unit, as it can stand alone. */
-function saidInRow(column: Input, row: RawRow): string {
-  const text = shownValue(column, row[column.name] ?? null);
-  if (column.kind === "flag") return text === "yes" ? column.label : "";
-  if (text === "" || column.kind === "choice") return text;
-  if (column.kind === "count") return `×\u2009${text}`;
-  if (column.kind === "angle") return /\d$/.test(text) ? `${text}°` : text;
-  return column.unit === "$" ? `$${text}` : [text, column.unit].filter(Boolean).join(" ");
+/** Returns a field as its row says it: the first alone, others where they were changed, with what they are. */
+function saidInRow(column: Input, field: Field, shown: string, isFirst: boolean): string {
+  const text = withUnit(column, shown);
+  if (isFirst) return text || (field.empty ?? "");
+  if (!field.changed || text === "") return "";
+  if (column.kind === "flag") return shown === "yes" ? column.label : "";
+  const isPlain = !["length", "angle", "number"].includes(column.kind) || column.unit !== "";
+  return column.kind === "angle" || !isPlain ? `${column.label} ${text}` : text;
 }
 
-/** Returns a value with what makes it plain beside others; nothing for what was left as it is. */
-function saidBeside(column: Input, row: RawRow): string {
-  const said = isChanged(column, row[column.name]) ? saidInRow(column, row) : "";
-  const isPlain = !["length", "angle", "number"].includes(column.kind) || column.unit !== "";
-  const isDegrees = column.kind === "angle";
-  return said && (isDegrees || !isPlain) ? `${inSentence(column.label)} ${said}` : said;
+function withUnit(column: Input, shown: string): string {
+  if (shown === "" || column.kind === "choice" || column.kind === "flag") return shown;
+  if (column.kind === "count") return `×\u2009${shown}`;
+  if (column.kind === "angle") return /\d$/.test(shown) ? `${shown}°` : shown;
+  return column.unit === "$" ? `$${shown}` : [shown, column.unit].filter(Boolean).join(" ");
 }

@@ -1,16 +1,18 @@
 /** Angles that can be dragged: figure and drawing follow the thumb. */
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import type { Answer, Input, RawInputs } from "../contract";
+import type { Field, Input } from "../contract";
 import { typeset } from "../text/typeset";
 
-/** Returns a range control for each input that declares one; `last` says how its text was read. */
+/** Returns a range control for each field that can be dragged. */
 export function slides(
-  inputs: Input[], given: RawInputs, last: Answer, change: (name: string, value: string) => void,
+  fields: Field[], inputs: Input[], change: (name: string, value: string) => void,
 ): TemplateResult[] {
-  return inputs
-    .filter((input) => input.slide)
-    .map((input) => slide(input, degreesOf(input, given, last), (value) => change(input.name, value)));
+  return fields.flatMap((field) => {
+    const input = inputs.find((each) => each.name === field.name);
+    if (!input?.slide || field.at === undefined || field.at === null) return [];
+    return [slide(input, field.at, (value) => change(input.name, value))];
+  });
 }
 
 function slide(input: Input, at: number, change: (value: string) => void): TemplateResult {
@@ -31,11 +33,4 @@ function slide(input: Input, at: number, change: (value: string) => void): Templ
     />
     ${input.help ? html`<span class="unseen" id="${id}-help">${typeset(input.help)}</span>` : nothing}
   </div>`;
-}
-
-/** The thumb is ahead of the answer, so a plain number counts as it stands; else as it was read. */
-function degreesOf(input: Input, given: RawInputs, last: Answer): number {
-  const typed = given[input.name] ?? input.default;
-  const plain = typed === null || typed === "" ? NaN : Number(typed);
-  return Number.isNaN(plain) ? Number(last.inputs[input.name] ?? input.slide?.from) : plain;
 }

@@ -2,7 +2,7 @@
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { keyed } from "lit/directives/keyed.js";
-import type { RawInputs, Scale } from "../contract";
+import type { Scale } from "../contract";
 import { keepAwake } from "../engine/awake";
 import { catalog } from "../engine/catalog";
 import { Core } from "../engine/core";
@@ -22,7 +22,7 @@ import { earlierSheet } from "./earlier-answers";
 import { storageFault, flushed, onStorageFault, unpacked } from "../store/autosave";
 import { loadLists } from "../store/lists";
 import "./place";
-import { respelled } from "../form/respell";
+import type { KeptForm } from "../form/session";
 import { onToast, toast, type Toast } from "../parts/toast";
 import { chipWords, settingsSheet } from "./settings";
 import "./tool";
@@ -32,8 +32,10 @@ interface Page {
   /** Counts openings, so that a tool opened anew starts anew. */
   number: number;
   route: Route;
-  start: RawInputs;
+  start: KeptForm;
 }
+
+const EMPTY: KeptForm = { inputs: {}, typedIn: "in", version: 0, aside: [] };
 
 /** Milliseconds that plain words stay. */
 const SAID = 6000;
@@ -101,7 +103,7 @@ export class App extends LitElement {
     const number = (this.pages += 1);
     const route = routeOf(location.hash);
     if (!route) return this.goHome();
-    const start = route.tool ? await this.startOf(route) : {};
+    const start = route.tool ? await this.startOf(route) : EMPTY;
     if (number !== this.pages) return;
     this.page = { number, route, start };
     this.sheet = "";
@@ -124,22 +126,24 @@ export class App extends LitElement {
    * An address with inputs beats the saved form, but for one: after a reload the address that the
    * form itself wrote may lack the last things typed.
    */
-  private async startOf({ tool, inputs, units }: Route): Promise<RawInputs> {
-    if (!tool) return {};
-    const { slug, inputs: asked } = tool.declaration;
+  private async startOf({ tool, inputs, units, version: written }: Route): Promise<KeptForm> {
+    if (!tool) return EMPTY;
+    const { slug, inputs: asked, version: own } = tool.declaration;
     await flushed();
     const isReload = this.page === null && isFromForm();
     const saved = inputs && !isReload ? undefined : await loadForm(slug).catch(storageFault);
     const typed = inputs && !saved ? { inputs, units } : unpacked(saved ?? {});
-    const from: Scale = { units: typed.units, step: this.settings.step };
-    const own = await respelled(asked, typed.inputs, from, this.settings.units, this.core);
-    return { ...own, ...(await loadLists(asked, this.scale, this.core)) };
+    const isBlank = Object.keys(typed.inputs).length === 0;
+    const typedIn = isBlank ? this.settings.units : typed.units;
+    const lists = await loadLists(asked, typedIn);
+    const version = isBlank ? own : inputs && !saved ? written : 1;
+    return { inputs: { ...typed.inputs, ...lists }, typedIn, version, aside: [] };
   }
 
   private change(part: Partial<Settings>): void {
     this.settings = { ...this.settings, ...part };
     this.wear();
-    if (part.units || part.step) void this.toolScreen?.form.rescale(this.scale);
+    if (part.units || part.step) this.toolScreen?.form.rescale(this.scale);
     saveSettings(this.settings).catch(storageFault);
   }
 
@@ -154,14 +158,14 @@ export class App extends LitElement {
     if (!slug) return;
     this.kept = null;
     this.sheet = "earlier";
-    await this.toolScreen?.form.memory.keep();
+    await this.toolScreen?.form.recorder.keep();
     this.kept = await keptAnswers(slug).catch((error: Error) => error.message);
   }
 
   private async reload(): Promise<void> {
     const apply = this.newer;
     this.newer = null;
-    await this.toolScreen?.form.memory.keep();
+    await this.toolScreen?.form.recorder.keep();
     await flushed();
     await apply?.();
   }
@@ -260,7 +264,8 @@ export class App extends LitElement {
 
   private recall(entry: KeptAnswer): void {
     this.sheet = "";
-    void this.toolScreen?.form.recall(entry.inputs, entry.scale);
+    const { inputs, scale } = entry;
+    this.toolScreen?.form.recall({ inputs, typedIn: scale.units, version: 0, aside: [] });
   }
 
   /** What came back may be another form for the open tool: it is opened anew from what is kept. */

@@ -33,7 +33,6 @@ function saidBy(input: Input): string[] {
   return [
     input.label, input.help, input.row ?? "",
     ...(input.choices ?? []).map((choice) => choice.label),
-    ...(input.offers ?? []).map((offer) => offer.value),
     ...(input.columns ?? []).flatMap(saidBy),
   ];
 }

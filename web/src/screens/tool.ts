@@ -1,24 +1,25 @@
-/** A tool's screen, made wholly from its declaration and the core's answer. */
+/** A tool's screen, made wholly from its declaration and what the core says of its form. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
-import type { Answer, CatalogTool, Drawing, Input, RawInputs, Scale } from "../contract";
+import { forget } from "../address/address-bar";
+import type { Answer, CatalogTool, Drawing, Field, Input, Scale } from "../contract";
 import type { Core } from "../engine/core";
+import { FormController } from "../form/controller";
+import { folded, idOf, inputAt, nameOf, rowsAt } from "../form/paths";
+import type { KeptForm } from "../form/session";
 import { answerCard, glance } from "../parts/answer";
 import "../parts/drawing";
 import { fieldGrid } from "../parts/fields";
 import { icon } from "../parts/icons";
-import { cautionBlock, noteBlock, numberLists, sourceFold, tableBlock } from "../parts/lists";
+import {
+  cautionBlock, cutAndMarked, drawingFold, figureFold, noteFold, sourceFold, tableFold, wordFold,
+} from "../parts/lists";
 import { pad } from "../parts/pad";
 import "../parts/rows";
 import { slides } from "../parts/slides";
 import { printSheets, sheetsOf } from "../print/print";
 import { typeset } from "../text/typeset";
-import { capital } from "../text/words";
-import { forget } from "../address/address-bar";
-import { FormController } from "../form/controller";
-import { applying, folded, idOf, inputAt, isChanged, nameOf, rowsAt } from "../form/paths";
-import { strayMessages } from "../form/status-text";
 
 /** Part of the card above the bar at which its number can be read. */
 const CARD_SEEN = 0.6;
@@ -26,10 +27,11 @@ const CARD_SEEN = 0.6;
 @customElement("lp-tool")
 export class ToolScreen extends LitElement {
   @property({ attribute: false }) tool!: CatalogTool;
-  @property({ attribute: false }) start: RawInputs = {};
+  @property({ attribute: false }) start!: KeptForm;
   @property({ attribute: false }) scale!: Scale;
   @property({ attribute: false }) core!: Core;
   @property({ attribute: false }) openEarlier: () => void = () => undefined;
+  @property({ attribute: false }) share: () => void = () => undefined;
   @state() private chosen = "";
   @state() private isCardSeen = true;
   /** The worked example's drawing, asked for once the form is seen empty. */
@@ -47,14 +49,14 @@ export class ToolScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.form = new FormController(this, this.core, this.tool.declaration, this.start, this.scale);
+    this.form = new FormController(this, this.core, this.tool, this.start, this.scale);
     this.addEventListener("focusout", () => this.form.field.left());
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     forget();
-    void this.form.memory.keep();
+    void this.form.recorder.keep();
     this.form.session.end();
     this.watch.disconnect();
     document.documentElement.classList.remove("padded");
@@ -84,22 +86,23 @@ export class ToolScreen extends LitElement {
 
   /** The input the pad is for; a text without offers is typed on the phone's own keyboard. */
   private get padInput(): Input | null {
-    const input = this.form.active ? inputAt(this.tool.declaration, this.form.active) : undefined;
-    const needsPad = input && (input.kind !== "text" || (input.offers?.length ?? 0) > 0);
+    const { active, session } = this.form;
+    const input = active ? inputAt(this.tool.declaration, active) : undefined;
+    const needsPad = input && (input.kind !== "text" || (session.field(active)?.offers?.length ?? 0) > 0);
     return needsPad ? input : null;
   }
 
   protected override render(): TemplateResult {
-    const { session, active } = this.form;
+    const { session } = this.form;
     const answer = session.standing.state === "answered" ? session.standing.answer : null;
     const choose = (key: string): void => this.choose(key);
-    const earlier = this.openEarlier;
+    const goTo = (path: string): void => this.form.field.take(path);
     return html`<div class="tool">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
           ${this.inputs()}
         </form>
         <div class="result">
-          ${answerCard({ session, chosen: this.chosen, active, choose, earlier })}
+          ${answerCard({ session, chosen: this.chosen, choose, earlier: this.openEarlier, goTo })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
         <div class="rest">
@@ -111,22 +114,26 @@ export class ToolScreen extends LitElement {
   }
 
   private inputs(): TemplateResult {
-    const { session, isUnfolded } = this.form;
-    const { inputs, declaration } = session;
-    const applied = applying(declaration.inputs, inputs);
-    const [open, rest] = folded(applied);
-    const isHeldOpen = rest.some(
-      (input) => isChanged(input, inputs[input.name]) || this.form.message(input.name) !== "",
-    );
-    const isOpen = isUnfolded || isHeldOpen;
-    const shown = isOpen ? applied : open;
-    return html`${fieldGrid(shown, inputs, "", this.form, (input) => this.rows(input))}
+    const { form } = this;
+    const { said, declaration, aside } = form.session;
+    const [open, rest] = folded(said.fields, declaration.inputs);
+    const isHeldOpen = rest.some((field) => field.changed || form.message(field.name) !== "");
+    const isOpen = form.isUnfolded || isHeldOpen;
+    const shown = isOpen ? said.fields : open;
+    const block = (input: Input, field: Field): TemplateResult => this.rows(input, field);
+    return html`${fieldGrid(shown, declaration.inputs, "", form, block)}
     ${rest.length > 0 && !isHeldOpen ? this.foldButton(rest, isOpen) : nothing}
-    ${strayMessages(session).map((words) => html`<p class="message">${typeset(words)}</p>`)}`;
+    ${said.stray.map((words) => html`<p class="message">${typeset(words)}</p>`)}
+    ${aside.length > 0
+      ? html`<details class="fold aside">
+          <summary>Kept, and not used by this version <span class="gist">${aside.length}</span></summary>
+          <ul>${aside.map(({ path, value }) => html`<li>${path}: ${JSON.stringify(value).slice(0, 80)}</li>`)}</ul>
+        </details>`
+      : nothing}`;
   }
 
-  private foldButton(rest: Input[], isOpen: boolean): TemplateResult {
-    const names = rest.map((input) => input.label).join(", ");
+  private foldButton(rest: Field[], isOpen: boolean): TemplateResult {
+    const names = rest.map(({ name }) => inputAt(this.tool.declaration, name)?.label).join(", ");
     const toggle = (): void => {
       this.form.isUnfolded = !isOpen;
       this.requestUpdate();
@@ -137,16 +144,17 @@ export class ToolScreen extends LitElement {
     </button>`;
   }
 
-  private rows(input: Input): TemplateResult {
+  private rows(input: Input, field: Field): TemplateResult {
     const { session, opened, active, isTyping } = this.form;
     return html`<lp-rows
       .input=${input}
       .rows=${rowsAt(session.inputs, input.name)}
+      .said=${field.rows ?? []}
       .opened=${opened?.name === input.name ? opened.at : null}
       .host=${this.form}
       .active=${active}
       .isTyping=${isTyping}
-      .errors=${session.errors}
+      .isStanding=${session.standing.state === "answered"}
     ></lp-rows>`;
   }
 
@@ -167,48 +175,34 @@ export class ToolScreen extends LitElement {
 
   /** What can be dragged stands where its drawing does, once that is no mere example. */
   private slides(): TemplateResult[] {
-    const { last, isEmpty, inputs } = this.form.session;
+    const { last, isEmpty, said } = this.form.session;
     if (!last || isEmpty) return [];
-    const asked = applying(this.tool.declaration.inputs, inputs);
-    return slides(asked, inputs, last, (name, value) => this.form.change(name, value));
+    const { inputs } = this.tool.declaration;
+    return slides(said.fields, inputs, (name, value) => this.form.change(name, value));
   }
 
+  /** First what is cut or marked; the rest folded, each fold with its gist in its heading. */
   private answered(answer: Answer): TemplateResult {
-    const { figures, pieces, marks, notes, cautions } = answer;
-    return html`${guard([figures, pieces, marks, this.chosen], () =>
-      numberLists(answer, this.chosen, (key) => this.choose(key)),
-    )}
-    ${answer.details.map(
-      (detail) => html`<section class="block" aria-label=${detail.title}>
-        <h2>${typeset(detail.title)}</h2>
-        <lp-drawing .drawing=${detail}></lp-drawing>
-      </section>`,
-    )}
-    ${answer.tables.map((table) => guard([table], () => tableBlock(table)))}
-    ${guard([notes], () => noteBlock(notes))} ${guard([cautions], () => cautionBlock(cautions))}`;
+    const { figures, pieces, marks, notes, cautions, details, tables } = answer;
+    const choose = (key: string): void => this.choose(key);
+    return html`${guard([pieces, marks, this.chosen], () => cutAndMarked(answer, this.chosen, choose))}
+    ${guard([cautions], () => cautionBlock(cautions))}
+    ${guard([figures, this.chosen], () => figureFold(answer, this.chosen, choose))}
+    ${details.map((detail) => guard([detail], () => drawingFold(detail)))}
+    ${tables.map((table) => guard([table], () => tableFold(table)))}
+    ${guard([notes], () => noteFold(notes))}`;
   }
 
   private about(answer: Answer | null): TemplateResult {
     const { declaration } = this.tool;
-    const helped = declaration.inputs
-      .flatMap((input) => [input, ...(input.columns ?? [])])
-      .filter((input) => input.help);
-    return html`${answer ? nothing : cautionBlock(declaration.cautions)}
-      ${helped.length > 0
-        ? html`<details class="fold">
-            <summary>What is asked, in words</summary>
-            <dl>
-              ${helped.map((input) => html`<dt>${typeset(input.label)}</dt><dd>${typeset(input.help)}</dd>`)}
-            </dl>
-          </details>`
-        : nothing}
+    const { isEmpty } = this.form.session;
+    return html`${answer ? nothing : cautionBlock(declaration.cautions)} ${wordFold(declaration.inputs)}
       ${sourceFold(answer?.sources ?? [])}
       ${answer ? this.printing(answer) : nothing}
       <div class="actions">
-        <button type="button" ?disabled=${this.form.session.isEmpty} @click=${() => this.form.startOver()}>
-          Start over
-        </button>
+        <button type="button" @click=${this.share}>Share</button>
         <button type="button" @click=${this.openEarlier}>Earlier answers</button>
+        <button type="button" ?disabled=${isEmpty} @click=${() => this.form.startOver()}>Start over</button>
       </div>`;
   }
 
@@ -225,22 +219,21 @@ export class ToolScreen extends LitElement {
   }
 
   private pad(input: Input): TemplateResult {
-    const { field, session, active } = this.form;
-    const { declaration, inputs } = session;
-    const [name = "", at] = active.split(".");
+    const { form } = this;
+    const { field, session, active } = form;
     return pad({
       input,
-      name: at === undefined ? input.label : capital(nameOf(declaration, active)),
+      name: nameOf(session.declaration, active),
+      field: session.field(active) ?? { name: input.name },
+      split: session.pad,
       entry: field.entry,
-      reading: field.reading,
-      message: this.form.message(active),
+      message: form.message(active),
       isFresh: field.isFresh,
       isLast: field.isLast,
       scale: session.scale,
-      given: at === undefined ? inputs : (rowsAt(inputs, name)[Number(at)] ?? {}),
-      siblings: at === undefined ? declaration.inputs : (inputAt(declaration, name)?.columns ?? []),
-      glance: glance(session, this.chosen, active),
+      glance: glance(session),
       press: (entry) => field.press(entry),
+      pick: (over, parts) => void field.pick(over, parts),
       next: () => field.next(),
       close: () => field.close(),
       keyboard: () => this.ownKeyboard(),
@@ -257,13 +250,11 @@ export class ToolScreen extends LitElement {
     field.addEventListener("blur", () => (field.inputMode = "none"), { once: true });
   }
 
-  /** The number stays in sight while its card is off the screen. */
+  /** The sentence stays in sight while its card is off the screen. */
   private dock(): TemplateResult | typeof nothing {
-    const { session, active } = this.form;
+    const { session } = this.form;
     if (this.isCardSeen || session.isEmpty) return nothing;
     const show = (): void => this.querySelector("#answer")?.scrollIntoView({ block: "center" });
-    return html`<button type="button" class="plain dock" @click=${show}>
-      ${glance(session, this.chosen, active)}
-    </button>`;
+    return html`<button type="button" class="plain dock" @click=${show}>${glance(session)}</button>`;
   }
 }

@@ -5,10 +5,9 @@
  * It is no part of a tool's form, of its address or of its earlier answers.
  */
 import { loadForm } from "./store";
-import type { Core } from "../engine/core";
-import type { Input, Raw, RawInputs, Scale } from "../contract";
+import type { Input, Raw, RawInputs, RawRow, Units } from "../contract";
+import { rowsAt } from "../form/paths";
 import { storageFault, unpacked } from "./autosave";
-import { respelled } from "../form/respell";
 
 const ROWS = "rows";
 /** The rows as last read or written: only a list that the person changed is written. */
@@ -30,19 +29,37 @@ export function listInputs(asked: Input[], inputs: RawInputs): RawInputs {
   return Object.fromEntries(Object.entries(inputs).filter(([name]) => !(name in own)));
 }
 
-/** Returns the lists that a tool asks for, in the units in force; one that can't be read is said. */
-export async function loadLists(asked: Input[], to: Scale, core: Core): Promise<RawInputs> {
+/** Returns the lists that a tool asks for, as a form of `typedIn` holds them; one that can't be read is said. */
+export async function loadLists(asked: Input[], typedIn: Units): Promise<RawInputs> {
   const lists: RawInputs = {};
   for (const input of asked) {
     if (!input.kept) continue;
     const saved = await loadForm(keptUnder(input.kept)).catch(storageFault);
     const { inputs, units } = unpacked(saved ?? {});
     const rows = inputs[ROWS];
-    const named: RawInputs = rows ? { [input.name]: rows } : {};
-    Object.assign(lists, await respelled([input], named, { ...to, units }, to.units, core));
+    if (rows) Object.assign(lists, listsIn([input], { [input.name]: rows }, units, typedIn));
     known.set(input.kept, lists[input.name]);
   }
   return lists;
+}
+
+/** Returns the lists among `inputs`, typed in `from`, so that they mean the same in a form of `to`. */
+export function listsIn(asked: Input[], inputs: RawInputs, from: Units, to: Units): RawInputs {
+  const lists = listInputs(asked, inputs);
+  if (from === to) return lists;
+  const named = (input: Input): [string, Raw] => [
+    input.name,
+    rowsAt(lists, input.name).map((row) => rowIn(input.columns ?? [], row, from)),
+  ];
+  return Object.fromEntries(asked.filter(({ name }) => name in lists).map(named));
+}
+
+/** A length's text carries its units where they are not its form's. */
+function rowIn(columns: Input[], row: RawRow, units: Units): RawRow {
+  const lengths = columns.filter(({ kind }) => kind === "length").map(({ name }) => name);
+  const carried = (name: string, value: Raw): Raw =>
+    lengths.includes(name) && typeof value === "string" ? { text: value, units } : value;
+  return Object.fromEntries(Object.entries(row).map(([name, value]) => [name, carried(name, value)]));
 }
 
 /** Returns the lists that the person changed, each with the name to keep it under. */
