@@ -155,7 +155,7 @@ class Form:
         if isinstance(asked, Length) and field.value is not None:
             said["reads"] = [self.scale.said(field.value), self.scale.other().said(field.value)]
         _put_error(said, errors.get(path), field.raw)
-        if path == active and isinstance(asked, Length):
+        if path == active and isinstance(asked, Length) and _goes_on(field):
             _put(said, "pad", inch_split(shown(field, self.scale)))
         if field.rows:
             said["rows"] = [
@@ -171,6 +171,12 @@ class Form:
         }
         _put_error(said, errors.get(path), None)
         return said
+
+
+def _goes_on(field: Field) -> bool:
+    """Tell whether an entry can take a fraction: it can be read, or stops in the middle."""
+    raw = field.raw
+    return field.value is not None or raw is None or (isinstance(raw, str) and is_unfinished(raw))
 
 
 def options(asked: Choice) -> "list[dict[str, str]]":

@@ -95,7 +95,9 @@ function card({ input, field, path }: Card, host: FieldHost): TemplateResult {
     isWanted ? "wanted" : "", isWide(input, field) ? "wide" : "",
   ];
   return html`<div class=${classes.filter(Boolean).join(" ")}>
-    <label class="label" id="${idOf(path)}-label" for=${idOf(path)}>${typeset(input.label)}</label>
+    ${isWide(input, field)
+      ? html`<span class="label" id="${idOf(path)}-label">${typeset(input.label)}</span>`
+      : html`<label class="label" for=${idOf(path)}>${typeset(input.label)}</label>`}
     ${control(input, field, path, isWrong, host)}
     ${field.of ? html`<span class="from">from ${typeset(field.of)}</span>` : nothing}
     ${input.help
