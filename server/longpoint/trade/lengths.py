@@ -197,6 +197,15 @@ def show_angle(degrees: float) -> str:
     return _decimal(_rounded(degrees * 10), 10) + "°"
 
 
+def brief_angle(degrees: float) -> str:
+    """Return an angle to a tenth of a degree, a whole one without its tenth.
+
+    >>> brief_angle(45), brief_angle(22.5)
+    ('45°', '22.5°')
+    """
+    return show_number(degrees, 1) + "°"
+
+
 def show_number(value: float, places: int = 2) -> str:
     """Return a number to at most `places` decimals, without trailing zeros.
 

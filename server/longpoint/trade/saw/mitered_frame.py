@@ -3,9 +3,9 @@
 All corners are square; where they are not, each needs its own setting.
 """
 
-from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..directions import FRAME_ENDS
+from ..geometry.miters import settings
 from ..lengths import show_angle
 from ..tool import (
     Answer,
@@ -109,11 +109,6 @@ def _figures(answer: Answer, frame: Frame) -> None:
         bottom, side = settings(frame.bottom, frame.side)
         answer.angle("saw_bottom", bottom, label="Saw, bottom piece")
         answer.angle("saw_side_bottom", side, label="Saw, sides at the bottom")
-
-
-def settings(across: float, upright: float) -> "tuple[float, float]":
-    """Return the settings, degrees off square, of a level piece and the upright it meets."""
-    return degrees.atan(upright / across), degrees.atan(across / upright)
 
 
 def _all_settings(frame: Frame) -> "tuple[float, ...]":

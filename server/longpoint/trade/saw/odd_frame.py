@@ -5,16 +5,17 @@ import math
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..directions import FRAME_ENDS
+from ..geometry.quadrilateral import CORNER_NAMES, CORNERS, SIDES, Quadrilateral
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Drawing, Given, Length, Refusal, Scale, Tool, miter
-from .odd_quadrilateral import CORNER_NAMES, CORNERS, SIDES, Quadrilateral
 
 
 class Frame:
     """Trim of one width along an opening: settings in degrees, long and short points in inches."""
 
     def __init__(self, given: Given, scale: Scale) -> None:
-        self.opening = Quadrilateral(given, scale)
+        sides = [given.number(side) for side in SIDES]
+        self.opening = Quadrilateral(sides, given.number("diagonal"), scale, SIDES + ("diagonal",))
         self.width = given.number("trim_width")
         self.inside = given.text("fit") == "inside"
         reveal = 0.0 if self.inside else given.number("reveal")

@@ -1,7 +1,7 @@
 """A door or window trimmed out: what is every length, and where is it measured?"""
 
 from ..cautions import SAW, warn_if_sharp
-from ..saw.mitered_frame import settings
+from ..geometry.miters import settings
 from ..tool import Answer, Choice, Flag, Given, Length, Scale, Tool
 from .casing_parts import Casing, casing_parts
 from .casing_views import front_view, stool_view

@@ -6,7 +6,7 @@ The blank's hinge edge follows the hinge side, so the hinges are let in along a 
 import math
 from collections import namedtuple
 
-from ..saw.odd_quadrilateral import CORNER_NAMES
+from ..geometry.quadrilateral import CORNER_NAMES
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -3,8 +3,8 @@
 import math
 
 from .. import degrees
+from ..geometry.quadrilateral import CORNER_NAMES, Quadrilateral
 from ..lengths import show_angle
-from ..saw.odd_quadrilateral import CORNER_NAMES, SIDES, Quadrilateral
 from ..tool import FieldError, Given, Refusal
 
 TYPE_CHECKING = False
@@ -16,13 +16,8 @@ if TYPE_CHECKING:
 TAPE = 1 / 8  # Inches between the diagonals and the sides that tapes explain (common practice).
 BUBBLE = 0.3  # Degrees between level and tape that reading a bubble explains (common practice).
 ODD = 10.0  # Degrees off square; past that a number was misread, no opening is like that.
-FIELDS = {
-    "top": "width_top",
-    "right": "height_right",
-    "bottom": "width_bottom",
-    "left": "height_left",
-    "diagonal": "diagonal_a",
-}
+FIELDS = ("width_top", "height_right", "width_bottom", "height_left", "diagonal_a")
+"""Inputs of the sides, clockwise from the top, and of the diagonal that shapes them."""
 
 
 class Opening:
@@ -94,12 +89,8 @@ class Opening:
 
     def _solve(self, diagonal: float, scale: "Scale") -> Quadrilateral:
         across, down = self.widths, self.heights
-        values = dict(zip(SIDES, (across[0], down[-1], across[-1], down[0])))
-        values["diagonal"] = diagonal
-        try:
-            return Quadrilateral(Given(values), scale)
-        except Refusal as refusal:
-            raise Refusal(FIELDS[refusal.errors[0].field], refusal.errors[0].message)
+        sides = [across[0], down[-1], across[-1], down[0]]
+        return Quadrilateral(sides, diagonal, scale, FIELDS)
 
     def _leveled(self) -> float:
         """Return diagonal A from the level's readings; true to plumb and level without any."""

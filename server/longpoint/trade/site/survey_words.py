@@ -1,7 +1,7 @@
 """What a survey says of an opening: its leaves, its errors, and where its numbers disagree."""
 
+from ..geometry.quadrilateral import CORNER_NAMES
 from ..lengths import show_angle
-from ..saw.odd_quadrilateral import CORNER_NAMES
 from .opening_shape import TAPE
 
 TYPE_CHECKING = False

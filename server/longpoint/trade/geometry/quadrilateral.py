@@ -4,20 +4,34 @@ import math
 
 from .. import degrees
 from ..lengths import show_angle
-from ..tool import Given, Refusal, Scale
+from ..refusal import Refusal
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from ..lengths import Scale
+
     Point = tuple[float, float]
 
 SIDES = ("top", "right", "bottom", "left")
 CORNERS = ("tl", "tr", "br", "bl")
+DIAGONAL = 4  # Its place among the fields, after the sides.
 SHARPEST = 5.0  # Degrees; a miter there would be 87 off square.
 CORNER_NAMES = ("top left", "top right", "bottom right", "bottom left")
 
 
 class Quadrilateral:
     """Sides in inches and corners in degrees, clockwise from the top and the top left.
+
+    Parameters
+    ----------
+    sides : list of float
+        Top, right, bottom, left, in inches.
+    diagonal : float
+        From the top left to the bottom right corner, in inches.
+    scale : Scale
+        How refusals show lengths.
+    fields : tuple of str
+        Inputs that the sides and the diagonal came from, for refusals.
 
     Side `i` runs from corner `i` to corner `i + 1`. Points are laid out with the top level, the
     top left corner at the origin, y downwards.
@@ -28,9 +42,12 @@ class Quadrilateral:
         For sides that can't close, and for a corner that points inwards or is all but shut.
     """
 
-    def __init__(self, given: Given, scale: Scale) -> None:
-        self.sides = [given.number(side) for side in SIDES]
-        self.diagonal = given.number("diagonal")
+    def __init__(
+        self, sides: "list[float]", diagonal: float, scale: "Scale", fields: "tuple[str, ...]"
+    ) -> None:
+        self.sides = sides
+        self.diagonal = diagonal
+        self.fields = fields
         self._refuse_open(scale)
         top, right, bottom, left = self.sides
         across = self.diagonal
@@ -79,23 +96,23 @@ class Quadrilateral:
             y - along_y * slide - along_x * outwards,
         )
 
-    def _refuse_open(self, scale: Scale) -> None:
+    def _refuse_open(self, scale: "Scale") -> None:
         """Refuse sides that don't reach each other, and a diagonal they can't hold."""
         longest = max(self.sides)
         others = sum(self.sides) - longest
         if longest >= others:
-            name = SIDES[self.sides.index(longest)]
+            at = self.sides.index(longest)
             raise Refusal(
-                name,
-                f"The {name}, {scale.length(longest)}, is not shorter than the other three sides "
-                f"together, {scale.length(others)}: they can't close. Measure again.",
+                self.fields[at],
+                f"The {SIDES[at]}, {scale.length(longest)}, is not shorter than the other three "
+                f"sides together, {scale.length(others)}: they can't close. Measure again.",
             )
         top, right, bottom, left = self.sides
         least = max(abs(top - right), abs(bottom - left))
         most = min(top + right, bottom + left)
         if not least < self.diagonal < most:
             raise Refusal(
-                "diagonal",
+                self.fields[DIAGONAL],
                 f"These sides can't close on a diagonal of {scale.length(self.diagonal)}: from "
                 f"top left to bottom right it lies between {scale.length(least)} and "
                 f"{scale.length(most)}. Measure it, and the sides, again.",
@@ -106,13 +123,13 @@ class Quadrilateral:
         for corner, name in zip(self.corners, CORNER_NAMES):
             if corner < SHARPEST:
                 raise Refusal(
-                    "diagonal",
+                    self.fields[DIAGONAL],
                     f"With this diagonal the {name} corner closes to {show_angle(corner)}: no "
                     "trim turns that. Measure the diagonal from top left to bottom right again.",
                 )
             if corner >= 180:
                 raise Refusal(
-                    "diagonal",
+                    self.fields[DIAGONAL],
                     f"With this diagonal the {name} corner would point inwards: no frame goes "
                     "round that. Measure the diagonal from top left to bottom right again.",
                 )

@@ -1,0 +1,1 @@
+"""Geometry that several tools share: it takes numbers and knows no form."""
