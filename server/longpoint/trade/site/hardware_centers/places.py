@@ -1,4 +1,4 @@
-"""Where hardware sits on a leaf, and whether its part is wide enough for it.
+"""Where hardware sits on a leaf, and whether its stile or rail is wide enough for it.
 
 Inches from two edges: x from the leaf's opening edge, y from its bottom or its top, whichever
 the work is measured from. The other leaf of a pair has the same numbers, mirrored.
@@ -6,16 +6,30 @@ the work is measured from. The other leaf of a pair has the same numbers, mirror
 
 from collections import namedtuple
 
-from ..tool import Given, Refusal, Scale
+from ...tool import Refusal, Scale
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     Point = tuple[float, float]
 
-Part = namedtuple("Part", ("name", "wide", "long", "upright"))
+LeafSizes = namedtuple("LeafSizes", ("width", "height", "stile", "rail"))
+"""A leaf and the widths of its stiles and rails, inches."""
+
+Hardware = namedtuple("Hardware", ("where", "end", "along", "count", "at", "inset", "plate"))
+"""What is put on, and where.
+
+`where` is stile, rail or crossing; `end` bottom or top; `along` tells whether it runs along its
+stile or rail; `at` is the height on a stile or the offset on a rail, `inset` the distance from the
+outer edge, both None for the middle; `plate` a `Plate`.
+"""
+
+Plate = namedtuple("Plate", ("spacing", "wide", "long"))
+"""Inches between its holes, 0 for one hole; how wide it is; how long, None for as its holes."""
+
+Member = namedtuple("Member", ("name", "wide", "long", "upright"))
 """A stile or a rail: what it is called, its width and length, whether it stands upright."""
 
-_HAIR = 1e-9  # Inches: float noise must not refuse what just fits.
+_HAIR = 1e-9  # Inches: float noise must not refuse what just goes on.
 
 
 class Places:
@@ -27,24 +41,20 @@ class Places:
     Raises
     ------
     Refusal
-        Stiles or rails that meet, and hardware that hangs over its part.
+        Stiles or rails that meet, and hardware that hangs over its stile or rail.
     """
 
-    def __init__(self, given: Given, scale: Scale) -> None:
+    def __init__(self, leaf: LeafSizes, hardware: Hardware, scale: Scale) -> None:
         self.scale = scale
-        self.width, self.height = given.number("leaf_width"), given.number("leaf_height")
-        self.stile = given.number("stile")
-        self.rail = given.maybe("rail") or self.stile
+        self.width, self.height, self.stile, self.rail = leaf
         self._check_leaf()
-        self.end = given.text("end")
-        self.where = given.text("part")
-        self.spacing = given.maybe("spacing") or 0.0
-        self.wide = given.maybe("plate_width") or 0.0
-        self.run = self._run(given)
-        along = given.text("direction") == "along"
-        self.upright = along == (self.where != "rail")
-        self.part = self._part()
-        self.centers = self._centers(given)
+        self.end = hardware.end
+        self.where = hardware.where
+        self.spacing, self.wide, _ = hardware.plate
+        self.run = self._run(hardware.plate.long)
+        self.upright = hardware.along == (self.where != "rail")
+        self.member = self._member()
+        self.centers = self._centers(hardware)
         self._check_across()
         self._check_along()
 
@@ -61,24 +71,29 @@ class Places:
 
     @property
     def across(self) -> float:
-        """Where the center line runs, from its part's outer edge."""
+        """Where the center line runs, from the outer edge of its stile or rail."""
         x, y = self.centers[0]
-        return x if self.part.upright else y
+        return x if self.member.upright else y
 
     @property
     def room(self) -> float:
-        """The widest thing that fits its part about that center line."""
-        return 2 * min(self.across, float(self.part.wide) - self.across)
+        """The widest thing that goes on its stile or rail about that center line."""
+        return 2 * min(self.across, float(self.member.wide) - self.across)
 
     @property
     def filled(self) -> float:
-        """How much of the part's width the hardware takes."""
+        """How much of the stile's or rail's width the hardware takes."""
         return self.wide if self.lengthwise else self.run
 
     @property
+    def left(self) -> float:
+        """The wood between the hardware and the nearer edge."""
+        return (self.room - self.filled) / 2
+
+    @property
     def lengthwise(self) -> bool:
-        """Whether the hardware runs along its part."""
-        return self.upright == bool(self.part.upright)
+        """Whether the hardware runs along its stile or rail."""
+        return self.upright == bool(self.member.upright)
 
     def _check_leaf(self) -> None:
         for name, size, whole in (
@@ -92,9 +107,8 @@ class Places:
                     f"{self.scale.length(whole)}: use less than {self.scale.length(whole / 2)}.",
                 )
 
-    def _run(self, given: Given) -> float:
+    def _run(self, long: "float | None") -> float:
         """Return how long the hardware is along its holes."""
-        long = given.maybe("plate_length")
         if long is not None and long < self.spacing:
             raise Refusal(
                 "plate_length",
@@ -103,44 +117,42 @@ class Places:
             )
         return self.spacing if long is None else long
 
-    def _part(self) -> Part:
-        """Return the part that has to be wide enough: at a crossing, the one it runs along."""
+    def _member(self) -> Member:
+        """Return what has to be wide enough: at a crossing, the one that it runs along."""
         if self.where == "stile" or (self.where == "crossing" and self.upright):
-            return Part("stile", self.stile, self.height, True)
-        return Part("rail", self.rail, self.width, False)
+            return Member("stile", self.stile, self.height, True)
+        return Member("rail", self.rail, self.width, False)
 
-    def _centers(self, given: Given) -> "list[Point]":
-        inset = given.maybe("inset")
+    def _centers(self, hardware: Hardware) -> "list[Point]":
+        inset, at, count = hardware.inset, hardware.at, hardware.count
         if self.where == "stile":
-            up = given.maybe("height")
             x = self.stile / 2 if inset is None else inset
-            return [(x, self.height / 2 if up is None else up)]
+            return [(x, self.height / 2 if at is None else at)]
         if self.where == "crossing":
             return [(self.stile / 2, self.rail / 2)]
         y = self.rail / 2 if inset is None else inset
-        count, offset = given.count("count"), given.maybe("offset")
-        if offset is not None and count > 1:
+        if at is not None and count > 1:
             raise Refusal(
                 "offset",
                 f"An offset places one: leave it out, and {count} are spread evenly.",
             )
-        if offset is not None:
-            return [(offset, y)]
+        if at is not None:
+            return [(at, y)]
         return [(self.width * (2 * index + 1) / (2 * count), y) for index in range(count)]
 
     def _check_across(self) -> None:
-        """Refuse what is wider than its part, or hangs over an edge of it."""
-        name, most = self.part.name, float(self.part.wide)
-        size, fits = self.scale.length(self.filled), self.scale.length(most)
+        """Refuse what is wider than its stile or rail, or hangs over an edge of it."""
+        name, most = self.member.name, float(self.member.wide)
+        size, room = self.scale.length(self.filled), self.scale.length(most)
         if self.filled > most + _HAIR and self.lengthwise:
             raise Refusal(
                 "plate_width",
-                f"A plate {size} wide is wider than its {name} of {fits}: {fits} or less fits.",
+                f"A plate {size} wide is wider than its {name} of {room}: use {room} or less.",
             )
         if self.filled > most + _HAIR:
             raise Refusal(
                 self._run_field(),
-                f"{size} across the {name} is wider than its {fits}: {fits} or less fits, or let "
+                f"{size} across the {name} is wider than its {room}: use {room} or less, or let "
                 "it run along.",
             )
         half = self.filled / 2
@@ -157,13 +169,13 @@ class Places:
         return f"use {least}" if least == most else f"use {least} to {most}"
 
     def _check_along(self) -> None:
-        """Refuse what runs off the end of its part, or into its neighbor."""
+        """Refuse what runs off the end of its stile or rail, or into its neighbor."""
         long = self.run if self.lengthwise else self.wide
-        whole = float(self.part.long)
+        whole = float(self.member.long)
         if long > whole + _HAIR:
             raise Refusal(
                 self._run_field() if self.lengthwise else "plate_width",
-                f"{self.scale.length(long)} is longer than the {self.part.name} of "
+                f"{self.scale.length(long)} is longer than the {self.member.name} of "
                 f"{self.scale.length(whole)}: use less.",
             )
         apart = whole / len(self.centers)
@@ -175,7 +187,7 @@ class Places:
                 f"{self.scale.length(whole)}: use {most} or fewer.",
             )
         x, y = self.centers[0]
-        at = y if self.part.upright else x
+        at = y if self.member.upright else x
         if at - long / 2 < -_HAIR or at + long / 2 > whole + _HAIR:
             raise self._off_the_end(at, long, whole)
 
@@ -184,7 +196,7 @@ class Places:
             return Refusal(
                 self._run_field(),
                 f"{self.scale.length(long)} long it runs off the leaf at the crossing: put it on "
-                f"the {self.part.name}, {self.scale.length(long / 2)} from the end or more.",
+                f"the {self.member.name}, {self.scale.length(long / 2)} from the end or more.",
             )
         return Refusal(
             "height" if self.where == "stile" else "offset",

@@ -1,17 +1,26 @@
 """Pulls, plates, knobs and catches in stiles and rails: where is every hole?"""
 
-from ..tool import Answer, Choice, Count, Given, Length, Scale, Tool
-from .hardware_places import Places
-from .hardware_views import front, template
+from ...tool import Answer, Choice, Count, Given, Gives, Length, Scale, Tool
+from .places import Hardware, LeafSizes, Places, Plate
+from .views import front, template
 
 OTHER = {"right": "left", "left": "right"}
+_WAY = {"bottom": "up", "top": "down"}
 
 
 def work(given: Given, scale: Scale) -> Answer:
     """Return the centers, every hole from two edges, and the views."""
-    places = Places(given, scale)
+    stile = given.number("stile")
+    leaf = LeafSizes(
+        given.number("leaf_width"),
+        given.number("leaf_height"),
+        stile,
+        given.maybe("rail") or stile,
+    )
+    places = Places(leaf, _hardware(given), scale)
     sides = ["right", "left"] if given.text("leaves") == "2" else [given.text("side")]
     answer = Answer(scale)
+    _verdict(answer, places, sides)
     _figures(answer, places, len(sides))
     _marks(answer, places, sides)
     answer.draw(front(places, sides, scale))
@@ -20,26 +29,60 @@ def work(given: Given, scale: Scale) -> Answer:
     return answer
 
 
+def _hardware(given: Given) -> Hardware:
+    where = given.text("part")
+    plate = Plate(
+        given.maybe("spacing") or 0.0,
+        given.maybe("plate_width") or 0.0,
+        given.maybe("plate_length"),
+    )
+    return Hardware(
+        where,
+        given.text("end"),
+        given.text("direction") == "along",
+        given.maybe_count("count") or 1,
+        given.maybe("height" if where == "stile" else "offset"),
+        given.maybe("inset"),
+        plate,
+    )
+
+
+def _verdict(answer: Answer, places: Places, sides: "list[str]") -> None:
+    """Say which stile or rail, and where on it the first center lies."""
+    length, (x, y) = answer.scale.length, places.centers[0]
+    on = {
+        "stile": "On the stile",
+        "rail": f"On the {places.end} rail",
+        "crossing": f"Stile and {places.end} rail cross",
+    }[places.where]
+    edge = f"the {sides[0]} edge" if len(sides) == 1 else "the opening edge of each leaf"
+    up = f"{length(y)} {_WAY[places.end]}"
+    if len(places.centers) > 1:
+        apart = length(places.centers[1][0] - x)
+        many = f"{on}: {len(places.centers)} centers {apart} apart, the first {length(x)}"
+        answer.verdict(f"{many} from {edge}, {up}", f"{many} in, {up}")
+        return
+    holes = f"; holes {length(places.spacing)} apart" if places.spacing else ""
+    said = f"center {length(x)} from {edge}, {up}"
+    answer.verdict(
+        f"{on}: {said} from the {places.end}{holes}",
+        f"{on}: {said}{holes}",
+        f"{on}: {said}",
+        f"{on}: center {length(x)} in, {up}",
+    )
+
+
 def _figures(answer: Answer, places: Places, leaves: int) -> None:
     x, y = places.centers[0]
-    up = "Up" if places.end == "bottom" else "Down"
-    answer.length("center_in", x, label="Center in from the edge", lead=True)
-    answer.length("center_up", y, label=up + " to the center", lead=True)
+    way = _WAY[places.end]
+    answer.length("center_in", x, lead=True)
+    label = way[0].upper() + way[1:] + " to the center"
+    answer.length("center_up", y, label=label, short=way, lead=True)
     if len(places.centers) > 1:
-        between = places.centers[1][0] - x
-        answer.length("centers_apart", between, label="Center to center")
-    answer.count("hole_count", len(places.holes) * leaves, label="Holes")
-    answer.length("edge_wood", _left(places), label=f"{_named(places)} left at each edge")
-    answer.length("widest_plate", places.room, label=f"Widest that fits the {places.part.name}")
-
-
-def _named(places: Places) -> str:
-    return "Stile" if places.part.name == "stile" else "Rail"
-
-
-def _left(places: Places) -> float:
-    """Return the wood between the hardware and the nearer edge of its part."""
-    return (places.room - places.filled) / 2
+        answer.length("centers_apart", places.centers[1][0] - x)
+    answer.count("hole_count", len(places.holes) * leaves)
+    answer.length("edge_wood", places.left)
+    answer.length("widest_plate", places.room)
 
 
 def _marks(answer: Answer, places: Places, sides: "list[str]") -> None:
@@ -79,12 +122,14 @@ TOOL = Tool(
     place="site",
     title="Hardware centers",
     question="Pulls, plates, knobs, catches in stiles and rails: where is every hole?",
-    finds=("pull", "knob", "handle", "escutcheon", "drill", "bore", "backset"),
+    finds=("pull", "knob", "handle", "escutcheon", "cupboard", "drill", "bore", "backset"),
     inputs=[
-        Length("leaf_width", "Leaf width"),
-        Length("leaf_height", "Leaf height"),
-        Length("stile", "Stile width"),
-        Length("rail", "Rail width", optional=True, default_text="as the stile"),
+        Length("leaf_width", "Leaf width", quantity="leaf width"),
+        Length("leaf_height", "Leaf height", quantity="leaf height"),
+        Length("stile", "Stile width", quantity="stile width"),
+        Length(
+            "rail", "Rail width", optional=True, default_text="as the stile", quantity="rail width"
+        ),
         Choice(
             "part",
             "On the",
@@ -139,13 +184,13 @@ TOOL = Tool(
         Choice(
             "direction",
             "Runs",
-            [("along", "along the part"), ("across", "across it")],
+            [("along", "along it"), ("across", "across it")],
             default="along",
             help="Along the stile at a crossing.",
         ),
         Length("plate_width", "Plate width", optional=True, default_text="none"),
         Length("plate_length", "Plate length", optional=True, default_text="as the holes"),
-        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1"),
+        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1", quantity="leaves"),
         Choice(
             "side",
             "Opens at the",
@@ -155,6 +200,14 @@ TOOL = Tool(
         ),
     ],
     work=work,
+    gives=[
+        Gives("center_in", "length", "Center from the opening edge", short="from the edge"),
+        Gives("center_up", "length", "To the center from bottom or top", short="up or down"),
+        Gives("centers_apart", "length", "Center to center", short="apart", sometimes=True),
+        Gives("hole_count", "count", "Holes"),
+        Gives("edge_wood", "length", "Wood left at the nearer edge", short="wood left"),
+        Gives("widest_plate", "length", "Widest plate on that center line", short="widest plate"),
+    ],
     example={
         "leaf_width": "15",
         "leaf_height": "30",

@@ -1,7 +1,7 @@
 """The views of hardware on its leaves: the whole from the front, and a template at full size."""
 
-from ..tool import Drawing, Scale
-from .hardware_places import Places
+from ...tool import Drawing, Scale
+from .places import Places
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -74,10 +74,10 @@ def template(places: Places, scale: Scale) -> Drawing:
     """
     lengthwise = places.lengthwise
     long = places.run if lengthwise else places.wide
-    half, middle, wide = long / 2 + MARGIN, places.across, float(places.part.wide)
+    half, middle, wide = long / 2 + MARGIN, places.across, float(places.member.wide)
     view = Drawing(
-        f"Template for the {places.part.name}",
-        f"The {places.part.name}, {scale.length(wide)} wide, its outer edge on the left; the "
+        f"Template for the {places.member.name}",
+        f"The {places.member.name}, {scale.length(wide)} wide, its outer edge on the left; the "
         "middle line lies on the mark of the center.",
         full_size=True,
     )
