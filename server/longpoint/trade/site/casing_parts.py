@@ -2,7 +2,8 @@
 
 from collections import namedtuple
 
-from ..saw.mitered_frame import Frame, settings
+from ..geometry.miters import settings
+from ..saw.mitered_frame import Frame
 from ..tool import End, Given, Refusal, Scale, miter, square
 
 TYPE_CHECKING = False

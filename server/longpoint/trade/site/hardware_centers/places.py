@@ -52,7 +52,7 @@ class Places:
         self.where = hardware.where
         self.spacing, self.wide, _ = hardware.plate
         self.run = self._run(hardware.plate.long)
-        self.upright = hardware.along == (self.where != "rail")
+        self.upright: bool = hardware.along == (self.where != "rail")
         self.member = self._member()
         self.centers = self._centers(hardware)
         self._check_across()
@@ -93,7 +93,7 @@ class Places:
     @property
     def lengthwise(self) -> bool:
         """Whether the hardware runs along its stile or rail."""
-        return self.upright == bool(self.member.upright)
+        return bool(self.upright == self.member.upright)
 
     def _check_leaf(self) -> None:
         for name, size, whole in (
