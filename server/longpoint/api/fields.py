@@ -134,7 +134,7 @@ KINDS: dict[str, type[InputField]] = {
 
 def certainly(asked: Input) -> bool:
     """Say whether an input has to be given whatever the others say."""
-    return asked.required and asked.only_when is None
+    return asked.required and asked.is_always_asked()
 
 
 def nested(errors: Iterable[FieldError]) -> dict[str, Any]:

@@ -247,6 +247,14 @@ class DrawingReply(Reply):
     )
 
 
+class Keep(Reply):
+    """A row that can be put on a list of the person's own."""
+
+    input = _text("The input with rows that the list belongs to.")
+    words = _text("What is kept.")
+    row = fields.Dict(required=True, metadata={"description": "Raw values by column."})
+
+
 class Answer(Reply):
     """The whole answer, each list in display order."""
 
@@ -263,5 +271,6 @@ class Answer(Reply):
     details = _list(DrawingReply)
     notes = _texts()
     cautions = _texts()
+    keeps = _list(Keep)
     sources = _texts()
     progress = _number("1 for a finished answer.")

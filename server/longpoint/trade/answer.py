@@ -78,6 +78,7 @@ class Answer:
         self.drawings: list[Drawing] = []
         self.notes: list[str] = []
         self.cautions: list[str] = []
+        self.keeps: list[dict[str, Any]] = []
         self.progress = 1.0
 
     def verdict(self, *ways: str) -> None:
@@ -244,6 +245,20 @@ class Answer:
         """Add a caution that this answer calls for, before the tool's own."""
         self.cautions.append(text)
 
+    def keep(self, rows: str, words: str, row: "dict[str, Any]") -> None:
+        """Offer to put a row on a list of the person's own, with one tap.
+
+        Parameters
+        ----------
+        rows : str
+            The input with rows that the phone keeps, as `Rows.kept` says.
+        words : str
+            What is kept: ``2x4, 1 3/4 x 3 1/2``.
+        row : dict
+            Raw values of its columns: inches, dollars, texts.
+        """
+        self.keeps.append({"input": rows, "words": words, "row": row})
+
     def to_json(self) -> "dict[str, Any]":
         """Return the answer's own part of the contract's JSON object."""
         drawings = [drawing.to_json() for drawing in self.drawings]
@@ -259,6 +274,7 @@ class Answer:
             "details": drawings[1:],
             "notes": self.notes,
             "cautions": self.cautions,
+            "keeps": self.keeps,
             "progress": self.progress,
         }
 

@@ -145,7 +145,8 @@ class Form:
             _put(said, "chosen", field.value)
             _put(said, "choices", options(asked) if asked.narrowed else None)
         if isinstance(asked, Text):
-            _put(said, "offers", [words for words, _ in asked.offers])
+            own = self._listed(asked)
+            _put(said, "offers", own + [words for words, _ in asked.offers if words not in own])
         if isinstance(asked, Angle) and asked.slide:
             said["at"] = field.value
         _put(said, "from", field.source)
@@ -162,6 +163,16 @@ class Form:
                 self._row(row, f"{path}.{at}", errors, active) for at, row in enumerate(field.rows)
             ]
         return said
+
+    def _listed(self, asked: Text) -> "list[str]":
+        """Return what a list of the person's own offers for a text, each word once."""
+        words: list[str] = []
+        values = {field.asked.name: field.value for field in self.fields}
+        rows, column, alike = asked.listed[:1], asked.listed[1:2], asked.listed[2:]
+        for row in [row for name in rows for row in values.get(name) or []]:
+            other = [name for name in alike if row.get(name) != values.get(name)]
+            words += [row[name] for name in column if row[name] and not other]
+        return [word for at, word in enumerate(words) if word not in words[:at]]
 
     def _row(
         self, row: "list[Field]", path: str, errors: "dict[str, FieldError]", active: str

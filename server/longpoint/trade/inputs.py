@@ -82,6 +82,17 @@ class Input:
         except Unreadable as unreadable:
             field.errors = [FieldError(self.name, str(unreadable), False, unreadable.instead)]
 
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        """Tell whether it is asked, given the values of the inputs before it.
+
+        Those of a column are the columns before it and the inputs before its rows.
+        """
+        return condition_holds(self.only_when, earlier)
+
+    def is_always_asked(self) -> bool:
+        """Tell whether it is asked whatever the others say."""
+        return self.only_when is None
+
     def nothing(self) -> "Any":
         """Return the value of an optional input that was not given."""
         return None
@@ -216,7 +227,9 @@ class Flag(Input):
 class Text(Input):
     """A few words as the trade writes them; `offers` can be tapped instead of typed.
 
-    Each offer is a text, or ``(text, condition)`` with a condition like `only_when`.
+    Each offer is a text, or ``(text, condition)`` with a condition like `only_when`. `listed`
+    names an input with rows and one of its columns, whose texts are offered before these; further
+    names are columns that must hold what the form holds under the same name.
     """
 
     kind = "text"
@@ -227,9 +240,11 @@ class Text(Input):
         label: str,
         *,
         offers: "tuple[tuple[str, tuple[object, ...] | None], ...]" = (),
+        listed: "tuple[str, ...]" = (),
         **rest: "Any",
     ) -> None:
         self.offers = offers
+        self.listed = listed
         self.rest = rest
         super().__init__(name, label, **rest)
 
@@ -237,7 +252,9 @@ class Text(Input):
         offers = [offer for offer in self.offers if condition_holds(offer[1], earlier)]
         if len(offers) == len(self.offers):
             return self
-        return self.__class__(self.name, self.label, offers=tuple(offers), **self.rest)
+        return self.__class__(
+            self.name, self.label, offers=tuple(offers), listed=self.listed, **self.rest
+        )
 
     def read(self, raw: object, scale: Scale) -> str:
         if not isinstance(raw, str):

@@ -1,6 +1,6 @@
 """Reading a whole form, and inputs that repeat: walls of a room, boards of a stack."""
 
-from .inputs import Choice, Input, condition_holds
+from .inputs import Choice, Input
 from .lengths import Scale
 from .reading import quoted
 from .refusal import FieldError, Refusal
@@ -106,14 +106,25 @@ class Reader:
         self.scale = scale
         self.carried = carried or {}
         self.forgiving = forgiving
+        self.before: dict[str, Any] = {}
+        """Values of the inputs before the one that is being read."""
 
-    def fields(self, inputs: "list[Input]", raw: "dict[str, Any]") -> "list[Field]":
-        """Return the fields that are asked for, in order, each with its value or errors."""
-        values: dict[str, Any] = {}
+    def fields(
+        self,
+        inputs: "list[Input]",
+        raw: "dict[str, Any]",
+        before: "dict[str, Any] | None" = None,
+    ) -> "list[Field]":
+        """Return the fields that are asked for, in order, each with its value or errors.
+
+        `before` holds the values of the inputs that stand before the rows these belong to.
+        """
+        values: dict[str, Any] = dict(before or {})
         fields = []
         for asked in inputs:
             values[asked.name] = None
-            if condition_holds(asked.only_when, values):
+            self.before = values
+            if asked.applies(values):
                 field = self._field(asked.given_earlier(values), raw)
                 values[asked.name] = field.value
                 fields.append(field)
@@ -247,7 +258,8 @@ class Rows(Input):
         if not isinstance(raw, list) or [row for row in raw if not isinstance(row, dict)]:
             field.errors = [FieldError(self.name, f"{self.label} needs a list of rows.")]
             return
-        field.rows = [reader.fields(self.columns, row) for row in raw]
+        before = dict(reader.before)
+        field.rows = [reader.fields(self.columns, row, before) for row in raw]
         spare = [at for at, row in enumerate(raw) if self.least == 0 and is_blank(row)]
         field.places = [at for at in range(len(raw)) if at not in spare]
         number = len(field.places)
