@@ -49,11 +49,45 @@ class Bounds:
 
 
 class _Measured(Input):
-    """An input whose value is a number within bounds."""
+    """An input whose value is a number within bounds.
 
-    def __init__(self, name: str, label: str, bounds: Bounds, **rest: "Any") -> None:
+    With `default_by`, ``(input, {value: default})``, a length or an angle takes its default from
+    what that earlier choice says; it is then optional.
+    """
+
+    def __init__(
+        self,
+        name: str,
+        label: str,
+        bounds: Bounds,
+        *,
+        default_by: "tuple[str, dict[str, object]] | None" = None,
+        **rest: "Any",
+    ) -> None:
         self.bounds = bounds
+        self.default_by = default_by
+        self.rest = rest
+        if default_by is not None:
+            rest["optional"] = True
         super().__init__(name, label, **rest)
+
+    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
+        if self.default_by is None:
+            return self
+        name, defaults = self.default_by
+        chosen = earlier.get(name)
+        if chosen not in defaults:
+            return self
+        rest = {key: value for key, value in self.rest.items() if key != "default_text"}
+        rest["default"] = defaults[chosen]
+        return self.within(self.bounds, rest)
+
+    def within(self, bounds: Bounds, rest: "dict[str, Any]") -> "Input":
+        """Return this input again, with `rest` as its other parameters."""
+        kind: Any = self.__class__
+        limits = {"above": bounds.above, "least": bounds.least, "below": bounds.below}
+        again: Input = kind(self.name, self.label, most=bounds.most, **limits, **rest)
+        return again
 
     def read(self, raw: object, scale: Scale) -> "Any":
         value = self.number_of(raw, scale)

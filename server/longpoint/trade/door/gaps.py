@@ -1,16 +1,64 @@
-"""The gaps round a hung leaf, as every tool that hangs one asks for them."""
+"""A leaf and the gaps round it, as every tool that makes or hangs one asks for them.
 
-from ..tool import Choice, Input, Length
+A gap is one size whatever it lies above or beside: `floor_gap` is under the leaf, over a floor or
+over the bottom of a cupboard.
+"""
+
+from ..tool import Angle, Choice, Input, Length
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+MEETING_HELP = "Between the leaves."
 
 
-def gap(name: str, label: str, default: str, help: str) -> Length:
+def gap(name: str, label: str, default: str, help: str, quantity: str = "") -> Length:
     """Return an input for a small clearance, in inches; 0 is allowed."""
-    return Length(name, label, default=default, least=0, most=6, help=help)
+    return Length(name, label, default=default, least=0, most=6, help=help, quantity=quantity)
+
+
+def opening_width(help: str = "Between the finished jambs.") -> Length:
+    """Return the input `opening_width`, which was `width`."""
+    return Length(
+        "opening_width", "Opening width", help=help, quantity="opening width", was=("width",)
+    )
+
+
+def opening_height(help: str = "From the finished floor to the head.") -> Length:
+    """Return the input `opening_height`, which was `height`."""
+    return Length(
+        "opening_height", "Opening height", help=help, quantity="opening height", was=("height",)
+    )
+
+
+def leaf_width(*was: str, **rest: "Any") -> Length:
+    """Return the input `leaf_width`; `was` are the names it had."""
+    return Length("leaf_width", "Leaf width", quantity="leaf width", was=was, **rest)
+
+
+def leaf_height(*was: str, **rest: "Any") -> Length:
+    """Return the input `leaf_height`; `was` are the names it had."""
+    return Length("leaf_height", "Leaf height", quantity="leaf height", was=was, **rest)
+
+
+def door_thickness(*was: str, **rest: "Any") -> Length:
+    """Return the input `door_thickness`: of an interior door unless `rest` says otherwise."""
+    given: dict[str, Any] = {"default": "1 3/8"}
+    given.update(rest)
+    return Length("door_thickness", "Door thickness", quantity="leaf thickness", was=was, **given)
+
+
+def edge_bevel(**rest: "Any") -> Angle:
+    """Return the input `bevel` of a leaf's edges, degrees."""
+    return Angle("bevel", "Edge bevel", least=0, most=10, quantity="bevel", **rest)
 
 
 def leaves() -> Choice:
-    """Return the input `leaves`: one door, or a pair."""
-    return Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1")
+    """Return the input `leaves`: one, or a pair."""
+    return Choice(
+        "leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1", quantity="leaves"
+    )
 
 
 def leaf_gaps() -> "list[Input]":
@@ -21,12 +69,13 @@ def leaf_gaps() -> "list[Input]":
         default="1/8",
         least=0,
         most=6,
-        help="Between the leaves.",
+        help=MEETING_HELP,
         only_when=("leaves", "2"),
+        quantity="meeting gap",
     )
     return [
-        gap("side_gap", "Side gap", "1/8", "Between leaf and jamb, each side."),
-        gap("head_gap", "Head gap", "1/8", "Between leaf and head."),
-        gap("floor_gap", "Floor gap", "1/2", "Above the floor covering."),
+        gap("side_gap", "Side gap", "1/8", "Between leaf and jamb, each side.", "side gap"),
+        gap("head_gap", "Head gap", "1/8", "Between leaf and head.", "head gap"),
+        gap("floor_gap", "Floor gap", "1/2", "Above the floor covering.", "floor gap"),
         meeting,
     ]
