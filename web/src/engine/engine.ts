@@ -13,7 +13,7 @@ const BOOT_SECONDS = 20;
 export class Engine {
   #worker = new Worker(address(workerPath), { type: "module", name: "trade core" });
   #id = LISTENING;
-  // Posted before the script listens, the loadCoreAssets wait for it in the worker: a page that is busy
+  // Posted before the script listens, the assets wait for it in the worker: a page that is busy
   // reading its screens would hear late that it listens.
   #booting = loadCoreAssets().then((boot) => this.#post({ boot }));
   /** Resolves when the core has answered once, rejects with a CoreFault. */
@@ -36,7 +36,7 @@ export class Engine {
   }
 
   /**
-   * ActiveField JSON text to the core and return its JSON text.
+   * Hand JSON text to the core and return its JSON text.
    *
    * A core that still starts answers as soon as it has: the text waits in its worker, not here for
    * a page that is busy drawing its first screen.

@@ -6,7 +6,7 @@ import { Engine } from "./engine";
  */
 let first: Engine | undefined = new Engine();
 
-/** ActiveField the first worker over, once. */
+/** Hand the first worker over, once. */
 export function takePrestarted(): Engine | undefined {
   const taken = first;
   first = undefined;

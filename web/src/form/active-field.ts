@@ -1,5 +1,6 @@
 /** The field in hand: which one the pad is for, and how pad and hardware keyboard write into it. */
 import type { InchSplit } from "../contract";
+import { layerClosed, layerOpened } from "../address/layers";
 import { idOf, typedPaths } from "./paths";
 import type { Session } from "./session";
 
@@ -35,6 +36,7 @@ export class ActiveField {
     if (path === this.path) return;
     this.isTyping = false;
     this.isFresh = true;
+    layerOpened(() => this.close());
     this.host.unfold(path);
     void this.host.session.askField(path);
     this.host.requestUpdate();
@@ -100,6 +102,7 @@ export class ActiveField {
 
   drop(): void {
     this.host.session.active = "";
+    layerClosed();
     this.host.requestUpdate();
   }
 

@@ -1,4 +1,4 @@
-/** The ruleStrip of rule: a stretch of the tape around a length, the crow's foot on its very tick. */
+/** The strip of rule: a stretch of the tape around a length, the crow's foot on its very tick. */
 import { html, svg, type SVGTemplateResult, type TemplateResult } from "lit";
 import type { Ticked, Units } from "../contract";
 
@@ -43,7 +43,7 @@ function tickSvg(x: number, height: number): SVGTemplateResult {
   return svg`<line class="tick" x1=${x} y1=${TOP} x2=${x} y2=${TOP + height}></line>`;
 }
 
-/** Returns the ruleStrip for a length shown at `tick`/`per` units, or nothing to draw as null. */
+/** Returns the strip for a length shown at `tick`/`per` units, or nothing to draw as null. */
 export function ruleStrip({ tick, per }: Ticked, units: Units): TemplateResult | null {
   if (tick === null || per === null || per <= 0) return null;
   const ruler = rulerOf(units, per);

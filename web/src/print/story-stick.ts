@@ -1,4 +1,4 @@
-/** The story stick: all marks of an answer at their true distances, a ruleStrip for each datum. */
+/** The story stick: all marks of an answer at their true distances, a strip for each datum. */
 import type { Mark } from "../contract";
 import { capital } from "../text/words";
 import { joinSvg } from "./join";
@@ -21,18 +21,18 @@ interface Strip {
   marks: { at: number; number: string; name: string }[];
 }
 
-/** Distances in millimeters from the ruleStrip's start: the datum, or the first mark before it. */
+/** Distances in millimeters from the strip's start: the datum, or the first mark before it. */
 function stripsOf(marks: Mark[], start: number): Strip[] {
   const strips: Strip[] = [...new Set(marks.map(({ from }) => from))].map((from) => ({
     from,
     marks: [{ at: -start, number: "0", name: capital(from) }],
   }));
   for (const { from, value, tag, text, label } of marks) {
-    const ruleStrip = strips.find((each) => each.from === from);
+    const strip = strips.find((each) => each.from === from);
     const name = tag ? `${label} (${tag})` : label;
-    ruleStrip?.marks.push({ at: value * INCH - start, number: text, name });
+    strip?.marks.push({ at: value * INCH - start, number: text, name });
   }
-  for (const ruleStrip of strips) ruleStrip.marks.sort((one, other) => one.at - other.at);
+  for (const strip of strips) strip.marks.sort((one, other) => one.at - other.at);
   return strips;
 }
 
@@ -61,8 +61,8 @@ function labelSvg(x: number, y: number, number: string, name: string, shrunk: nu
   );
 }
 
-function marksSvg(ruleStrip: Strip, x: number, from: number): string {
-  const here = ruleStrip.marks.filter(({ at }) => at >= from - SAME && at <= from + BODY.height + SAME);
+function marksSvg(strip: Strip, x: number, from: number): string {
+  const here = strip.marks.filter(({ at }) => at >= from - SAME && at <= from + BODY.height + SAME);
   const apart = Math.min(APART, (BODY.height - 2 * INSET) / Math.max(here.length, 1));
   const rows = spread(here.map(({ at }) => at - from), apart);
   return here
@@ -83,23 +83,23 @@ interface Tile {
   /** Which stretch of the stick, from 0, and how many there are. */
   number: number;
   count: number;
-  /** Millimeters of the sheet for each ruleStrip. */
+  /** Millimeters of the sheet for each strip. */
   share: number;
 }
 
 function tileSvg({ strips, number, count, share }: Tile, page: number): string {
   const [top, bottom] = [BODY.top, BODY.top + BODY.height];
   return strips
-    .map((ruleStrip, at) => {
+    .map((strip, at) => {
       const x = at * share;
       const [from, to] = [x, x + share - GAP];
-      const name = words(x, top - 2.4, `From ${ruleStrip.from}`, { name: "strong", size: 2.8 });
+      const name = words(x, top - 2.4, `From ${strip.from}`, { name: "strong", size: 2.8 });
       const before = { from: [from, top], to: [to, top], inward: [0, 1] } as const;
       const after = { from: [from, bottom], to: [to, bottom], inward: [0, -1] } as const;
       return (
         line("edge", x, top, x, bottom) +
         name +
-        marksSvg(ruleStrip, x, number * BODY.height) +
+        marksSvg(strip, x, number * BODY.height) +
         (number > 0 ? joinSvg({ ...before, other: page - 1, isCut: true }) : "") +
         (number < count - 1 ? joinSvg({ ...after, other: page + 1, isCut: false }) : "")
       );

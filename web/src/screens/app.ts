@@ -1,5 +1,5 @@
 /** The frame around every screen: header, places, sheets, and what is said at the foot. */
-import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { keyed } from "lit/directives/keyed.js";
 import type { Scale } from "../contract";
@@ -17,7 +17,8 @@ import { unfoldForPrint } from "../print/print";
 import { typeset } from "../text/typeset";
 import { hashOf, routeOf, type Route } from "../address/address";
 import { arrived, isFromForm } from "../address/address-bar";
-import { bringBack, saveFile, share } from "./backup-file";
+import { isLayerChange, layerClosed, layerOpened } from "../address/layers";
+import { bringBack, share } from "./backup-file";
 import { earlierSheet } from "./earlier-answers";
 import { storageFault, flushed, onStorageFault, unpacked } from "../store/autosave";
 import { loadLists } from "../store/lists";
@@ -46,12 +47,14 @@ export class App extends LitElement {
   @state() private settings!: Settings;
   @state() private sheet: "" | "settings" | "earlier" = "";
   @state() private kept: KeptAnswer[] | string | null = null;
-  @state() private isFinding = false;
+  /** The words that questions are searched for. */
+  @state() private asked = "";
   @state() private said: Toast | null = null;
   @state() private newer: (() => Promise<void>) | null = null;
   @state() private install: (() => Promise<boolean>) | null = null;
   private readonly core = new Core();
   private pages = 0;
+  private listLeft: { place: string; top: number } | null = null;
   private timer = 0;
 
   protected override createRenderRoot(): HTMLElement {
@@ -70,7 +73,9 @@ export class App extends LitElement {
 
   private async begin(): Promise<void> {
     await this.takeSettings();
-    addEventListener("hashchange", () => void this.open());
+    // Where a list was left is remembered here, with the words it was searched for.
+    history.scrollRestoration = "manual";
+    addEventListener("hashchange", () => void (isLayerChange() || this.open()));
     await this.open();
   }
 
@@ -105,10 +110,14 @@ export class App extends LitElement {
     if (!route) return this.goHome();
     const start = route.tool ? await this.startOf(route) : EMPTY;
     if (number !== this.pages) return;
+    const left = this.page?.route;
+    if (left && !left.tool) this.listLeft = { place: left.place, top: scrollY };
     this.page = { number, route, start };
     this.sheet = "";
-    this.isFinding = false;
-    scrollTo(0, 0);
+    const isBack = Boolean(left?.tool) && !route.tool && this.listLeft?.place === route.place;
+    if (!isBack && !route.tool) this.asked = "";
+    await this.updateComplete;
+    scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
     const place = catalog.places.find((each) => each.place === route.place);
     document.title = `${route.tool?.declaration.title ?? place?.title ?? ""} · Longpoint`;
     if (route.place !== this.settings.place) this.change({ place: route.place });
@@ -175,7 +184,7 @@ export class App extends LitElement {
     if (!page) return nothing;
     const { place, tool } = page.route;
     const shelf = catalog.places.find((each) => each.place === place);
-    const title = tool?.declaration.title ?? (this.isFinding ? "Found" : shelf?.title);
+    const title = tool?.declaration.title ?? (this.asked ? "Found" : shelf?.title);
     return html`<div class="frame">
         <div class="page">
           ${this.header(place, title ?? "", tool !== null)} ${this.banner()}
@@ -189,17 +198,20 @@ export class App extends LitElement {
                     .scale=${this.scale}
                     .core=${this.core}
                     .openEarlier=${() => void this.showEarlier()}
+                    .share=${() => void share(title ?? "", this.toolScreen?.form.unshared ?? [])}
                   ></lp-tool>`,
                 )
               : keyed(place, html`<lp-place
                     .place=${place}
-                    .finding=${(isFinding: boolean) => (this.isFinding = isFinding)}
+                    .asked=${this.asked}
+                    .ask=${(asked: string) => (this.asked = asked)}
+                    .restore=${(file: File) => void this.bringBack(file)}
                   ></lp-place>`)}
           </main>
         </div>
         ${nav(place)}
       </div>
-      ${this.saying()} ${this.openSheet(title ?? "")}`;
+      ${this.saying()} ${this.openSheet()}`;
   }
 
   private header(place: string, title: string, isTool: boolean): TemplateResult {
@@ -237,7 +249,8 @@ export class App extends LitElement {
       this.said = null;
       said?.act();
     };
-    return html`<div class="saying" role="status">
+    // A popover lies above open sheets too.
+    return html`<div class="saying" role="status" popover="manual">
       ${said
         ? html`<p>${typeset(said.words)}</p>
             ${said.action ? html`<button type="button" @click=${act}>${said.action}</button>` : nothing}`
@@ -245,19 +258,29 @@ export class App extends LitElement {
     </div>`;
   }
 
-  private openSheet(title: string): TemplateResult | typeof nothing {
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has("said" as never)) this.raise();
+    if (changed.has("sheet" as never)) {
+      if (this.sheet) layerOpened(() => (this.sheet = ""));
+      else if (changed.get("sheet" as never)) layerClosed();
+    }
+  }
+
+  /** Shows what is said above whatever was opened last. */
+  private raise(): void {
+    const saying = this.querySelector<HTMLElement>(".saying");
+    if (saying?.matches(":popover-open")) saying.hidePopover();
+    if (this.said) saying?.showPopover();
+  }
+
+  private openSheet(): TemplateResult | typeof nothing {
     const close = (): void => void (this.sheet = "");
     if (this.sheet === "earlier") return earlierSheet(this.kept, (entry) => this.recall(entry), close);
     if (this.sheet !== "settings") return nothing;
     return settingsSheet({
       settings: this.settings,
       install: this.install,
-      isTool: Boolean(this.page?.route.tool),
-      unshared: this.toolScreen?.form.unshared ?? [],
       change: (part) => this.change(part),
-      share: () => void share(title),
-      saveFile: () => void saveFile(),
-      bringBack: (file) => void this.bringBack(file),
       close,
     });
   }
@@ -280,7 +303,7 @@ export class App extends LitElement {
 
 const READY = "longpoint ready offline";
 
-/** Toast once on a device; where even that can't be noted, it may be said again. */
+/** Said once on a device; where even that can't be noted, it may be said again. */
 function sayReadyOnce(): void {
   try {
     if (localStorage.getItem(READY)) return;

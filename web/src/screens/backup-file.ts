@@ -36,14 +36,19 @@ export async function bringBack(file: File): Promise<boolean> {
   }
 }
 
-/** Hands on the address of this page, by the phone's own way or the clipboard. */
-export async function share(title: string): Promise<void> {
+/**
+ * Hands on the address of this page, by the phone's own way or the clipboard.
+ *
+ * @param unshared names of the person's own lists that no address holds
+ */
+export async function share(title: string, unshared: string[]): Promise<void> {
   const url = location.href;
+  const left = unshared.map((list) => ` “${list}” stays on this phone.`).join("");
   try {
     if ("share" in navigator) await navigator.share({ title, url });
     else {
       await (navigator as Navigator).clipboard.writeText(url);
-      toast("The address is copied.");
+      toast(`The address is copied.${left}`);
     }
   } catch (error) {
     // Closing the phone's list of ways to share is no failure.

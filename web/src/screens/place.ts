@@ -1,11 +1,13 @@
 /** A place: its tools by the question each answers, and a filter over every place's. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { customElement, property, state } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
+import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { catalog } from "../engine/catalog";
 import type { CatalogTool } from "../contract";
 import { typeset } from "../text/typeset";
 import { hashOf } from "../address/address";
+import { saveFile } from "./backup-file";
 import { matching } from "./search";
 
 type Shelf = (typeof catalog.places)[number];
@@ -13,9 +15,10 @@ type Shelf = (typeof catalog.places)[number];
 @customElement("lp-place")
 export class PlaceScreen extends LitElement {
   @property({ attribute: false }) place = "";
-  /** Told whether questions of every place are shown, not those of this one. */
-  @property({ attribute: false }) finding: (isFinding: boolean) => void = () => undefined;
-  @state() private asked = "";
+  /** The words that questions of every place are searched for; empty for this place's list. */
+  @property({ attribute: false }) asked = "";
+  @property({ attribute: false }) ask: (asked: string) => void = () => undefined;
+  @property({ attribute: false }) restore: (file: File) => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -30,24 +33,44 @@ export class PlaceScreen extends LitElement {
           placeholder="Find a question…"
           autocomplete="off"
           enterkeyhint="search"
-          @input=${(event: Event) => this.find((event.target as HTMLInputElement).value.trim())}
+          .value=${live(this.asked)}
+          @input=${(event: Event) => this.ask((event.target as HTMLInputElement).value)}
         />
       </label>
-      ${this.asked ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
+      ${this.asked.trim() ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
+      ${this.asked.trim() ? nothing : this.keeping()}
     </div>`;
   }
 
-  private find(asked: string): void {
-    this.asked = asked;
-    this.finding(asked !== "");
+  /** Everything kept on this phone, to a file and back. */
+  private keeping(): TemplateResult {
+    const restore = (event: Event): void => {
+      const field = event.target as HTMLInputElement;
+      const file = field.files?.[0];
+      if (file) this.restore(file);
+      field.value = "";
+    };
+    return html`<section class="keeping" aria-label="Kept on this phone">
+      <h2>Kept on this phone</h2>
+      <div class="actions">
+        <button type="button" @click=${() => void saveFile()}>Save to a file</button>
+        <label class="filebutton"
+          ><input type="file" accept="application/json,.json" @change=${restore} /><span
+            >Restore from a file</span
+          ></label
+        >
+      </div>
+    </section>`;
   }
 
   private found(): TemplateResult {
-    const shelves = catalog.places
+    const here = catalog.places.filter(({ place }) => place === this.place);
+    const elsewhere = catalog.places.filter(({ place }) => place !== this.place);
+    const shelves = [...here, ...elsewhere]
       .map((shelf) => ({ ...shelf, tools: matching(shelf.tools, this.asked) }))
       .filter((shelf) => shelf.tools.length > 0);
     const count = shelves.reduce((sum, shelf) => sum + shelf.tools.length, 0);
-    const said = count === 0 ? `No question holds “${this.asked}”.` : `${count} found`;
+    const said = count === 0 ? `No question holds “${this.asked.trim()}”.` : `${count} found`;
     return html`<p class="found ${count ? "unseen" : ""}" role="status">${said}</p>
       ${shelves.map((shelf) => html`<h2>${shelf.title}</h2>${this.shelf(shelf)}`)}`;
   }

@@ -1,13 +1,14 @@
 /** Finding a question by any word that its tool says, or that the trade says for it. */
 import type { CatalogTool, Input } from "../contract";
 
-/** Returns the tools that hold every word asked for; those that hold them in their names come first. */
+/** Returns the tools that hold every word asked for, best match first: in its title, its names, its form. */
 export function matching(tools: CatalogTool[], asked: string): CatalogTool[] {
   const words = asked.toLowerCase().split(/\s+/).filter(Boolean);
   const isIn = (text: string): boolean => words.every((word) => forms(word).some((form) => text.includes(form)));
-  const near = tools.filter((tool) => isIn(named(tool)));
-  const far = tools.filter((tool) => !near.includes(tool) && isIn(`${named(tool)} ${said(tool)}`));
-  return [...near, ...far];
+  const rank = (tool: CatalogTool): number =>
+    [titled(tool), named(tool), `${named(tool)} ${said(tool)}`].findIndex(isIn);
+  const ranked = tools.map((tool) => ({ tool, at: rank(tool) })).filter(({ at }) => at >= 0);
+  return ranked.sort((one, other) => one.at - other.at).map(({ tool }) => tool);
 }
 
 /** A word asked for in the plural is found in the singular too: "boxes", "boards", "balusters". */
@@ -17,6 +18,10 @@ function forms(word: string): string[] {
   if (/(?:s|x|z|ch|sh)es$/.test(word)) shorter.push(word.slice(0, -2));
   if (word.endsWith("ies")) shorter.push(`${word.slice(0, -3)}y`);
   return [word, ...shorter];
+}
+
+function titled({ declaration }: CatalogTool): string {
+  return [declaration.title, declaration.slug].join(" ").toLowerCase();
 }
 
 function named({ declaration }: CatalogTool): string {

@@ -10,14 +10,7 @@ export interface SettingsView {
   settings: Settings;
   /** Asks the browser to install; null where it offers no way now. */
   install: (() => Promise<boolean>) | null;
-  /** Whether a tool is open, whose address can be shared. */
-  isTool: boolean;
-  /** Names of the person's own lists that this answer uses and its address doesn't carry. */
-  unshared: string[];
   change(part: Partial<Settings>): void;
-  share(): void;
-  saveFile(): void;
-  bringBack(file: File): void;
   close(): void;
 }
 
@@ -64,7 +57,7 @@ export function chipWords(scale: Scale): string {
 export function settingsSheet(view: SettingsView): TemplateResult {
   return sheet(
     "How it is shown",
-    html`${scales(view)} ${look(view)} ${screen(view)} ${doings(view)}`,
+    html`${scales(view)} ${look(view)} ${screen(view)} <div class="doings">${installing(view)}</div>`,
     view.close,
   );
 }
@@ -116,30 +109,6 @@ function screen(view: SettingsView): TemplateResult {
       >Keep the screen awake</span
     ></label
   >`;
-}
-
-function doings(view: SettingsView): TemplateResult {
-  const bringBack = (event: Event): void => {
-    const field = event.target as HTMLInputElement;
-    const file = field.files?.[0];
-    if (file) view.bringBack(file);
-    field.value = "";
-  };
-  return html`<div class="doings">
-    ${view.isTool
-      ? html`<button type="button" @click=${view.share}>Share this answer's address</button>
-          ${view.unshared.map(
-            (list) => html`<p class="quiet">“${list}” stays on this phone: no address holds it.</p>`,
-          )}`
-      : nothing}
-    <button type="button" @click=${view.saveFile}>Save everything to a file</button>
-    <label class="filebutton"
-      ><input type="file" accept="application/json,.json" @change=${bringBack} /><span
-        >Bring back from a file</span
-      ></label
-    >
-    ${installing(view)}
-  </div>`;
 }
 
 function installing({ install }: SettingsView): TemplateResult | typeof nothing {

@@ -1,0 +1,47 @@
+/**
+ * The browser's Back closes an open pad or sheet before it leaves the page.
+ *
+ * While a layer is open an entry of its own stands in the browser's history. A layer that is closed
+ * in another way leaves that entry there, and the next Back passes over it.
+ */
+import { entryState, rewrite } from "./address-bar";
+
+let close: (() => void) | null = null;
+/** Whether the history stands at a layer's entry. */
+let isAtLayer = entryState().layer;
+let isSwallowed = false;
+
+addEventListener("popstate", () => {
+  if (!isAtLayer) {
+    isAtLayer = entryState().layer;
+    return;
+  }
+  isAtLayer = false;
+  // The entry below was written before the layer opened: it takes over what was typed since.
+  isSwallowed = rewrite();
+  const closing = close;
+  close = null;
+  if (closing) closing();
+  else history.back();
+});
+
+/** A layer opens; `closing` closes it when Back is pressed. */
+export function layerOpened(closing: () => void): void {
+  close = closing;
+  if (isAtLayer) return;
+  isAtLayer = true;
+  history.pushState({ ...entryState(), layer: true }, "", location.hash);
+}
+
+/** The layer was closed otherwise. */
+export function layerClosed(): void {
+  close = null;
+}
+
+/** Whether the change of address just heard of was only a layer's entry going. */
+export function isLayerChange(): boolean {
+  const was = isSwallowed;
+  isSwallowed = false;
+  if (!was) isAtLayer = entryState().layer;
+  return was;
+}
