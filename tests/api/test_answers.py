@@ -38,32 +38,37 @@ def test_a_hinge_mortise(client: FlaskClient) -> None:
 
 def test_a_bare_number_in_a_text_is_in_the_units_asked_for(client: FlaskClient) -> None:
     """25.4 mm to the inch: international yard and pound agreement of 1959."""
-    inputs = {"width": "762", "height": "1016", "side_width": "63.5"}
+    inputs = {
+        "fit": "inside",
+        "opening_width": "762",
+        "opening_height": "1016",
+        "trim_width": "63.5",
+    }
     metric = post(client, "mitered-frame", inputs, units="mm").json
     assert metric["units"] == "mm"
-    assert metric["inputs"]["width"] == pytest.approx(30, abs=1e-12)
-    assert metric["inputs"]["side_width"] == pytest.approx(2.5, abs=1e-12)
+    assert metric["inputs"]["opening_width"] == pytest.approx(30, abs=1e-12)
+    assert metric["inputs"]["trim_width"] == pytest.approx(2.5, abs=1e-12)
 
 
 def test_a_json_number_is_inches_whatever_the_units(client: FlaskClient) -> None:
     """So the API's own description says."""
-    inputs = {"width": 30, "height": 40.0, "side_width": 2.5}
-    assert post(client, "mitered-frame", inputs, units="mm").json["inputs"]["width"] == 30
+    inputs = {"fit": "inside", "opening_width": 30, "opening_height": 40.0, "trim_width": 2.5}
+    assert post(client, "mitered-frame", inputs, units="mm").json["inputs"]["opening_width"] == 30
 
 
 @pytest.mark.parametrize("blank", ["", None])
 def test_blank_means_not_given(client: FlaskClient, blank: str | None) -> None:
     """An empty field of a form is no input: the default stands, a needed one is missed."""
-    given = {"width": 30, "height": 40, "side_width": 2.5}
+    given = {"fit": "inside", "opening_width": 30, "opening_height": 40, "trim_width": 2.5}
     bare = post(client, "mitered-frame", given).json
     assert post(client, "mitered-frame", given | {"top_width": blank}).json == bare
-    missed = post(client, "mitered-frame", given | {"width": blank}).json["errors"]["json"]
-    assert list(missed) == ["width"]
+    missed = post(client, "mitered-frame", given | {"opening_width": blank}).json["errors"]["json"]
+    assert list(missed) == ["opening_width"]
 
 
 def test_what_is_not_asked_for_now_is_ignored(client: FlaskClient) -> None:
     """The reveal belongs to trim around an opening: inside a recess it may hold anything."""
-    given = {"fit": "inside", "width": 30, "height": 40, "side_width": 2.5}
+    given = {"fit": "inside", "opening_width": 30, "opening_height": 40, "trim_width": 2.5}
     bare = post(client, "mitered-frame", given).json
     assert post(client, "mitered-frame", given | {"reveal": "abc"}).json == bare
     around = post(client, "mitered-frame", given | {"fit": "around", "reveal": "abc"})
@@ -73,6 +78,7 @@ def test_what_is_not_asked_for_now_is_ignored(client: FlaskClient) -> None:
 def test_a_huge_number_where_nothing_is_asked_is_ignored_too(client: FlaskClient) -> None:
     """Python won't turn 5,000 digits into an integer; the API must not trip over that."""
     digits = "9" * 5000
-    body = f'{{"fit": "inside", "width": 30, "height": 40, "side_width": 2, "reveal": {digits}}}'
+    sizes = '"opening_width": 30, "opening_height": 40, "trim_width": 2'
+    body = f'{{"fit": "inside", {sizes}, "reveal": {digits}}}'
     response = client.post("/api/tools/mitered-frame", data=body, content_type="application/json")
     assert response.status_code == 200

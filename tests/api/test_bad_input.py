@@ -67,9 +67,13 @@ def test_junk_is_no_measure(client: FlaskClient, tool: str, name: str, junk: Any
 
 def test_trim_wider_than_its_recess(client: FlaskClient) -> None:
     """Two pieces 6 wide leave nothing of a recess 10 wide: plain subtraction."""
-    response = post(client, "mitered-frame", {"width": 10, "height": 40, "side_width": 6})
+    response = post(
+        client,
+        "mitered-frame",
+        {"fit": "inside", "opening_width": 10, "opening_height": 40, "trim_width": 6},
+    )
     assert response.status_code == 422
-    (message,) = response.json["errors"]["json"]["side_width"]
+    (message,) = response.json["errors"]["json"]["trim_width"]
     assert "10" in message
     assert "5" in message, "says what would do"
 
@@ -83,9 +87,11 @@ def test_a_corner_that_is_none(client: FlaskClient, corner: Any) -> None:
 
 
 def test_missing_and_unknown_fields_are_all_named(client: FlaskClient) -> None:
-    response = post(client, "mitered-frame", {"width": 30, "colour": "red", "a.b": 1, "a": 2})
+    response = post(
+        client, "mitered-frame", {"opening_width": 30, "colour": "red", "a.b": 1, "a": 2}
+    )
     errors = response.json["errors"]["json"]
-    assert set(errors) == {"height", "side_width", "colour", "a.b", "a"}
+    assert set(errors) == {"fit", "opening_height", "trim_width", "colour", "a.b", "a"}
     assert "colour" in errors["colour"][0]
 
 
@@ -121,7 +127,7 @@ def test_a_body_that_is_no_json(client: FlaskClient, body: bytes) -> None:
     ],
 )
 def test_a_query_that_makes_no_sense(client: FlaskClient, query: dict[str, str], name: str) -> None:
-    given = {"width": 30, "height": 40, "side_width": 2.5}
+    given = {"fit": "inside", "opening_width": 30, "opening_height": 40, "trim_width": 2.5}
     response = post(client, "mitered-frame", given, **query)
     assert response.status_code == 422
     assert list(response.json["errors"]["query"]) == [name]
@@ -129,10 +135,10 @@ def test_a_query_that_makes_no_sense(client: FlaskClient, query: dict[str, str],
 
 def test_the_first_infinity_json_can_spell(client: FlaskClient) -> None:
     """1e400 is JSON (RFC 8259, 6) and past every binary64 number (IEEE 754)."""
-    body = b'{"width": 1e400, "height": 40, "side_width": 2}'
+    body = b'{"fit": "inside", "opening_width": 1e400, "opening_height": 40, "trim_width": 2}'
     response = client.post("/api/tools/mitered-frame", data=body, content_type="application/json")
     assert response.status_code == 422
-    assert list(response.json["errors"]["json"]) == ["width"]
+    assert list(response.json["errors"]["json"]) == ["opening_width"]
 
 
 def test_a_fault_of_ours_is_json_too(client: FlaskClient, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -140,7 +146,7 @@ def test_a_fault_of_ours_is_json_too(client: FlaskClient, monkeypatch: pytest.Mo
         raise ArithmeticError("deliberate")
 
     monkeypatch.setattr(tool_named("mitered-frame"), "work", break_down)
-    given = {"width": 30, "height": 40, "side_width": 2.5}
+    given = {"fit": "inside", "opening_width": 30, "opening_height": 40, "trim_width": 2.5}
     response = post(client, "mitered-frame", given)
     assert response.status_code == 500
     assert "deliberate" not in json.dumps(response.json)

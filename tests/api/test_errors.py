@@ -3,7 +3,7 @@
 import pytest
 from flask.testing import FlaskClient
 
-GIVEN = {"width": 30, "height": 40, "side_width": 2.5}
+GIVEN = {"fit": "inside", "opening_width": 30, "opening_height": 40, "trim_width": 2.5}
 
 
 def test_the_shelf_names_every_tool_by_place(client: FlaskClient) -> None:
@@ -80,7 +80,7 @@ def test_no_answer_is_open_to_other_sites(client: FlaskClient) -> None:
 def test_nothing_is_kept(client: FlaskClient) -> None:
     """An answer carries no state: no cookie (RFC 6265), and the same question the same answer."""
     first = client.post("/api/tools/mitered-frame", json=GIVEN)
-    client.post("/api/tools/mitered-frame", json=GIVEN | {"width": 99})
+    client.post("/api/tools/mitered-frame", json=GIVEN | {"opening_width": 99})
     again = client.post("/api/tools/mitered-frame", json=GIVEN)
     assert "Set-Cookie" not in first.headers
     assert first.json == again.json

@@ -38,7 +38,7 @@ def _thousandths(first: int) -> list[str]:
 
 
 TOOLS = (
-    Change("saw", "mitered-frame", "field-width", _sixteenths(27)),
+    Change("saw", "mitered-frame", "field-opening_width", _sixteenths(27)),
     Change("saw", "corner-joint", "field-corner", [str(88 + n / 10) for n in range(CHANGES)]),
     Change("site", "hinge-layout", "field-leaf_thickness", _thousandths(80)),
     Change("saw", "trim-run", "field-walls-0-length", _sixteenths(140), is_in_row=True),

@@ -11,7 +11,12 @@ from longpoint.trade.calls import call
 from longpoint.trade.shelf import PLACES, slugs_at, tool_named
 
 READY = "Ready offline"
-FRAME = {"width": "27 13/16", "height": "60 1/8", "side_width": "2 1/2"}
+FRAME = {
+    "fit": "inside",
+    "opening_width": "27 13/16",
+    "opening_height": "60 1/8",
+    "trim_width": "2 1/2",
+}
 ROOM = [{"length": "144"}, {"length": "120"}, {"length": "96"}]
 TOOLS = [(place, slug) for place, _ in PLACES for slug in slugs_at(place)]
 

@@ -38,7 +38,7 @@ def frame(app: App) -> None:
 def pad(app: App) -> None:
     """A measure on the inch pad."""
     frame(app)
-    app.field("Height").tap()
+    app.field("Opening height").tap()
     expect(app.page.get_by_role("group", name="Pad for")).to_be_visible()
 
 

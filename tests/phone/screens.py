@@ -5,7 +5,7 @@ from collections.abc import Callable
 
 from playwright.sync_api import expect
 
-from tests.phone.app import TOOLS, App, hash_of
+from tests.phone.app import FRAME, TOOLS, App, hash_of
 
 Show = Callable[[App], None]
 
@@ -36,7 +36,7 @@ def pad(at: str, slug: str, label: str) -> Show:
 
 
 def refused(app: App) -> None:
-    inputs = {"width": "10", "height": "3/0", "side_width": "6"}
+    inputs = FRAME | {"opening_width": "10", "opening_height": "3/0", "trim_width": "6"}
     app.turn("saw", "mitered-frame", hash_of("saw", "mitered-frame", inputs))
     expect(app.page.get_by_text("3/0 has a 0 under the line").first).to_be_visible()
 
@@ -88,7 +88,7 @@ SCREENS: dict[str, Show] = {
     **{f"place {name}": place(name) for name in ("yard", "saw", "site")},
     **{f"{slug} answered": answered(at, slug) for at, slug in TOOLS},
     **{f"{slug} empty": empty(at, slug) for at, slug in TOOLS},
-    "pad for a length": pad("saw", "mitered-frame", "Width"),
+    "pad for a length": pad("saw", "mitered-frame", "Opening width"),
     "pad for an angle": pad("saw", "corner-joint", "Corner"),
     "pad for a count": pad("saw", "even-spacing", "How many"),
     "pad for a text": pad("yard", "stock-sizes", "Label"),

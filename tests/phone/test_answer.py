@@ -15,8 +15,8 @@ class TestAnswer:
         app.expect_answer("27 and 13/16")
         drawing = app.page.locator(".result svg.drawing")
         for label, text, says in (
-            ("Width", "30", ": 30"),
-            ("Width", "41 1/2", "41 and 1/2"),
+            ("Opening width", "30", ": 30"),
+            ("Opening width", "41 1/2", "41 and 1/2"),
             ("Play", "1/4", "41 and 1/4"),
         ):
             before = drawing.evaluate("(svg) => svg.outerHTML")
@@ -27,11 +27,11 @@ class TestAnswer:
     @pytest.mark.parametrize(
         ("fragment", "label", "bad", "words"),
         [
-            (frame(), "Width", "3/0", "3/0"),
-            (frame(), "Width", "-5", "-5"),
-            (frame(), "Width", "abc", "abc"),
-            (frame(), "Width", "1" * 10_000, "long"),
-            (frame(width="10"), "Trim width", "6", "narrower than 5"),
+            (frame(), "Opening width", "3/0", "3/0"),
+            (frame(), "Opening width", "-5", "-5"),
+            (frame(), "Opening width", "abc", "abc"),
+            (frame(), "Opening width", "1" * 10_000, "long"),
+            (frame(opening_width="10"), "Trim width", "6", "narrower than 5"),
             ("#/saw/corner-joint?corner=90&width_a=3", "Corner", "180", "180"),
         ],
         ids=["no denominator", "negative", "no number", "endless", "wider than the recess", "flat"],
@@ -61,7 +61,7 @@ class TestAnswer:
         app.field("Trim width").tap()
         write = "(field, text) => { field.value = text; field.dispatchEvent(new Event('input')); }"
         for text, wrong in (("abc", 1), ("30", 0)):
-            app.field("Width").evaluate(write, text)
+            app.field("Opening width").evaluate(write, text)
             expect(app.page.locator("form .message")).to_have_count(wrong)
             expect(app.field("Trim width")).to_be_focused()
 
@@ -73,7 +73,7 @@ class TestMotion:
     ) -> None:
         app = App(page_of(browser, reduced_motion=wish), address)
         app.open("#/saw/mitered-frame")
-        app.field("Width").tap()
+        app.field("Opening width").tap()
         moves = app.pad.evaluate("(pad) => getComputedStyle(pad).animationName !== 'none'")
         assert moves == (wish == "no-preference")
         app.page.context.close()

@@ -16,16 +16,16 @@ PLUS = "+ then −: plus, tapped again minus"
 class TestPad:
     def test_digits_and_the_sixteenth_of_the_inch(self, app: App) -> None:
         app.open("#/saw/mitered-frame")
-        app.field("Width").tap()
+        app.field("Opening width").tap()
         app.press("2", "7")
         app.pick(13)
-        expect(app.field("Width")).to_have_value("27 13/16")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
         expect(app.pad).to_contain_text("706 mm")  # 27.8125 x 25.4 = 706.4
 
     def test_every_key(self, app: App) -> None:
         """In a recess without play the top is as long as the recess is wide."""
         app.open(frame())
-        app.field("Width").tap()
+        app.field("Opening width").tap()
         for keys, sixteenth, says in (
             (["2", "ft, feet", "3"], 13, "27 and 13/16"),  # 24 + 3 13/16
             (["7", "0", "6", "mm, millimeters"], None, "27 and 13/16 shy"),  # 27.795
@@ -43,32 +43,32 @@ class TestPad:
 
     def test_a_sum_is_said_in_both_systems(self, app: App) -> None:
         """By hand: 27 13/16 - 2 1/2 = 25 5/16 = 642.9 mm; 27 in = 685.8 mm."""
-        app.open(frame(width="27 13/16 - 2 1/2"))
-        app.field("Width").tap()
+        app.open(frame(opening_width="27 13/16 - 2 1/2"))
+        app.field("Opening width").tap()
         expect(app.pad).to_contain_text("25 and 5/16 in · 643 mm")
-        app.open(frame(width="27 in", height="1500", side_width="60", units="mm"))
+        app.open(frame(opening_width="27 in", opening_height="1500", trim_width="60", units="mm"))
         app.page.get_by_role("button", name="Units and settings").tap()
         app.page.get_by_role("radio", name="1/10", exact=True).check(force=True)
         app.page.keyboard.press("Escape")
-        app.field("Width").tap()
+        app.field("Opening width").tap()
         expect(app.pad).to_contain_text("685.8 mm · 27 in")
 
     def test_the_crow_s_foot_stands_only_on_what_can_be_read(self, app: App) -> None:
-        app.open(frame(width="27 13/16"))
-        app.field("Width").tap()
+        app.open(frame(opening_width="27 13/16"))
+        app.field("Opening width").tap()
         expect(app.pad.locator(".inch .foot")).to_be_visible()
-        app.enter("Width", "27 13//16")
+        app.enter("Opening width", "27 13//16")
         expect(app.pad.locator(".inch .foot")).to_be_hidden()
 
     def test_taken_in_hand_again_a_digit_starts_anew_and_an_inch_goes_on(self, app: App) -> None:
         app.open(frame())
-        app.field("Width").tap()
+        app.field("Opening width").tap()
         app.pick(1)
-        expect(app.field("Width")).to_have_value("27 1/16")
+        expect(app.field("Opening width")).to_have_value("27 1/16")
         app.press("Close the pad")
-        app.field("Width").tap()
+        app.field("Opening width").tap()
         app.press("3")
-        expect(app.field("Width")).to_have_value("3")
+        expect(app.field("Opening width")).to_have_value("3")
 
     def test_next_walks_the_fields_and_ends(self, app: App) -> None:
         """At a square corner of two pieces as wide both saws stand at 45."""
@@ -114,10 +114,10 @@ class TestKeyboard:
         expect(app.field("Fits")).to_have_value("around")
         expect(app.field("Reveal")).to_be_visible()
         keyboard.press("Tab")
-        expect(app.field("Width")).to_be_focused()
+        expect(app.field("Opening width")).to_be_focused()
         keyboard.type("27 13/16")
         keyboard.press("Enter")
-        expect(app.field("Height")).to_be_focused()
+        expect(app.field("Opening height")).to_be_focused()
         keyboard.type("60 1/8")
         keyboard.press("Tab")
         expect(app.field("Trim width")).to_be_focused()
@@ -128,10 +128,10 @@ class TestKeyboard:
         keyboard.press("Escape")
         expect(app.pad).to_be_hidden()
         keyboard.press("Shift+Tab")
-        expect(app.field("Height")).to_be_focused()
+        expect(app.field("Opening height")).to_be_focused()
         keyboard.press("Shift+Tab")
         keyboard.type("30")
-        expect(app.field("Width")).to_have_value("30")
+        expect(app.field("Opening width")).to_have_value("30")
         app.expect_answer("30 and 3/8")
 
     def test_the_settings_give_the_focus_back(self, app: App) -> None:

@@ -17,33 +17,35 @@ class TestAddress:
     def test_back_from_a_tool_to_its_place(self, app: App) -> None:
         app.open("#/saw")
         app.page.get_by_role("link", name="Trim around an opening").tap()
-        app.enter("Width", "27 13/16")
-        expect(app.page).to_have_url(re.compile(r"#/saw/mitered-frame\?width=27\+13%2F16$"))
+        app.enter("Opening width", "27 13/16")
+        expect(app.page).to_have_url(
+            re.compile(r"#/saw/mitered-frame\?opening_width=27\+13%2F16&form=2$")
+        )
         app.page.go_back()
         expect(app.page.get_by_role("heading", name="At the saw")).to_be_visible()
         app.page.go_forward()
-        expect(app.field("Width")).to_have_value("27 13/16")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
 
     def test_it_beats_what_was_kept(self, app: App) -> None:
         app.open("#/saw/mitered-frame")
-        app.enter("Width", "27 13/16")
+        app.enter("Opening width", "27 13/16")
         app.turn("site")
         app.turn("saw", "mitered-frame")
-        expect(app.field("Width")).to_have_value("27 13/16")
-        app.turn("saw", "mitered-frame", "#/saw/mitered-frame?width=30")
-        expect(app.field("Width")).to_have_value("30")
-        expect(app.field("Height")).to_have_value("")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
+        app.turn("saw", "mitered-frame", "#/saw/mitered-frame?opening_width=30")
+        expect(app.field("Opening width")).to_have_value("30")
+        expect(app.field("Opening height")).to_have_value("")
 
     def test_a_reload_in_the_middle_of_typing_loses_nothing(self, app: App) -> None:
         app.open("#/saw/mitered-frame")
-        app.enter("Width", "27")
-        app.enter("Width", "27 13/16")
+        app.enter("Opening width", "27")
+        app.enter("Opening width", "27 13/16")
         app.page.reload()
-        expect(app.field("Width")).to_have_value("27 13/16")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
 
     def test_it_says_its_units(self, app: App) -> None:
         """By hand: 706 mm = 27.795, two pieces inside a recess as wide as that."""
-        app.open(frame(width="706", height="1500", side_width="60", units="mm"))
+        app.open(frame(opening_width="706", opening_height="1500", trim_width="60", units="mm"))
         app.expect_answer("27 and 13/16 shy")
 
 
@@ -58,9 +60,9 @@ class TestUndo:
 
     def test_it_brings_the_form_back_and_shows_it_from_the_top(self, app: App) -> None:
         self.empty(app)
-        expect(app.field("Width")).to_be_in_viewport()
+        expect(app.field("Opening width")).to_be_in_viewport()
         app.page.get_by_role("button", name="Undo").tap()
-        expect(app.field("Width")).to_have_value("27 13/16")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
 
     def test_it_goes_with_its_tool(self, app: App) -> None:
         self.empty(app)
@@ -86,12 +88,12 @@ class TestKept:
         app.expect_answer("27 and 13/16")
         self.choose(app, "Millimeters, to", "1")
         app.expect_answer("706 mm full")
-        expect(app.field("Width")).to_have_value("27 13/16 in")
-        app.enter("Height", "1500")
+        expect(app.field("Opening width")).to_have_value("27 13/16 in")
+        app.enter("Opening height", "1500")
         self.choose(app, "Inches, to", "1/16")
         app.expect_answer("27 and 13/16")
-        expect(app.field("Width")).to_have_value("27 13/16")
-        expect(app.field("Height")).to_have_value("1500 mm")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
+        expect(app.field("Opening height")).to_have_value("1500 mm")
         expect(app.field("Trim width")).to_have_value("2 1/2")
 
     def test_lengths_in_rows_keep_their_meaning_too(self, app: App) -> None:
@@ -109,12 +111,12 @@ class TestKept:
         sheet = app.page.get_by_role("dialog", name="Earlier answers")
         expect(sheet.get_by_role("listitem")).to_have_count(1)
         sheet.get_by_role("button", name="Close").tap()
-        app.enter("Width", "31")
+        app.enter("Opening width", "31")
         app.expect_answer(": 31")
         app.answer.get_by_role("button", name="Earlier answers").tap()
         expect(sheet.get_by_role("listitem")).to_have_count(2)
         sheet.get_by_role("button", name="27 and 13/16").tap()
-        expect(app.field("Width")).to_have_value("27 13/16")
+        expect(app.field("Opening width")).to_have_value("27 13/16")
         app.expect_answer("27 and 13/16")
 
     def test_settings_survive_a_reload(self, app: App) -> None:
@@ -131,8 +133,8 @@ class TestKept:
         self, app: App, browser: Browser, tmp_path: Path
     ) -> None:
         app.open("#/saw/mitered-frame")
-        app.enter("Width", "27 13/16")
-        app.enter("Height", "3/0")
+        app.enter("Opening width", "27 13/16")
+        app.enter("Opening height", "3/0")
         self.choose(app, "Inches, to", "1/64")
         with app.page.expect_download() as download:
             self.settings(app).get_by_role("button", name="Save everything to a file").tap()
@@ -142,8 +144,8 @@ class TestKept:
         other.open("#/saw/mitered-frame")
         sheet = self.settings(other)
         sheet.get_by_label("Bring back from a file").set_input_files(file)
-        expect(other.field("Width")).to_have_value("27 13/16")
-        expect(other.field("Height")).to_have_value("3/0")
+        expect(other.field("Opening width")).to_have_value("27 13/16")
+        expect(other.field("Opening height")).to_have_value("3/0")
         expect(other.page.get_by_role("button", name="in · 1/64")).to_be_visible()
         other.page.context.close()
 

@@ -38,9 +38,10 @@ def test_the_pieces_close_up_round_the_recess(
 ) -> None:
     found = answer(
         "mitered-frame",
-        width=width,
-        height=height,
-        side_width=side,
+        fit="inside",
+        opening_width=width,
+        opening_height=height,
+        trim_width=side,
         top_width=top,
         bottom_width=bottom,
     )
@@ -69,7 +70,14 @@ def test_the_pieces_close_up_round_the_recess(
 def test_settings_of_a_corner_make_a_square(
     width: float, height: float, side: float, top: float
 ) -> None:
-    found = figures("mitered-frame", width=width, height=height, side_width=side, top_width=top)
+    found = figures(
+        "mitered-frame",
+        fit="inside",
+        opening_width=width,
+        opening_height=height,
+        trim_width=side,
+        top_width=top,
+    )
     assert math.isclose(found["saw_top"] + found["saw_side"], 90, abs_tol=1e-9)
 
 
@@ -80,9 +88,9 @@ def test_around_an_opening_the_short_points_stand_off_by_the_reveal(
     found = figures(
         "mitered-frame",
         fit="around",
-        width=width,
-        height=height,
-        side_width=trim,
+        opening_width=width,
+        opening_height=height,
+        trim_width=trim,
         reveal=reveal,
         sides=sides,
     )

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from tests.trade.asking import answer
 
 WORDS = "A setting past about 50°"
+SQUARE = {"fit": "inside", "opening_width": 40, "opening_height": 40, "trim_width": 5}
 SLANTED = {"top": 32, "right": 15, "bottom": 41, "left": 12, "diagonal": 42.72, "trim_width": 2}
 WIDTHS = st.floats(min_value=0.5, max_value=8)
 
@@ -31,8 +32,10 @@ def sharpest(found: dict[str, Any]) -> float:
 def test_a_frame_warns_once_when_a_setting_is_past_the_saw(
     side: float, top: float, bottom: float, sides: str
 ) -> None:
-    widths = {"side_width": side, "top_width": top, "bottom_width": bottom}
-    found = answer("mitered-frame", width=60, height=60, sides=sides, **widths)
+    widths = {"trim_width": side, "top_width": top, "bottom_width": bottom}
+    found = answer(
+        "mitered-frame", fit="inside", opening_width=60, opening_height=60, sides=sides, **widths
+    )
     assert warned(found) == (sharpest(found) > 50)
 
 
@@ -48,10 +51,10 @@ def test_a_corner_warns_for_a_setting_to_either_side(
     ("tool", "inputs", "past"),
     [
         # Hand: atan(5/2) is 68.2 beside a top of 2; both 45 where the widths are alike.
-        ("mitered-frame", {"width": 40, "height": 40, "side_width": 5, "top_width": 2}, True),
-        ("mitered-frame", {"width": 40, "height": 40, "side_width": 5}, False),
+        ("mitered-frame", SQUARE | {"top_width": 2}, True),
+        ("mitered-frame", SQUARE, False),
         # Only the bottom is narrow.
-        ("mitered-frame", {"width": 40, "height": 40, "side_width": 5, "bottom_width": 2}, True),
+        ("mitered-frame", SQUARE | {"bottom_width": 2}, True),
         ("casing-set", {"width": 30, "height": 80, "casing_width": 5, "head_width": 2}, True),
         ("casing-set", {"width": 30, "height": 80, "casing_width": 3.5}, False),
         # Hand: three sides are cut at 180/3 = 60, four at 45.

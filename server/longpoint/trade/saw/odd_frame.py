@@ -4,7 +4,7 @@ import math
 
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
-from ..directions import FRAME_ENDS
+from ..frames.directions import FRAME_ENDS
 from ..geometry.quadrilateral import CORNER_NAMES, CORNERS, SIDES, Quadrilateral
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Drawing, Given, Length, Refusal, Scale, Tool, miter

@@ -2,7 +2,7 @@
 
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
-from ..directions import FRAME_ENDS
+from ..frames.directions import FRAME_ENDS
 from ..lengths import show_angle
 from ..tool import Answer, Choice, Count, Drawing, Given, Length, Refusal, Scale, Tool, miter
 

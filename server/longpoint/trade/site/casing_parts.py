@@ -3,12 +3,8 @@
 from collections import namedtuple
 
 from ..geometry.miters import settings
-from ..saw.mitered_frame import Frame
+from ..geometry.square_frame import SquareFrame, frame_around
 from ..tool import End, Given, Refusal, Scale, miter, square
-
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from typing import Any
 
 Part = namedtuple("Part", ("name", "count", "length", "short", "width", "thick", "ends", "where"))
 """A part in inches; `short` is None but for miters, `where` says what the tape lies between."""
@@ -90,14 +86,11 @@ class Casing:
         return self.clear - 2 * self.proud
 
     @property
-    def frame(self) -> Frame:
+    def frame(self) -> SquareFrame:
         """The mitered frame of the same sizes, its legs' feet where these stand."""
-        given: dict[str, Any] = {"fit": "around", "sides": "4" if self.around else "3"}
-        given["reveal"] = self.reveal
-        given.update({"width": self.width, "height": self.height - self.foot})
-        for name, width in (("side", self.side), ("top", self.top), ("bottom", self.top)):
-            given[name + "_width"] = width
-        return Frame(Given(given))
+        opening = (self.width, self.height - self.foot)
+        bottom = self.top if self.around else 0.0
+        return frame_around(opening, self.reveal, self.side, self.top, bottom)
 
     @property
     def outside(self) -> "tuple[float, float]":

@@ -1,0 +1,1 @@
+"""What the frames of the saw share: where they go, and what lies in their rabbet."""
