@@ -8,6 +8,7 @@ from flask import Flask
 
 from . import front
 from .api.errors import MOST_BYTES, JsonApi
+from .api.replies import DOOR
 from .api.routes import make_blueprint
 
 SETTINGS = {
@@ -31,7 +32,10 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.json.sort_keys = False  # type: ignore[attr-defined]
     app.url_map.strict_slashes = False
     app.url_map.merge_slashes = False
-    JsonApi(app).register_blueprint(make_blueprint())
+    api = JsonApi(app)
+    api.register_blueprint(make_blueprint())
+    for schema in DOOR:
+        api.spec.components.schema(schema.__name__, schema=schema)
     application = front.with_front_end(app.wsgi_app) if front.is_built() else app.wsgi_app
     app.wsgi_app = front.with_headers(application)  # type: ignore[assignment, method-assign]
     return app

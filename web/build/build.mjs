@@ -4,7 +4,7 @@
  * Every address in the site is relative, so that it works under any path of any host. VERSION_NOTE
  * in the environment makes a different version of the same sources, for trying out updates.
  *
- * @import { Catalog } from "../src/contract"
+ * @import { Catalog } from "../src/contract/contract"
  * @import { Sources } from "./sources.mjs"
  * @typedef {{[name: string]: string}} Paths paths in the site by what they hold
  */

@@ -1,5 +1,5 @@
 /**
- * @import { Catalog, CatalogTool, FieldError, Input, Scale } from "../src/contract"
+ * @import { Catalog, CatalogTool, FieldError, Input, Scale } from "../src/contract/contract"
  * @import { drawingSvg } from "../src/drawing/svg"
  * @import { Ask } from "./core.mjs"
  * @typedef {typeof drawingSvg} Draw the app's own renderer

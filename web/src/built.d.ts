@@ -1,7 +1,7 @@
 /** What the build puts into the bundles; build/bundles.mjs writes these modules. */
 
 declare module "longpoint:catalog" {
-  export const catalog: import("./contract").Catalog;
+  export const catalog: import("./contract/contract").Catalog;
 }
 
 /** Addresses relative to the page. */

@@ -5,7 +5,7 @@
  * its inputs as typed. A bare number means inches unless the address says `units=mm`.
  */
 import { catalog } from "../engine/catalog";
-import type { CatalogTool, Declaration, Input, Raw, RawInputs, Units } from "../contract";
+import type { CatalogTool, Declaration, Input, Raw, RawInputs, Units } from "../contract/contract";
 import { ownInputs } from "../store/lists";
 
 export interface Route {

@@ -1,5 +1,5 @@
 /** How far out the lanes of dimension lines lie: labels are set level, so upright lines need more room. */
-import type { Drawing, Shape } from "../contract";
+import type { Drawing, Shape } from "../contract/contract";
 import type { Spot } from "./boxes";
 import { TEXT_HEIGHT, textWidth } from "./label";
 

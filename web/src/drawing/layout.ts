@@ -4,7 +4,7 @@
  * Shapes come back in list order. Dimension lines run in lanes beside what they measure; labels and
  * balloons move along or out until they are clear of each other.
  */
-import type { Drawing, Point, Role, Shape } from "../contract";
+import type { Drawing, Point, Role, Shape } from "../contract/contract";
 import { around, clearest, spanning, union, type Box, type Spot } from "./boxes";
 import { TEXT_HEIGHT, textWidth } from "./label";
 import { direction, fitsOn, Lanes, outward, OVERHANG, roomAlong } from "./lanes";

@@ -2,7 +2,7 @@
  * Renders the core's drawing vocabulary as accessible SVG text. Pure: it needs no DOM and knows no
  * tool. Roles become classes (`r-stock`); the stylesheet holds every color and size of type.
  */
-import type { Drawing } from "../contract";
+import type { Drawing } from "../contract/contract";
 import { spoken } from "../text/fraction-runs";
 import type { Box, Spot } from "./boxes";
 import { escaped, textSvg } from "./label";

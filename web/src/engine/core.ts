@@ -1,4 +1,4 @@
-import type { AnswerReply, FormReply, RawInputs, Refused, Scale, SearchReply, Units } from "../contract";
+import type { AnswerReply, FormReply, RawInputs, Refused, Scale, SearchReply, Units } from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { takePrestarted } from "./prestart-worker";

@@ -1,5 +1,5 @@
 /** The field in hand: which one the pad is for, and how pad and hardware keyboard write into it. */
-import type { InchSplit } from "../contract";
+import type { InchSplit } from "../contract/contract";
 import { layerClosed, layerOpened } from "../address/layers";
 import { idOf, typedPaths } from "./paths";
 import type { Session } from "./session";

@@ -1,5 +1,5 @@
 /** Keeps answers that have stood a while, so that "what was that number?" has an answer. */
-import type { Answer } from "../contract";
+import type { Answer } from "../contract/contract";
 import { storageFault } from "../store/autosave";
 import { ownInputs } from "../store/lists";
 import { keepAnswer } from "../store/store";

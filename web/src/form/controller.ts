@@ -2,7 +2,7 @@
 import type { ReactiveControllerHost } from "lit";
 import { hashWith } from "../address/address";
 import { writeSoon } from "../address/address-bar";
-import type { CatalogTool, Declaration, Field, Option, Raw, RawRow, Scale } from "../contract";
+import type { CatalogTool, Declaration, Field, Option, Raw, RawRow, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import { autosave } from "../store/autosave";
@@ -120,6 +120,14 @@ export class FormController implements FormHost {
     this.session.addRow(name, { ...row }, at + 1);
     this.edited();
     this.openRow(name, at + 1);
+  }
+
+  /** Puts a row at the end of a list, as an answer offers it. */
+  keep(name: string, row: RawRow, words: string): void {
+    const { kept } = this.session;
+    this.session.addRow(name, { ...row });
+    this.edited();
+    this.offerUndo(`${words} is kept.`, kept);
   }
 
   remove(name: string, at: number): void {

@@ -1,5 +1,5 @@
 /** What a form's cards and rows ask of the form they stand in. */
-import type { Option, Raw } from "../contract";
+import type { Option, Raw } from "../contract/contract";
 
 export interface FieldHost {
   /** Path of the field in hand, empty for none. */

@@ -1,5 +1,5 @@
 /** Reading and changing a form by path: `width`, or `walls.1.length` for a field in a row. */
-import type { Declaration, Field, FormSaid, Input, Raw, RawInputs, RawRow, RowFields } from "../contract";
+import type { Declaration, Field, FormSaid, Input, Raw, RawInputs, RawRow, RowFields } from "../contract/contract";
 
 /** Fields that stand open before the rest folds away under "More". */
 const OPEN_FIELDS = 6;

@@ -7,7 +7,7 @@
 import type {
   Answer, CatalogTool, Declaration, Field, FormReply, FormSaid, InchSplit, Option, Raw, RawInputs, RawRow,
   Refused, Scale, SetAside, Units,
-} from "../contract";
+} from "../contract/contract";
 import type { AskedForm, Core } from "../engine/core";
 import { ownInputs } from "../store/lists";
 import { fieldAt, rowsAt, valueAt, withValue } from "./paths";

@@ -1,7 +1,7 @@
 /** The answer card: the sentence that decides, the big number on its strip of rule, or what is awaited. */
 import { html, nothing, type TemplateResult } from "lit";
 import { guard } from "lit/directives/guard.js";
-import type { Answer, Figure } from "../contract";
+import type { Answer, Figure } from "../contract/contract";
 import type { Session } from "../form/session";
 import { waitingFor } from "../form/status-text";
 import { spoken } from "../text/fraction-runs";

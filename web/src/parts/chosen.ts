@@ -1,5 +1,5 @@
 /** Which number of an answer stands big: its first lead figure until the person taps another. */
-import type { Answer, Figure, Mark, Piece, Ticked } from "../contract";
+import type { Answer, Figure, Mark, Piece, Ticked } from "../contract/contract";
 
 export interface Chosen extends Ticked {
   key: string;

@@ -2,7 +2,7 @@
 import { LitElement, html, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
-import type { Drawing } from "../contract";
+import type { Drawing } from "../contract/contract";
 import { drawingSvg } from "../drawing/svg";
 
 let count = 0;

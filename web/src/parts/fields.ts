@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { repeat } from "lit/directives/repeat.js";
-import type { Field, Input, Option } from "../contract";
+import type { Field, Input, Option } from "../contract/contract";
 import type { FieldHost } from "../form/host";
 import { idOf, TYPED } from "../form/paths";
 import { typesetSilently, typeset } from "../text/typeset";

@@ -1,5 +1,5 @@
 /** The pad's keys for each kind of input: what they show, what they are called, what they do. */
-import type { InputKind, Units } from "../contract";
+import type { InputKind, Units } from "../contract/contract";
 import { backspace, plusMinus, type, unit } from "../text/entry";
 
 export interface Key {

@@ -1,6 +1,6 @@
 /** Everything of an answer below its card: what is cut and marked, then folds with their gist. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Answer, Drawing, Figure, Input, Mark, Piece, Table } from "../contract";
+import type { Answer, Drawing, Figure, Input, Mark, Piece, Table } from "../contract/contract";
 import { typeset } from "../text/typeset";
 import { capital } from "../text/words";
 import { chosenOf, figureKey, leadsOf, markKey, pieceKey } from "./chosen";

@@ -1,6 +1,6 @@
 /** The pad: a sheet at the foot of the screen with the entry in hand, an enlarged inch and keys. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Field, InchSplit, Input, Scale } from "../contract";
+import type { Field, InchSplit, Input, Scale } from "../contract/contract";
 import { typeset, typesetSilently } from "../text/typeset";
 import { icon } from "./icons";
 import "./inch";

@@ -2,7 +2,7 @@
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
-import type { Field, Input, RawRow, RowFields } from "../contract";
+import type { Field, Input, RawRow, RowFields } from "../contract/contract";
 import type { FormHost } from "../form/host";
 import { keyOf } from "../form/paths";
 import { typeset } from "../text/typeset";

@@ -1,6 +1,6 @@
 /** The strip of rule: a stretch of the tape around a length, the crow's foot on its very tick. */
 import { html, svg, type SVGTemplateResult, type TemplateResult } from "lit";
-import type { Ticked, Units } from "../contract";
+import type { Ticked, Units } from "../contract/contract";
 
 const WIDTH = 340;
 const TOP = 22;

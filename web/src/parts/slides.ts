@@ -1,7 +1,7 @@
 /** Angles that can be dragged: figure and drawing follow the thumb. */
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import type { Field, Input } from "../contract";
+import type { Field, Input } from "../contract/contract";
 import { typeset } from "../text/typeset";
 
 /** Returns a range control for each field that can be dragged. */

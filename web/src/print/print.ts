@@ -1,5 +1,5 @@
 /** What of an answer is printed at full size, and how the browser is asked to. */
-import type { Answer } from "../contract";
+import type { Answer } from "../contract/contract";
 import { sheetSvg, type Sheet } from "./paper";
 import { stickSheets } from "./story-stick";
 import { templateSheets } from "./template";

@@ -1,5 +1,5 @@
 /** The story stick: all marks of an answer at their true distances, a strip for each datum. */
-import type { Mark } from "../contract";
+import type { Mark } from "../contract/contract";
 import { capital } from "../text/words";
 import { joinSvg } from "./join";
 import { BODY, INCH, WIDTH, line, wide, words, type Sheet } from "./paper";

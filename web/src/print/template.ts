@@ -1,5 +1,5 @@
 /** A template: a drawing at its true size, over as many pages as it takes. */
-import type { Drawing } from "../contract";
+import type { Drawing } from "../contract/contract";
 import { laidOut } from "../drawing/layout";
 import { placedSvg } from "../drawing/svg";
 import { joinSvg, type Spot } from "./join";

@@ -2,7 +2,7 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { keyed } from "lit/directives/keyed.js";
-import type { Scale } from "../contract";
+import type { Scale } from "../contract/contract";
 import { keepAwake } from "../engine/awake";
 import { catalog } from "../engine/catalog";
 import { Core } from "../engine/core";

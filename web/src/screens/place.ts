@@ -4,7 +4,7 @@ import { customElement, property } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { catalog } from "../engine/catalog";
-import type { CatalogTool } from "../contract";
+import type { CatalogTool } from "../contract/contract";
 import { typeset } from "../text/typeset";
 import { hashOf } from "../address/address";
 import { saveFile } from "./backup-file";

@@ -1,5 +1,5 @@
 /** Finding a question by any word that its tool says, or that the trade says for it. */
-import type { CatalogTool, Input } from "../contract";
+import type { CatalogTool, Input } from "../contract/contract";
 
 /** Returns the tools that hold every word asked for, best match first: in its title, its names, its form. */
 export function matching(tools: CatalogTool[], asked: string): CatalogTool[] {

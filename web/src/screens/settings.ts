@@ -1,6 +1,6 @@
 /** The sheet behind the units: how lengths are shown, the look, the screen, copies, installing. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Scale, Step, Units } from "../contract";
+import type { Scale, Step, Units } from "../contract/contract";
 import { isInstalled, needsHomeScreenHint } from "../engine/install";
 import type { Settings } from "../store/store";
 import { sheet } from "../parts/sheet";

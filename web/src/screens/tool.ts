@@ -3,7 +3,7 @@ import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
 import { forget } from "../address/address-bar";
-import type { Answer, CatalogTool, Drawing, Field, Input, Scale } from "../contract";
+import type { Answer, CatalogTool, Drawing, Field, Input, Keep, RawRow, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { FormController } from "../form/controller";
 import { folded, idOf, inputAt, nameOf, rowsAt } from "../form/paths";
@@ -183,14 +183,25 @@ export class ToolScreen extends LitElement {
 
   /** First what is cut or marked; the rest folded, each fold with its gist in its heading. */
   private answered(answer: Answer): TemplateResult {
-    const { figures, pieces, marks, notes, cautions, details, tables } = answer;
+    const { figures, pieces, marks, notes, cautions, details, tables, keeps } = answer;
     const choose = (key: string): void => this.choose(key);
     return html`${guard([pieces, marks, this.chosen], () => cutAndMarked(answer, this.chosen, choose))}
     ${guard([cautions], () => cautionBlock(cautions))}
     ${guard([figures, this.chosen], () => figureFold(answer, this.chosen, choose))}
+    ${keeps.map((keep) => this.keepButton(keep))}
     ${details.map((detail) => guard([detail], () => drawingFold(detail)))}
     ${tables.map((table) => guard([table], () => tableFold(table)))}
     ${guard([notes], () => noteFold(notes))}`;
+  }
+
+  /** Puts a row on a list of the person's own: a measured size on the yard's list. */
+  private keepButton(keep: Keep): TemplateResult {
+    const list = inputAt(this.tool.declaration, keep.input)?.label ?? "";
+    return html`<div class="actions">
+      <button type="button" @click=${() => this.form.keep(keep.input, keep.row as RawRow, keep.words)}>
+        Keep ${typeset(keep.words)} <span class="quiet">${list}</span>
+      </button>
+    </div>`;
   }
 
   private about(answer: Answer | null): TemplateResult {

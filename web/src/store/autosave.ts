@@ -1,6 +1,6 @@
 /** Saves a tool's form at each change; while one write is under way only the newest form waits. */
 import { saveForm } from "./store";
-import type { RawInputs, Units } from "../contract";
+import type { RawInputs, Units } from "../contract/contract";
 
 /** A saved form says in which units its bare numbers were typed, as an address does. */
 const UNITS = "units";

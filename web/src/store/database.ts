@@ -5,7 +5,7 @@ import {
   type IDBPTransaction,
   type StoreNames,
 } from "idb";
-import type { RawInputs, Scale } from "../contract";
+import type { RawInputs, Scale } from "../contract/contract";
 
 /** By which rules a record was written. Later rules only add, and read all older records. */
 export const SCHEMA = 1;

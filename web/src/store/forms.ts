@@ -1,4 +1,4 @@
-import type { RawInputs } from "../contract";
+import type { RawInputs } from "../contract/contract";
 import { reading, SCHEMA, writing } from "./database";
 
 /** Return what was last typed into a tool's form, or undefined if it was never touched. */

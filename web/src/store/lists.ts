@@ -5,7 +5,7 @@
  * It is no part of a tool's form, of its address or of its earlier answers.
  */
 import { loadForm } from "./store";
-import type { Input, Raw, RawInputs, RawRow, Units } from "../contract";
+import type { Input, Raw, RawInputs, RawRow, Units } from "../contract/contract";
 import { rowsAt } from "../form/paths";
 import { storageFault, unpacked } from "./autosave";
 

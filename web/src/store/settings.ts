@@ -1,4 +1,4 @@
-import type { Step, Units } from "../contract";
+import type { Step, Units } from "../contract/contract";
 import { reading, SCHEMA, writing, type SettingsRecord } from "./database";
 
 export interface Settings {

@@ -1,0 +1,47 @@
+"""One declaration of the JSON: the core speaks it, and the front end's types are made from it."""
+
+import json
+import subprocess
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from longpoint.api.contract import contract
+from longpoint.api.replies import FormReply, FormSaid
+from longpoint.trade.calls import call
+from longpoint.trade.shelf import PLACES, slugs_at, tool_named
+from tests.cases import Case, all_cases
+
+WEB = Path(__file__).parent.parent.parent / "web"
+TOOLS = [slug for place, _ in PLACES for slug in slugs_at(place)]
+CASES = all_cases()
+
+
+def ask(**request: Any) -> Any:
+    return json.loads(call(json.dumps(request)))
+
+
+def test_the_front_end_s_types_are_those_of_the_api() -> None:
+    """If this fails, `npm run contract` in web/ makes them anew."""
+    made = subprocess.run(
+        ["node", "build/contract.mjs"],
+        cwd=WEB, input=json.dumps(contract()), capture_output=True, text=True, check=True,
+    )  # fmt: skip
+    assert made.stdout == (WEB / "src/contract/generated.ts").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("tool", TOOLS)
+def test_an_empty_form_is_as_declared(tool: str) -> None:
+    said = ask(do="form", tool=tool, inputs={}, answer=False)
+    assert FormSaid().validate(said) == {}
+
+
+@pytest.mark.parametrize("case", CASES, ids=[f"{case.tool}: {case.title}" for case in CASES])
+def test_the_form_of_each_check_case_is_as_declared(case: Case) -> None:
+    first = next(iter(tool_named(case.tool).inputs)).name
+    said = ask(
+        do="form", tool=case.tool, inputs=case.inputs, active=first,
+        typed_in=case.units, units="mm", step=case.step,
+    )  # fmt: skip
+    assert FormReply().validate(said) == {}

@@ -1,0 +1,76 @@
+/**
+ * The JSON that the trade core speaks, as types.
+ *
+ * What the core says is generated from the API's own schemas. What a person typed, and what the
+ * build makes of it all, is written here.
+ */
+import type { components } from "./generated";
+
+type Schemas = components["schemas"];
+
+export type Answer = Schemas["Answer"];
+export type Figure = Schemas["Figure"];
+export type Piece = Schemas["Piece"];
+export type Mark = Schemas["Mark"];
+export type Table = Schemas["Table"];
+export type Keep = Schemas["Keep"];
+export type Drawing = Schemas["Drawing"];
+export type Shape = Drawing["shapes"][number];
+export type Role = Shape["role"];
+export type Point = [number, number];
+
+export type FieldError = Schemas["FieldError"];
+export type Refused = Schemas["Refused"] & { ok: false };
+export type InchSplit = Schemas["InchSplit"];
+export type Field = Schemas["Field"];
+export type RowFields = Schemas["RowFields"];
+export type SetAside = Schemas["SetAside"];
+export type Option = Schemas["Offered"];
+export type FormSaid = Omit<Schemas["FormSaid"], "ok" | "inputs"> & { inputs?: RawInputs };
+export type FormReply = FormSaid & Omit<Schemas["FormReply"], keyof FormSaid> & { ok: true };
+/** `answer` is null where the last one still stands after more looking. */
+export type SearchReply = (Schemas["SearchReply"] & { ok: true }) | Refused;
+/** `search` is what to go on with where a better answer may be found. */
+export type AnswerReply = { ok: true; answer: Answer; search: number | null } | Refused;
+
+export type Units = Answer["units"];
+/** Parts of an inch that lengths are shown to; the core refuses others. */
+export type Step = number;
+export type Ticked = Pick<Figure, "tick" | "per">;
+
+/** How lengths are read and shown. */
+export interface Scale {
+  units: Units;
+  step: Step;
+}
+
+/** A length with the units that its bare numbers were typed in, where those are not its form's. */
+export type TypedIn = { text: string; units: Units };
+export type RawRow = { [name: string]: Raw };
+export type Raw = string | number | boolean | null | TypedIn | RawRow[];
+export type RawInputs = { [name: string]: Raw };
+
+type Declared = Schemas["AskedInput"];
+
+/** An input as the front end carries it: conditions and defaults stay with the core. */
+export type Input = Omit<
+  Declared, "only_when" | "default" | "default_text" | "choices" | "offers" | "columns"
+> & { choices?: Option[]; columns?: Input[] };
+export type InputKind = Input["kind"];
+
+/** What the front end carries of a declaration; sources and what it gives stay with the core. */
+export type Declaration = Omit<Schemas["Declaration"], "inputs" | "gives" | "sources" | "example"> & {
+  inputs: Input[];
+  example: RawInputs;
+};
+
+export interface CatalogTool {
+  declaration: Declaration;
+  /** The empty form as the core says it, so that the first screen waits for no worker. */
+  form: FormSaid;
+  thumbnail: string;
+}
+
+export interface Catalog {
+  places: { place: string; title: string; tools: CatalogTool[] }[];
+}

@@ -1,0 +1,388 @@
+/** Made by `npm run contract` from the API's schemas: change those, not this. */
+export type paths = Record<string, never>;
+export type webhooks = Record<string, never>;
+export type components = {
+    schemas: {
+        Answer: {
+            cautions: string[];
+            details: components["schemas"]["Drawing"][];
+            drawing: components["schemas"]["Drawing"] | null;
+            figures: components["schemas"]["Figure"][];
+            /** @description As read, defaults filled in. */
+            inputs: {
+                [key: string]: unknown;
+            };
+            keeps: components["schemas"]["Keep"][];
+            marks: components["schemas"]["Mark"][];
+            notes: string[];
+            pieces: components["schemas"]["Piece"][];
+            /** @description 1 for a finished answer. */
+            progress: number;
+            sources: string[];
+            step: number;
+            tables: components["schemas"]["Table"][];
+            tool: string;
+            /** @enum {string} */
+            units: "in" | "mm";
+            /** @description The one sentence that decides, with what was assumed. */
+            verdict: string;
+        };
+        ArcShape: {
+            center: [
+                number,
+                number
+            ];
+            radius: number;
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "arc";
+            start: number;
+            sweep: number;
+        };
+        AreaShape: {
+            points: [
+                number,
+                number
+            ][];
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "area";
+        };
+        AskedInput: {
+            choices?: components["schemas"]["Option"][];
+            columns?: components["schemas"]["AskedInput"][];
+            /** @description Raw value used when nothing is given; null for none. */
+            default: unknown;
+            /** @description What stands in the empty field. */
+            default_text: string;
+            help: string;
+            kept?: string;
+            /** @enum {string} */
+            kind: "length" | "angle" | "number" | "count" | "choice" | "flag" | "text" | "rows";
+            label: string;
+            max_rows?: number;
+            min_rows?: number;
+            name: string;
+            offers?: components["schemas"]["Offer"][];
+            only_when: components["schemas"]["Condition"] | null;
+            /** @description Which size it is, where other tools know it too. */
+            quantity: string;
+            required: boolean;
+            row?: string;
+            slide?: components["schemas"]["Slide"] | null;
+            unit: string;
+        };
+        CircleShape: {
+            center: [
+                number,
+                number
+            ];
+            radius: number;
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "circle";
+        };
+        Condition: {
+            input: string;
+            is: unknown[];
+        };
+        Declaration: {
+            cautions: string[];
+            /** @description A complete set of inputs. */
+            example: {
+                [key: string]: unknown;
+            };
+            /** @description Words of the trade to find it by. */
+            finds: string[];
+            gives: components["schemas"]["GivenFigure"][];
+            inputs: components["schemas"]["AskedInput"][];
+            /** @enum {string} */
+            place: "yard" | "saw" | "site";
+            question: string;
+            slug: string;
+            sources: string[];
+            title: string;
+            /** @description Of its form: a form kept by an older version is brought up to it. */
+            version: number;
+        };
+        DimensionShape: {
+            from: [
+                number,
+                number
+            ];
+            lane: number;
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "dimension";
+            text: string;
+            to: [
+                number,
+                number
+            ];
+        };
+        Drawing: {
+            box: [
+                number,
+                number,
+                number,
+                number
+            ];
+            description: string;
+            /** @description A template, worth a print at its true size. */
+            full_size: boolean;
+            shapes: (components["schemas"]["AreaShape"] | components["schemas"]["LineShape"] | components["schemas"]["ArcShape"] | components["schemas"]["CircleShape"] | components["schemas"]["DimensionShape"] | components["schemas"]["TagShape"] | components["schemas"]["TextShape"])[];
+            title: string;
+        };
+        Field: {
+            /** @description Degrees, where it can be dragged. */
+            at?: number | null;
+            /** @description Something other than the default. */
+            changed?: boolean;
+            /** @description Those offered now, where they are not all that are declared. */
+            choices?: components["schemas"]["Offered"][];
+            chosen?: string;
+            /** @description What stands there while nothing is put in: the default as used. */
+            empty?: string;
+            /** @enum {string} */
+            from?: "typed" | "carried" | "default";
+            /** @description Texts that may have been meant. */
+            instead?: string[];
+            message?: string;
+            missing?: boolean;
+            name: string;
+            /** @description The question that a carried value is from. */
+            of?: string;
+            /** @description Texts that can be tapped instead of typed. */
+            offers?: string[];
+            pad?: components["schemas"]["InchSplit"];
+            /** @description A length in the units in force and in the other ones. */
+            reads?: [
+                string,
+                string
+            ];
+            rows?: components["schemas"]["RowFields"][];
+            /** @description What stands in the field. */
+            shown?: string;
+            /** @description The entry stops in the middle. */
+            unfinished?: boolean;
+        };
+        FieldError: {
+            field: string;
+            /** @description Texts that may have been meant. */
+            instead: string[];
+            message: string;
+            /** @description Required, and nothing was given yet. */
+            missing: boolean;
+        };
+        Figure: {
+            /** @description A second way to say it, or empty. */
+            also: string;
+            /** @enum {string} */
+            kind: "length" | "angle" | "count" | "number" | "money" | "text";
+            label: string;
+            lead: boolean;
+            name: string;
+            per: number | null;
+            /** @description The label in a word or two, for where it stands small. */
+            short: string;
+            /** @description In the units asked for. */
+            text: string;
+            tick: number | null;
+            /** @description Inches, degrees, pounds or dollars; a text where the kind is text. */
+            value: unknown;
+        };
+        FormReply: {
+            answer: components["schemas"]["Answer"] | null;
+            aside: components["schemas"]["SetAside"][];
+            fields: components["schemas"]["Field"][];
+            /** @description Without what was set aside, brought up to this version. */
+            inputs?: {
+                [key: string]: unknown;
+            };
+            ok: boolean;
+            /** @description 1 for a finished answer. */
+            progress: number;
+            /** @description What to go on with where a better answer may be found. */
+            search: number | null;
+            /** @description Messages that belong to no field. */
+            stray: string[];
+            /** @description Of the tool's form. */
+            version: number;
+            waiting: components["schemas"]["Waiting"] | null;
+        };
+        FormSaid: {
+            aside: components["schemas"]["SetAside"][];
+            fields: components["schemas"]["Field"][];
+            /** @description Without what was set aside, brought up to this version. */
+            inputs?: {
+                [key: string]: unknown;
+            };
+            ok: boolean;
+            /** @description Messages that belong to no field. */
+            stray: string[];
+            /** @description Of the tool's form. */
+            version: number;
+            waiting: components["schemas"]["Waiting"] | null;
+        };
+        GivenFigure: {
+            /** @enum {string} */
+            kind: "length" | "angle" | "count" | "number" | "money" | "text";
+            label: string;
+            name: string;
+            /** @description Which size it is; empty for one of no use elsewhere. */
+            quantity: string;
+            /** @description The label in a word or two. */
+            short: string;
+            sometimes: boolean;
+        };
+        InchSplit: {
+            after: string;
+            before: string;
+            share: number | null;
+        };
+        Keep: {
+            /** @description The input with rows that the list belongs to. */
+            input: string;
+            /** @description Raw values by column. */
+            row: {
+                [key: string]: unknown;
+            };
+            /** @description What is kept. */
+            words: string;
+        };
+        LineShape: {
+            from: [
+                number,
+                number
+            ];
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "line";
+            to: [
+                number,
+                number
+            ];
+        };
+        Mark: {
+            from: string;
+            label: string;
+            per: number | null;
+            tag: string;
+            text: string;
+            tick: number | null;
+            value: number;
+        };
+        Offer: {
+            only_when: components["schemas"]["Condition"] | null;
+            value: string;
+        };
+        Offered: {
+            label: string;
+            value: string;
+        };
+        Option: {
+            label: string;
+            only_when: components["schemas"]["Condition"] | null;
+            value: string;
+        };
+        Piece: {
+            count: number;
+            ends: components["schemas"]["PieceEnd"][];
+            ends_text: string;
+            /** @description What is marked on the tape. */
+            length: number;
+            name: string;
+            per: number | null;
+            /** @description Thickness and width, as far as they are known. */
+            section_text: string;
+            short_point: number | null;
+            short_text: string;
+            stock: string;
+            tag: string;
+            text: string;
+            thickness: number | null;
+            tick: number | null;
+            width: number | null;
+        };
+        PieceEnd: {
+            /** @description Degrees the blade leans. */
+            bevel: number;
+            joint: string;
+            note: string;
+            /** @description Degrees off a square cut. */
+            saw: number;
+        };
+        Refused: {
+            errors: components["schemas"]["FieldError"][];
+            ok: boolean;
+        };
+        RowFields: {
+            fields: components["schemas"]["Field"][];
+            instead?: string[];
+            message?: string;
+            missing?: boolean;
+        };
+        SearchReply: {
+            answer: components["schemas"]["Answer"] | null;
+            ok: boolean;
+            /** @description 1 for a finished answer. */
+            progress: number;
+            /** @description What to go on with where a better answer may be found. */
+            search: number | null;
+        };
+        SetAside: {
+            path: string;
+            value: unknown;
+        };
+        Slide: {
+            from: number;
+            to: number;
+        };
+        Table: {
+            columns: string[];
+            name: string;
+            pick: number | null;
+            rows: string[][];
+        };
+        TagShape: {
+            at: [
+                number,
+                number
+            ];
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "tag";
+            text: string;
+        };
+        TextShape: {
+            /** @enum {string} */
+            anchor: "start" | "middle" | "end";
+            at: [
+                number,
+                number
+            ];
+            /** @enum {string} */
+            role: "stock" | "panel" | "wall" | "metal" | "cut" | "waste" | "mark" | "clearance";
+            /** @enum {string} */
+            shape: "text";
+            text: string;
+        };
+        Waiting: {
+            field: string;
+            words: string;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+};
+export type $defs = Record<string, never>;
+export type operations = Record<string, never>;
