@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
-from longpoint.trade.yard.common import common_labels
+from longpoint.trade.lumber.common import common_labels
 from tests.trade.asking import answer, figures
 
 Row = dict[str, Any]

@@ -130,9 +130,11 @@ def test_the_tape_wins_and_the_rest_is_real_minus_needed(
     got = {figure["name"]: figure["value"] for figure in reply["answer"]["figures"]}
     assert got["thickness"] == tape
     assert got["to_mill_thickness"] == pytest.approx(tape - needed, abs=1e-12)
-    verdict = reply["answer"]["notes"][0]
-    words = "already there" if tape == needed else "comes off" if tape > needed else "Too thin"
-    assert words in verdict
+    over = tape - needed
+    words = "as needed" if not over else "plane off" if over > 0 else "too thin"
+    assert words in reply["answer"]["verdict"]
+    note = "already there" if not over else "comes off" if over > 0 else "Too thin"
+    assert note in reply["answer"]["notes"][0]
 
 
 def test_five_quarter_is_two_sizes() -> None:

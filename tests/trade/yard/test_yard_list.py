@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from longpoint.trade.tables import softwood
-from tests.trade.asking import answer, ask, figures, refusals
+from tests.trade.asking import answer, ask, at_the_door, figures, refusals
 
 SIXTEENTHS = st.integers(1, 200).map(lambda n: n / 16)
 WAYS = ["2x4", "2 x 4", "4x2", "2 by 4", '2" × 4"', "2.0*4", "2x4x8"]
@@ -88,3 +88,33 @@ def test_whatever_label_is_kept_is_answered_from_the_list_or_refused_there(
         assert reply["answer"]["figures"][0]["value"] == thickness
     else:
         assert [error["field"] for error in reply["errors"]] == ["yard.0.label"]
+
+
+def form(tool: str, **inputs: Any) -> dict[str, Any]:
+    """Return the fields of a form by name."""
+    reply = at_the_door({"do": "form", "tool": tool, "inputs": inputs})
+    return {field["name"]: field for field in reply["fields"]}
+
+
+def test_labels_of_the_list_are_offered_before_all_others_for_their_kind_of_stock() -> None:
+    yard = [
+        {"label": "2x7", "thickness": "1 3/4"},
+        {"label": "4/4", "thickness": 1, "family": "hardwood"},
+        {"label": "2x7", "thickness": "1 5/8"},
+        {"label": "2x4", "thickness": "1 3/4"},
+    ]
+    soft = form("stock-sizes", yard=yard)["label"]["offers"]
+    assert soft[:3] == ["2x7", "2x4", "1x2"]
+    assert soft.count("2x4") == 1
+    hard = form("stock-sizes", family="hardwood", yard=yard)["label"]["offers"]
+    assert hard[0] == "4/4"
+    assert "2x7" not in hard
+
+
+def test_what_the_tape_says_can_go_on_the_list_with_one_tap() -> None:
+    """Put there, the row gives the size without the tape."""
+    inputs = {"label": "2 by 4", "measured_thickness": "1 3/4"}
+    (kept,) = answer("stock-sizes", **inputs)["keeps"]
+    assert (kept["input"], kept["words"]) == ("yard", "2x4: 1 3/4 x 3 1/2")
+    assert figures("stock-sizes", label="2x4", yard=[kept["row"]])["thickness"] == 1.75
+    assert answer("stock-sizes", label="2x4")["keeps"] == []

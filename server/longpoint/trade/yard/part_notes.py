@@ -3,7 +3,7 @@
 from ..lengths import Scale, show_money
 from ..tables.hardwood import kiln_dried
 from ..tool import Answer
-from .size_notes import GREEN, SAME
+from .sizes import GREEN, SAME
 from .stock_offers import Offer
 from .stock_ways import Part, Way, needed, too_short
 from .yard_list import beside_note

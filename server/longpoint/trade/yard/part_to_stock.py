@@ -5,7 +5,7 @@ from ..lengths import Scale, show_money, show_number
 from ..tool import Answer, Choice, Count, Given, Length, Tool
 from .part_notes import add_notes, condition_note, how_words, short_note
 from .part_views import glued_view, stock_view
-from .size_notes import add_size
+from .sizes import add_size
 from .stock_offers import Offer, offers_of
 from .stock_ways import Part, Way, ways_of
 from .yard_list import yard_input
@@ -32,9 +32,9 @@ def work(given: Given, scale: Scale) -> Answer:
 
 def _figures(answer: Answer, way: Way, part: Part) -> None:
     answer.words("best", way.offer.label, label="Ask for", lead=True)
-    add_size(answer, "to_mill", "Off each face", way.to_mill, lead=True)
-    add_size(answer, "real_thickness", "Really thick", way.offer.thickness)
-    add_size(answer, "real_width", "Really wide", way.offer.width)
+    add_size(answer, "to_mill", way.to_mill, label="Off each face", lead=True)
+    add_size(answer, "real_thickness", way.offer.thickness, label="Really thick")
+    add_size(answer, "real_width", way.offer.width, label="Really wide")
     answer.length("rip_width", way.rip, label="Rip to")
     answer.length("cut_length", part.cut_length, label="Cut to")
     counts = (

@@ -1,9 +1,9 @@
 """What there is to ask for: the person's own list first, then what yards commonly carry."""
 
+from ..lumber.common import common_labels
+from ..lumber.labels import claimed, same_sizes
+from ..lumber.listed import Listed, listed
 from ..tool import Given, Refusal
-from .common import common_labels
-from .labels import claimed, same_sizes
-from .listed import Listed, listed
 from .yard_list import Seen, seen_of
 
 TYPE_CHECKING = False
@@ -64,7 +64,7 @@ def offers_of(given: Given) -> "list[Offer]":
     """
     family, condition = given.text("family"), given.text("condition")
     wide = given.number("board_width")
-    seen = _latest(seen_of(given, family))
+    seen = _latest(seen_of([row.values for row in given.rows("yard")], family))
     offers = [Offer(row.label, row.sizes, _standard(row, condition), row, wide) for row in seen]
     for label in common_labels(family):
         sizes = claimed(family, label)

@@ -10,9 +10,9 @@ before surfacing. A surface measure of exactly a half goes up and down by turns:
 import math
 
 from ..lengths import read_length
+from ..lumber.labels import size_words
 from ..reading import DIGITS, Unreadable, quoted
 from ..refusal import FieldError, Refusal
-from .labels import size_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -1,13 +1,15 @@
 """The person's own list: what the tape said at the yard under each label, and what it costs."""
 
 from ..lengths import Scale, show_money
+from ..lumber.labels import claimed, same_sizes
 from ..reading import quoted
-from ..tool import Answer, Choice, Given, Length, Number, Refusal, Rows, Text
-from .labels import claimed, same_sizes
+from ..tool import Answer, Choice, Length, Number, Refusal, Rows, Text
+from .sizes import sizes_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
 
 KEPT = "yard-sizes"
 """Name under which the phone keeps the list, once for all tools that ask for it."""
@@ -69,7 +71,7 @@ def yard_input() -> Rows:
 
 
 class Seen:
-    """One row of the list; lengths in inches, None where the list doesn't say.
+    """One row of the list as read; lengths in inches, None where the list doesn't say.
 
     Attributes
     ----------
@@ -83,17 +85,17 @@ class Seen:
         Dollars `per` board-foot, lineal-foot or each.
     """
 
-    def __init__(self, row: Given, index: int) -> None:
-        self.family = row.text("family")
-        self.label = row.text("label")
+    def __init__(self, row: "dict[str, Any]", index: int) -> None:
+        self.family: str = row["family"]
+        self.label: str = row["label"]
         self.sizes = _claimed(self.family, self.label, f"yard.{index}.label")
-        self.thickness = row.number("thickness")
-        self.width = row.maybe("width")
-        self.price = row.maybe("price")
-        self.per = row.text("per")
-        self.length = row.maybe("length")
-        self.place = row.text("yard_name")
-        self.date = row.text("date")
+        self.thickness: float = row["thickness"]
+        self.width: float | None = row["width"]
+        self.price: float | None = row["price"]
+        self.per: str = row["per"]
+        self.length: float | None = row["length"]
+        self.place: str = row["yard_name"] or ""
+        self.date: str = row["date"] or ""
 
     def origin(self) -> str:
         """Return where the size comes from: ``your list, Miller's, May 3``."""
@@ -118,16 +120,20 @@ def _claimed(family: str, label: str, field: str) -> "list[float]":
     return sizes
 
 
-def seen_of(given: Given, family: str) -> "list[Seen]":
+def seen_of(rows: "list[dict[str, Any]]", family: str) -> "list[Seen]":
     """Return the list's rows of one family, in the list's order.
+
+    Parameters
+    ----------
+    rows : list of dict
+        Values by column, as read.
 
     Raises
     ------
     Refusal
         On the label of a row, where it can't be read.
     """
-    rows = given.rows("yard")
-    return [Seen(row, i) for i, row in enumerate(rows) if row.text("family") == family]
+    return [Seen(row, at) for at, row in enumerate(rows) if row["family"] == family]
 
 
 def find(seen: "list[Seen]", family: str, label: str) -> "list[Seen]":
@@ -140,6 +146,24 @@ def find(seen: "list[Seen]", family: str, label: str) -> "list[Seen]":
     """
     sizes = claimed(family, label)
     return [row for row in seen if same_sizes(row.sizes, sizes)]
+
+
+def keep_size(
+    answer: Answer,
+    label: str,
+    family: str,
+    thickness: float,
+    width: "float | None",
+    price: "float | None" = None,
+    per: str = "board-foot",
+) -> None:
+    """Offer to put a real size on the list; inches, and dollars `per` unit where known."""
+    row: dict[str, Any] = {"label": label, "thickness": thickness, "family": family}
+    if width is not None:
+        row["width"] = width
+    if price is not None:
+        row["price"], row["per"] = price, per
+    answer.keep("yard", f"{label}: {sizes_words(thickness, width, answer.scale)}", row)
 
 
 def show_seen(answer: Answer, seen: "list[Seen]") -> None:

@@ -1,8 +1,8 @@
 """Draw a board cut through: what it is, what its label claims, what the part needs."""
 
-from ..lengths import Scale
-from ..tool import Drawing
-from .listed import Listed
+from ...lengths import Scale
+from ...lumber.listed import Listed
+from ...tool import Drawing
 
 _RAGGED = (0.0, 0.12, -0.12, 0.12, 0.0)  # Of the thickness: an end that goes on.
 _STUB = 4.0  # Widths unknown are drawn this many thicknesses wide.

@@ -1,14 +1,12 @@
 """What the published tables say about a label, one reader per family."""
 
 from ..reading import quoted
+from ..refusal import Refusal
 from ..tables import hardwood, sheets, softwood
-from ..tool import Refusal
 from .labels import board_words, claimed, index_of, nearest, parts_of, size_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .yard_list import Seen
-
     Offered = list[tuple[str, float]]
 
 
@@ -60,10 +58,9 @@ def listed(family: str, label: str, condition: str) -> Listed:
     return _hardwood(label, condition) if family == "hardwood" else _sheet(label, condition)
 
 
-def unlisted(seen: "Seen") -> Listed:
-    """Return a label that stands in no table, as the person's own list has it."""
-    wide = seen.sizes[1] if len(seen.sizes) > 1 else None
-    return Listed(seen.label, (seen.sizes[0], wide))
+def unlisted(label: str, sizes: "list[float]") -> Listed:
+    """Return a label that stands in no table, with the sizes it claims in inches."""
+    return Listed(label, (sizes[0], sizes[1] if len(sizes) > 1 else None))
 
 
 def _softwood(label: str, condition: str) -> Listed:

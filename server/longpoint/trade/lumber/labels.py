@@ -2,7 +2,7 @@
 
 from ..lengths import Scale, read_length
 from ..reading import Unreadable, quoted
-from ..tool import Refusal
+from ..refusal import Refusal
 
 _CROSSES = ("×", "✕", "*", "by", "X")
 _MOST_PARTS = 3  # Thickness, width and the length that some labels carry.

@@ -1,29 +1,14 @@
 """What to say about a board's size: enough or not, tape against table, each family's ways."""
 
-from ..tables import hardwood
-from ..tool import Answer
-from .listed import Listed
+from ...lumber.listed import Listed
+from ...tables import hardwood
+from ..sizes import GREEN, SAME
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     Say = Callable[[float], str]
-
-SAME = 1 / 128
-"""Inches: closer than half of a 64th no tape tells two sizes apart."""
-
-
-GREEN = (
-    "Green stock shrinks on its way to dry: about to the dry size. Let it dry first, and measure "
-    "again before you mill."
-)
-
-
-def add_size(answer: Answer, name: str, label: str, inches: float, lead: bool = False) -> None:
-    """Add a size, shown finer than asked for where the step asked for can't say it."""
-    fine = abs(answer.scale.shown(inches) - inches) > 1e-6
-    answer.length(name, inches, label=label, lead=lead, fine=fine)
 
 
 def mill_thickness_note(family: str, found: Listed, extra: float, needed: float, say: "Say") -> str:
@@ -136,8 +121,8 @@ def _sheet(condition: str, found: Listed, tape: "float | None", say: "Say") -> "
     least, most = found.least, found.most
     if tape is not None and least is not None and most is not None:
         inside = least <= tape <= most
-        verdict = "within" if inside else "outside: it may carry another label"
-        notes.append(f"The label allows {say(least)} to {say(most)}; your tape is {verdict}.")
+        where = "within" if inside else "outside: it may carry another label"
+        notes.append(f"The label allows {say(least)} to {say(most)}; your tape is {where}.")
     return notes
 
 

@@ -1,10 +1,10 @@
 """Show a family's whole table, with the row that a label stands in."""
 
-from ..lengths import Scale
-from ..tables import hardwood, sheets, softwood
-from ..tool import Answer
-from .labels import board_words, size_words
-from .listed import Listed
+from ...lengths import Scale
+from ...lumber.labels import board_words, size_words
+from ...lumber.listed import Listed
+from ...tables import hardwood, sheets, softwood
+from ...tool import Answer
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
