@@ -1,8 +1,7 @@
 """What a tool answers: figures, pieces, marks, tables, drawings and words, in display order."""
 
-from collections import namedtuple
-
 from .drawing import Drawing
+from .ends import End, end_json, ends_words
 from .lengths import FINEST, Scale, show_angle, show_money, show_number
 
 TYPE_CHECKING = False
@@ -14,45 +13,6 @@ MOST_VERDICT = 90
 
 FEET_FROM = 100.0
 """Inches above which a length is said in feet too."""
-
-End = namedtuple("End", ("joint", "saw", "bevel", "note"))
-"""One end of a piece: joint in a word, saw and bevel in degrees off square, a remark."""
-
-
-def square(note: str = "") -> End:
-    """Return a square-cut end."""
-    return End("square", 0.0, 0.0, note)
-
-
-def miter(saw: float, note: str = "", bevel: float = 0.0) -> End:
-    """Return a mitered end; `saw` in degrees off a square cut."""
-    return End("miter", float(saw), float(bevel), note)
-
-
-def end_words(end: End) -> str:
-    """Return what is cut on an end, in words.
-
-    >>> end_words(miter(45)), end_words(square())
-    ('45.0° miter', 'square')
-    """
-    words: str = end.joint
-    if end.saw:
-        words = show_angle(end.saw) + " " + words
-    if end.bevel:
-        words += ", bevel " + show_angle(end.bevel)
-    return words + (", " + end.note if end.note else "")
-
-
-def ends_words(ends: "tuple[End, ...]") -> str:
-    """Return what is cut on both ends of a piece, in words.
-
-    >>> ends_words((miter(45), miter(45))), ends_words((square(), miter(30)))
-    ('45.0° miter both ends', 'left: square; right: 30.0° miter')
-    """
-    if not ends:
-        return ""
-    left, right = end_words(ends[0]), end_words(ends[1])
-    return left + " both ends" if left == right else f"left: {left}; right: {right}"
 
 
 class Answer:
@@ -193,7 +153,7 @@ class Answer:
                 "section_text": self._section(width, thickness),
                 "tick": self.scale.tick(length),
                 "per": self.scale.per(),
-                "ends": [_end_json(end) for end in ends],
+                "ends": [end_json(end) for end in ends],
                 "ends_text": ends_words(ends),
                 "stock": stock,
             }
@@ -298,7 +258,3 @@ def _weighed(number: float, unit: str) -> str:
 def _finite(value: float) -> None:
     if not -1e15 < value < 1e15:
         raise ValueError("a figure is not a finite number")
-
-
-def _end_json(end: End) -> "dict[str, Any]":
-    return {"joint": end.joint, "saw": end.saw, "bevel": end.bevel, "note": end.note}

@@ -1,7 +1,8 @@
 """A tool: one question of the trade, declared once for form, API, docs and offline screen."""
 
-from .answer import Answer, End, miter, square
+from .answer import Answer
 from .drawing import Drawing
+from .ends import End, miter, square
 from .gives import Gives, label_figures
 from .inputs import Choice, Flag, Input, Text
 from .lengths import Scale

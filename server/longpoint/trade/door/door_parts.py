@@ -4,7 +4,7 @@ too narrow."""
 import math
 from collections import namedtuple
 
-from ..answer import End, square
+from ..ends import End, square
 from ..refusal import Refusal
 
 TYPE_CHECKING = False
