@@ -14,6 +14,7 @@ from tests.trade.asking import answer
 WORDS = "A setting past about 50°"
 SQUARE = {"fit": "inside", "opening_width": 40, "opening_height": 40, "trim_width": 5}
 SLANTED = {"top": 32, "right": 15, "bottom": 41, "left": 12, "diagonal": 42.72, "trim_width": 2}
+DOOR = {"opening": "door", "opening_width": 30, "opening_height": 80, "casing_thickness": 0.75}
 WIDTHS = st.floats(min_value=0.5, max_value=8)
 
 
@@ -55,8 +56,8 @@ def test_a_corner_warns_for_a_setting_to_either_side(
         ("mitered-frame", SQUARE, False),
         # Only the bottom is narrow.
         ("mitered-frame", SQUARE | {"bottom_width": 2}, True),
-        ("casing-set", {"width": 30, "height": 80, "casing_width": 5, "head_width": 2}, True),
-        ("casing-set", {"width": 30, "height": 80, "casing_width": 3.5}, False),
+        ("casing-set", DOOR | {"casing_width": 5, "head_width": 2}, True),
+        ("casing-set", DOOR | {"casing_width": 3.5}, False),
         # Hand: three sides are cut at 180/3 = 60, four at 45.
         ("polygon-frame", {"sides": 3, "size": 40, "trim_width": 2}, True),
         ("polygon-frame", {"sides": 4, "size": 40, "trim_width": 2}, False),

@@ -30,7 +30,8 @@ def test_casing_fills_the_ring_round_the_opening(
     wide: float, high: float, side: float, reveal: float, head: str, closed: bool
 ) -> None:
     """All round, or on three sides: the area between reveal line and outer edge, block by block."""
-    inputs: dict[str, Any] = {"width": wide, "height": high, "casing_width": side}
+    inputs: dict[str, Any] = {"opening_width": wide, "opening_height": high, "casing_width": side}
+    inputs["casing_thickness"] = 11 / 16
     inputs |= {"reveal": reveal, "head": head, "opening": "around" if closed else "door"}
     found = answer("casing-set", **inputs, overhang=0, block_size=side)
     low = -reveal if closed else 0.0
@@ -53,7 +54,8 @@ def test_the_drawing_is_of_the_pieces(
     plinth: float | None,
 ) -> None:
     """Drawn parts lie beside each other, cover what the pieces cover, and keep off the jamb."""
-    inputs: dict[str, Any] = {"width": wide, "height": high, "casing_width": side}
+    inputs: dict[str, Any] = {"opening_width": wide, "opening_height": high, "casing_width": side}
+    inputs["casing_thickness"] = 11 / 16
     inputs |= {"reveal": reveal, "head": head, "opening": "around" if closed else "door"}
     found = answer("casing-set", **inputs, plinth_height=plinth)
     drawn = [
@@ -76,11 +78,11 @@ def test_the_drawing_is_of_the_pieces(
 def test_mitered_heads_are_those_of_a_mitered_frame(
     wide: float, high: float, side: float, top: float, reveal: float
 ) -> None:
-    inputs: dict[str, Any] = {"width": wide, "height": high, "reveal": reveal}
-    found = figures("casing-set", **inputs, casing_width=side, head_width=top)
-    frame = figures(
-        "mitered-frame", **inputs, fit="around", sides="3", side_width=side, top_width=top
-    )
+    inputs: dict[str, Any] = {"opening_width": wide, "opening_height": high, "reveal": reveal}
+    casing = {"opening": "door", "casing_width": side, "casing_thickness": 11 / 16}
+    found = figures("casing-set", **inputs, **casing, head_width=top)
+    around = inputs | {"fit": "around", "sides": "3"}
+    frame = figures("mitered-frame", **around, trim_width=side, top_width=top)
     assert found["head_long"] == pytest.approx(frame["top_long"])
     assert found["head_short"] == pytest.approx(frame["top_short"])
     assert found["leg_long"] == pytest.approx(frame["side_long"])
@@ -95,9 +97,10 @@ def test_stool_and_apron_go_with_the_casing(
     found = answer(
         "casing-set",
         opening="stool",
-        width=wide,
-        height=high,
+        opening_width=wide,
+        opening_height=high,
         casing_width=side,
+        casing_thickness=11 / 16,
         reveal=reveal,
         head=head,
         stool_nose=nose,
@@ -126,9 +129,10 @@ def test_stool_and_apron_go_with_the_casing(
 def test_every_piece_says_where_it_is_measured(
     wide: float, high: float, side: float, head: str, opening: str
 ) -> None:
-    inputs: dict[str, Any] = {"width": wide, "height": high, "casing_width": side}
+    inputs: dict[str, Any] = {"opening_width": wide, "opening_height": high, "casing_width": side}
+    inputs["casing_thickness"] = 11 / 16
     found = answer("casing-set", **inputs, head=head, opening=opening)
-    (table,) = found["tables"]
+    table = found["tables"][0]
     for piece, row in zip(found["pieces"], table["rows"], strict=True):
         assert row[0] == piece["tag"] + " " + piece["name"]
         assert row[1]
@@ -141,8 +145,9 @@ def test_every_piece_says_where_it_is_measured(
     st.sampled_from(["door", "stool", "around"]),
 )
 def test_whatever_is_typed_answers_or_says_why(sizes: list[float], head: str, opening: str) -> None:
-    names = ("width", "height", "casing_width", "reveal", "plinth_height", "casing_thickness")
-    inputs: dict[str, Any] = dict(zip((*names, "apron_thickness"), sizes, strict=True))
+    names = ["opening_width", "opening_height", "casing_width", "reveal", "plinth_height"]
+    names += ["casing_thickness", "apron_thickness"]
+    inputs: dict[str, Any] = dict(zip(names, sizes, strict=True))
     reply = ask("casing-set", **inputs, head=head, opening=opening)
     if not reply["ok"]:
         assert all(len(error["message"]) > 20 for error in reply["errors"])
@@ -155,7 +160,8 @@ def test_whatever_is_typed_answers_or_says_why(sizes: list[float], head: str, op
 @given(st.floats(min_value=16, max_value=120), st.floats(min_value=16, max_value=96))
 def test_numbers_of_stool_and_apron_stand_side_by_side(width: float, height: float) -> None:
     """Both boards are thin, and a balloon is 22 pixels wide on some 300 of drawing."""
-    sizes = {"width": width, "height": height, "casing_width": 3.5}
+    sizes = {"opening_width": width, "opening_height": height, "casing_width": 3.5}
+    sizes["casing_thickness"] = 11 / 16
     view = answer("casing-set", opening="stool", **sizes)["drawing"]
     stool, apron = [
         next(s["at"][0] for s in view["shapes"] if s["shape"] == "tag" and s["text"] == tag)

@@ -1,15 +1,29 @@
 """A window's stool and apron, with the horns beside the jambs and the returned ends."""
 
-from ..tool import Given, Refusal, Scale, miter, square
-from .casing_parts import Part
+from collections import namedtuple
 
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from .casing_parts import Casing
+from ...tool import Refusal, Scale, miter, square
+from .casing import Casing, CasingPart
+
+StoolSizes = namedtuple("StoolSizes", ("nose", "thick", "inside"))
+"""A stool in inches; `inside` from the wall's face in to the sash."""
+
+ApronSizes = namedtuple("ApronSizes", ("width", "thick"))
+"""An apron's section in inches."""
 
 
 class Stool:
     """Stool and apron in inches: the stool ends `nose` past the casing, in front and sideways.
+
+    Parameters
+    ----------
+    casing : Casing
+    stool : StoolSizes
+    apron : ApronSizes
+    returned : bool
+        Whether the ends are returned: mitered, with a short piece back to the wall.
+    scale : Scale
+        How refusals show lengths.
 
     Raises
     ------
@@ -17,20 +31,25 @@ class Stool:
         For returns that are longer than what they are mitered to.
     """
 
-    def __init__(self, given: Given, casing: "Casing", scale: Scale) -> None:
-        self.width = casing.width
-        self.nose, self.thick = given.number("stool_nose"), given.number("stool_thickness")
-        self.out = casing.thick + self.nose
-        self.length = casing.outer + 2 * self.nose
-        self.inside = given.maybe("stool_inside")
+    def __init__(
+        self,
+        casing: Casing,
+        stool: StoolSizes,
+        apron: ApronSizes,
+        returned: bool,
+        scale: Scale,
+    ) -> None:
+        self.opening = casing.width
+        self.nose, self.thick, self.inside = stool
+        self.out: float = casing.thick + self.nose
+        self.length: float = casing.outer + 2 * self.nose
         self.apron = casing.outer
-        self.apron_wide = given.maybe("apron_width") or casing.side
-        self.apron_thick = given.number("apron_thickness")
-        self.returned = given.flag("returns")
-        if self.returned:
+        self.apron_wide, self.apron_thick = apron
+        self.returned = returned
+        if returned:
             self._refuse_short(casing, scale)
 
-    def _refuse_short(self, casing: "Casing", scale: Scale) -> None:
+    def _refuse_short(self, casing: Casing, scale: Scale) -> None:
         if self.out > self.horn:
             most = casing.side + casing.reveal
             raise Refusal(
@@ -44,35 +63,40 @@ class Stool:
             )
 
     @property
+    def width(self) -> float:
+        """Width of the stool: in to the sash and out past the casing."""
+        return float(self.inside) + self.out
+
+    @property
     def horn(self) -> float:
         """Length of a horn: how far the stool runs on past the jamb's face, on the wall."""
-        return (self.length - self.width) / 2
+        return (self.length - self.opening) / 2
 
-    def stool(self) -> "list[Part]":
+    def above(self) -> "list[CasingPart]":
         """Return the stool and its returns: first to be cut, the casing stands on it."""
         end = miter(45, "returned") if self.returned else square()
-        wide = None if self.inside is None else self.inside + self.out
         where = "long points" if self.returned else "end to end"
         where += ", the nose past the casing on both sides"
         short = self.length - 2 * self.out if self.returned else None
-        found = [Part("Stool", 1, self.length, short, wide, self.thick, (end, end), where)]
+        size = (self.width, self.thick)
+        found = [CasingPart("stool", 1, self.length, short, *size, (end, end), where, False)]
         if self.returned:
+            ends, size = (miter(45), square("at the wall")), (self.out, self.thick)
             where = "long point to the wall"
-            ends = (miter(45), square("at the wall"))
-            found.append(Part("Stool return", 2, self.out, None, None, self.thick, ends, where))
+            found.append(CasingPart("stool return", 2, self.out, None, *size, ends, where, False))
         return found
 
-    def under(self) -> "list[Part]":
+    def below(self) -> "list[CasingPart]":
         """Return the apron and its returns: last to be cut, below the stool."""
         end = miter(0, "returned", bevel=45) if self.returned else square()
         where = "outer edges of the casing" + (", long points" if self.returned else "")
         short = self.apron - 2 * self.apron_thick if self.returned else None
         size = self.apron_wide, self.apron_thick
-        found = [Part("Apron", 1, self.apron, short, size[0], size[1], (end, end), where)]
+        found = [CasingPart("apron", 1, self.apron, short, *size, (end, end), where, False)]
         if self.returned:
             ends = (miter(0, bevel=45), square("at the wall"))
             where = "long point to the wall"
             found.append(
-                Part("Apron return", 2, self.apron_thick, None, size[0], size[1], ends, where)
+                CasingPart("apron return", 2, self.apron_thick, None, *size, ends, where, False)
             )
         return found

@@ -1,11 +1,11 @@
 """The views of a set of casing: from the front, and the stool from above."""
 
-from ..tool import Drawing, Scale
+from ...tool import Drawing, Scale
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .casing_parts import Casing
-    from .stool_parts import Stool
+    from .casing import Casing
+    from .stool import Stool
 
     Tags = dict[str, str]
 
@@ -23,18 +23,23 @@ def front_view(casing: "Casing", stool: "Stool | None", tags: "Tags", scale: Sca
     if stool:
         _stool(view, casing, stool, tags)
     _tags(view, casing, tags)
-    left, right, top = -casing.reveal, casing.width + casing.reveal, -casing.outside[1]
+    left, right = -casing.reveal, casing.width + casing.reveal
     top = -casing.reveal - (casing.side + casing.proud if casing.head == "blocks" else casing.top)
     over = (casing.outside[0] - casing.clear) / 2
     view.dimension((left - over, top), (right + over, top), wide)
     view.dimension(
         (left, casing.height / 3), (right, casing.height / 3), scale.length(casing.clear), 0
     )
-    leg = casing.frame.clear_height if casing.head == "miter" else casing.leg
     low = casing.height - casing.foot
-    if casing.around:
-        low += casing.reveal - (casing.proud if casing.head == "blocks" else 0.0)
-    view.dimension((right + casing.side, low - leg), (right + casing.side, low), scale.length(leg))
+    if casing.head == "miter":
+        leg, foot = (
+            casing.frame.height,
+            low + (casing.reveal + casing.top if casing.around else 0.0),
+        )
+    else:
+        leg, foot = casing.leg, low + (casing.reveal - casing.proud if casing.around else 0.0)
+    edge = right + casing.side
+    view.dimension((edge, foot - leg), (edge, foot), scale.length(leg))
     return view
 
 
@@ -71,17 +76,17 @@ def _squared(view: Drawing, casing: "Casing") -> None:
             continue
         view.box("stock", left + proud, y, right - proud, y + side)
         for x in (left - side - proud, right - proud):
-            view.box("panel", x, y - proud, x + casing.block, y + side + proud)
+            view.box("panel", x, y - proud, x + casing.corner.width, y + side + proud)
 
 
 def _plinths(view: Drawing, casing: "Casing", tags: "Tags") -> None:
     if not casing.foot:
         return
-    wide, half = casing.plinth_wide, casing.reveal + casing.side / 2
+    wide, half = casing.plinth.width, casing.reveal + casing.side / 2
     for center in (-half, casing.width + half):
         x = center - wide / 2
         view.box("stock", x, casing.height - casing.foot, x + wide, casing.height)
-        view.tag((center, casing.height - casing.foot / 2), tags["Plinth"])
+        view.tag((center, casing.height - casing.foot / 2), tags["plinth"])
 
 
 def _stool(view: Drawing, casing: "Casing", stool: "Stool", tags: "Tags") -> None:
@@ -90,34 +95,34 @@ def _stool(view: Drawing, casing: "Casing", stool: "Stool", tags: "Tags") -> Non
     view.box("stock", middle - half, casing.height, middle + half, low)
     view.box("stock", middle - apron, low, middle + apron, low + stool.apron_wide)
     # Both are thin: in the middle of each the balloons would lie on one another.
-    view.tag((middle / 3, casing.height + stool.thick / 2), tags["Stool"])
-    view.tag((middle, low + stool.apron_wide / 2), tags["Apron"])
+    view.tag((middle / 3, casing.height + stool.thick / 2), tags["stool"])
+    view.tag((middle, low + stool.apron_wide / 2), tags["apron"])
 
 
 def _tags(view: Drawing, casing: "Casing", tags: "Tags") -> None:
     half = casing.reveal + casing.side / 2
     for x in (-half, casing.width + half):
-        view.tag((x, casing.height * 0.6), tags["Leg"])
+        view.tag((x, casing.height * 0.6), tags["leg"])
         if casing.head == "blocks":
-            view.tag((x, -half), tags["Corner block"])
-    view.tag((casing.width / 2, -casing.reveal - casing.top / 2), tags["Head"])
+            view.tag((x, -half), tags["corner block"])
+    view.tag((casing.width / 2, -casing.reveal - casing.top / 2), tags["head"])
     if casing.around:
         low = casing.height + casing.reveal + casing.top / 2
-        view.tag((casing.width / 2, low), tags["Bottom"])
+        view.tag((casing.width / 2, low), tags["bottom"])
 
 
 def stool_view(casing: "Casing", stool: "Stool", scale: Scale) -> Drawing:
     """Return the stool from above, the room at the bottom: its horns lie on the wall."""
+    inside = stool.inside
     view = Drawing(
         "The stool from above",
         f"{scale.length(stool.length)} long, horns {scale.length(stool.horn)} beside the jambs, "
-        f"{scale.length(stool.out)} out from the wall.",
+        f"notched {scale.length(inside)} deep for the wall, {scale.length(stool.out)} out from it.",
     )
-    left, right = -stool.horn, stool.width + stool.horn
-    inside = stool.inside or stool.out
+    left, right = -stool.horn, stool.opening + stool.horn
     view.box("wall", left, -inside, 0, 0)
-    view.box("wall", stool.width, -inside, right, 0)
-    tongue = [(0.0, 0.0), (0.0, -inside), (stool.width, -inside), (stool.width, 0.0)]
+    view.box("wall", stool.opening, -inside, right, 0)
+    tongue = [(0.0, 0.0), (0.0, -inside), (stool.opening, -inside), (stool.opening, 0.0)]
     view.area(
         "stock", [(left, stool.out), (left, 0.0)] + tongue + [(right, 0.0), (right, stool.out)]
     )
@@ -127,5 +132,6 @@ def stool_view(casing: "Casing", stool: "Stool", scale: Scale) -> Drawing:
     view.dimension((right, stool.out), (left, stool.out), scale.length(stool.length))
     view.dimension((left, -inside), (0, -inside), scale.length(stool.horn))
     view.dimension((right, 0), (right, stool.out), scale.length(stool.out))
-    view.dimension((0, -inside), (stool.width, -inside), scale.length(stool.width))
+    view.dimension((0, -inside), (stool.opening, -inside), scale.length(stool.opening))
+    view.dimension((left, 0), (left, -inside), scale.length(inside))
     return view
