@@ -94,18 +94,18 @@ def test_the_hinges_are_marked(app: App) -> None:
             expect(mark.locator(".figures")).to_contain_text(top)
 
 
-def test_an_uneven_gap_is_packed_out(app: App) -> None:
+def test_an_uneven_gap_is_shimmed(app: App) -> None:
     """Hung, the strike gap is 3/16 at the top and 1/16 at the bottom: it closes by 1/8 in 79 3/8.
 
     The hinges' centers lie 4 7/8 + 2 = 6 7/8 from the top and 79 3/8 - 67 7/8 = 11 1/2 from the
     bottom. Across from them the gap is 0.1875 - 0.125 x 6 7/8 / 79 3/8 = 0.1767 and
-    0.1875 - 0.125 x 67 7/8 / 79 3/8 = 0.0806; packing the top hinge by the difference,
+    0.1875 - 0.125 x 67 7/8 / 79 3/8 = 0.0806; a shim behind the top hinge of the difference,
     0.0961 or 3/32, leaves 0.0806, 5/64, all along. The middle one, halfway, takes half: 0.048.
     """
     gaps = {"gap_top": "3/16", "gap_bottom": "1/16"}
     centers = {"top_center": "6 7/8", "bottom_center": "11 1/2"}
-    ask(app, "Site", "even-gap", **gaps, door_height="79 3/8", **centers)
-    app.expect_answer("Pack top hinge", "3/32")
+    ask(app, "Site", "even-gap", **gaps, leaf_height="79 3/8", **centers)
+    app.expect_answer("Shim top hinge", "3/32")
     expect(line(app, "Figures", "Strike gap then")).to_contain_text("0.081")
     expect(table_row(app, "Each hinge", "Top")).to_contain_text("0.096")
     expect(table_row(app, "Each hinge", "Middle")).to_contain_text("0.048")

@@ -37,7 +37,7 @@ def test_the_door_moved_as_told_leaves_an_even_gap(
     top: float, bottom: float, height: float, first: float, last: float, wanted: float | None
 ) -> None:
     assume(wanted is not None or abs(top - bottom) > 1 / 32)
-    asked = {"gap_top": top, "gap_bottom": bottom, "door_height": height, "door_width": WIDE}
+    asked = {"gap_top": top, "gap_bottom": bottom, "leaf_height": height, "leaf_width": WIDE}
     asked |= {"top_center": first, "bottom_center": last}
     if wanted is not None:
         asked["wanted"] = wanted
@@ -56,9 +56,9 @@ def test_the_door_moved_as_told_leaves_an_even_gap(
 @given(GAPS, GAPS, st.integers(min_value=2, max_value=5))
 def test_hinges_between_follow_in_a_straight_line(top: float, bottom: float, count: int) -> None:
     assume(abs(top - bottom) > 0.1)
-    found = answer("even-gap", gap_top=top, gap_bottom=bottom, door_height=80, hinges=count)
+    found = answer("even-gap", gap_top=top, gap_bottom=bottom, leaf_height=80, hinges=count)
     (table,) = found["tables"]
-    signed = {"pack": 1.0, "deepen": -1.0, "leave": 0.0}
+    signed = {"shim": 1.0, "let in": -1.0, "leave": 0.0}
     done = [signed[row[1]] * float(row[3] or 0) for row in table["rows"]]
     line = np.linspace(done[0], done[-1], count)
     assert done == pytest.approx(line, abs=1 / 128 + 1e-3)

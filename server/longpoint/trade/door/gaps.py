@@ -54,6 +54,13 @@ def edge_bevel(**rest: "Any") -> Angle:
     return Angle("bevel", "Edge bevel", least=0, most=10, quantity="bevel", **rest)
 
 
+def hinge_gap(*was: str, **rest: "Any") -> Length:
+    """Return the input `hinge_gap`, between leaf and jamb on the hinge side."""
+    given: dict[str, Any] = {"least": 0, "most": 6}
+    given.update(rest)
+    return Length("hinge_gap", "Hinge gap", quantity="hinge gap", was=was, **given)
+
+
 def leaves() -> Choice:
     """Return the input `leaves`: one, or a pair."""
     return Choice(
