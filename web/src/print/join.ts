@@ -2,9 +2,9 @@
  * Where two pages meet: one is cut on its line and laid on the line of the other. The half diamonds
  * on both make one diamond when the pages lie right.
  */
-import { line, mm, words } from "./paper";
+import { line, px, words } from "./paper";
 
-const HALF = 3;
+const HALF = 11;
 
 export type Spot = readonly [x: number, y: number];
 
@@ -25,8 +25,8 @@ function diamond({ from, to, inward }: Join): string {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const along: Spot = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const at = (part: number, inside: number): string =>
-    `${mm(middle[0] + along[0] * part + inward[0] * inside)} ` +
-    mm(middle[1] + along[1] * part + inward[1] * inside);
+    `${px(middle[0] + along[0] * part + inward[0] * inside)} ` +
+    px(middle[1] + along[1] * part + inward[1] * inside);
   return `<path class="fine" d="M${at(-HALF, 0)}L${at(0, HALF)}L${at(HALF, 0)}"/>`;
 }
 
@@ -34,9 +34,9 @@ function diamond({ from, to, inward }: Join): string {
 function advice({ from, to, inward, other, isCut }: Join): string {
   const text = isCut ? `cut, lay on page ${other}` : `page ${other} lies on here`;
   const [x, y] = inward;
-  if (x === 0) return words(to[0], to[1] + (y > 0 ? -1.2 : 2.8), text, { size: 2.5, anchor: "end" });
-  const turned = words(0, 0, text, { size: 2.5, anchor: x > 0 ? "start" : "end" });
-  const place = `translate(${mm(from[0] + x * 1.2)} ${mm(from[1] + 6)}) rotate(${90 * x})`;
+  if (x === 0) return words(to[0], to[1] + (y > 0 ? -4.5 : 10.6), text, { size: 9.5, anchor: "end" });
+  const turned = words(0, 0, text, { size: 9.5, anchor: x > 0 ? "start" : "end" });
+  const place = `translate(${px(from[0] + x * 4.5)} ${px(from[1] + 23)}) rotate(${90 * x})`;
   return `<g transform="${place}">${turned}</g>`;
 }
 

@@ -4,24 +4,24 @@ import { capital } from "../text/words";
 import { joinSvg } from "./join";
 import { BODY, INCH, WIDTH, line, wide, words, type Sheet } from "./paper";
 
-const TICK = 14;
-const LABEL = TICK + 6;
-const APART = 4.6;
-const NUMBER = 3.4;
-const NAME = 2.8;
-const GAP = 4;
-/** A mark just where two pages meet stands on both; millimeters. */
-const SAME = 0.005;
+const TICK = 53;
+const LABEL = TICK + 23;
+const APART = 17.4;
+const NUMBER = 12.9;
+const NAME = 10.6;
+const GAP = 15;
+/** A mark just where two pages meet stands on both. */
+const SAME = 0.02;
 
 /** Labels keep off the joins' half diamonds. */
-const INSET = 6;
+const INSET = 23;
 
 interface Strip {
   from: string;
   marks: { at: number; number: string; name: string }[];
 }
 
-/** Distances in millimeters from the strip's start: the datum, or the first mark before it. */
+/** Distances from the strip's start: the datum, or the first mark before it. */
 function stripsOf(marks: Mark[], start: number): Strip[] {
   const strips: Strip[] = [...new Set(marks.map(({ from }) => from))].map((from) => ({
     from,
@@ -50,11 +50,11 @@ function spread(spots: number[], apart: number): number[] {
 
 /** Room that a mark's number and name take beside its tick. */
 function needed({ number, name }: Strip["marks"][number]): number {
-  return LABEL + wide(number, NUMBER) + 2 + wide(name, NAME) + GAP;
+  return LABEL + wide(number, NUMBER) + 8 + wide(name, NAME) + GAP;
 }
 
 function labelSvg(x: number, y: number, number: string, name: string, shrunk: number): string {
-  const after = x + wide(number, NUMBER * shrunk) + 2;
+  const after = x + wide(number, NUMBER * shrunk) + 8;
   return (
     words(x, y + NUMBER * 0.35 * shrunk, number, { size: NUMBER * shrunk, name: "strong" }) +
     words(after, y + NUMBER * 0.35 * shrunk, name, { size: NAME * shrunk })
@@ -71,7 +71,7 @@ function marksSvg(strip: Strip, x: number, from: number): string {
       const row = BODY.top + (rows[index] ?? 0);
       return (
         line("tick", x, y, x + TICK, y) +
-        line("lead", x + TICK, y, x + LABEL - 1, row) +
+        line("lead", x + TICK, y, x + LABEL - 4, row) +
         labelSvg(x + LABEL, row, number, name, apart / APART)
       );
     })
@@ -83,7 +83,7 @@ interface Tile {
   /** Which stretch of the stick, from 0, and how many there are. */
   number: number;
   count: number;
-  /** Millimeters of the sheet for each strip. */
+  /** Pixels of the sheet for each strip. */
   share: number;
 }
 
@@ -93,7 +93,7 @@ function tileSvg({ strips, number, count, share }: Tile, page: number): string {
     .map((strip, at) => {
       const x = at * share;
       const [from, to] = [x, x + share - GAP];
-      const name = words(x, top - 2.4, `From ${strip.from}`, { name: "strong", size: 2.8 });
+      const name = words(x, top - 9, `From ${strip.from}`, { name: "strong", size: 10.6 });
       const before = { from: [from, top], to: [to, top], inward: [0, 1] } as const;
       const after = { from: [from, bottom], to: [to, bottom], inward: [0, -1] } as const;
       return (

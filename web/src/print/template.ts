@@ -3,18 +3,16 @@ import type { Drawing } from "../contract/contract";
 import { laidOut } from "../drawing/layout";
 import { placedSvg } from "../drawing/svg";
 import { joinSvg, type Spot } from "./join";
-import { BODY, INCH, WIDTH, mm, words, wrapped, type Sheet } from "./paper";
+import { BODY, INCH, WIDTH, px, words, wrapped, type Sheet } from "./paper";
 
-/** Units of the drawing to the inch; its text, of fixed size, comes out a good 3.7 mm high. */
-const SCALE = 96;
 /** Room for half a stroke at the edge. */
-const MARGIN = 3;
-const SAID = 2.6;
+const MARGIN = 11;
+const SAID = 9.8;
 
 interface Tile {
   description: string;
   inside: string;
-  /** Millimeters of the whole drawing that this page shows. */
+  /** Pixels of the whole drawing that this page shows. */
   left: number;
   top: number;
   column: number;
@@ -41,14 +39,14 @@ function joinsSvg({ column, row, columns, rows }: Tile, page: number): string {
 /** What the drawing says in a sentence stands on its first page. */
 function wordsSvg(description: string): string {
   const lines = wrapped(description, SAID);
-  return lines.map((text, at) => words(0, 7.4 + at * 3.2, text, { size: SAID })).join("");
+  return lines.map((text, at) => words(0, 28 + at * 12, text, { size: SAID })).join("");
 }
 
 /** A nested picture is clipped to its box. */
 function tileSvg(tile: Tile, page: number): string {
-  const box = [tile.left, tile.top, WIDTH, BODY.height].map((side) => mm((side * SCALE) / INCH));
+  const box = [tile.left, tile.top, WIDTH, BODY.height].map(px);
   return (
-    `<svg y="${mm(BODY.top)}" width="${mm(WIDTH)}" height="${mm(BODY.height)}" ` +
+    `<svg y="${px(BODY.top)}" width="${px(WIDTH)}" height="${px(BODY.height)}" ` +
     `viewBox="${box.join(" ")}"><g class="drawing">${tile.inside}</g></svg>` +
     (tile.column + tile.row === 0 ? wordsSvg(tile.description) : "") +
     joinsSvg(tile, page)
@@ -57,13 +55,12 @@ function tileSvg(tile: Tile, page: number): string {
 
 /** Returns the sheets of one template, row by row. */
 export function templateSheets(drawing: Drawing, tool: string): Sheet[] {
-  const { placed, extent } = laidOut(drawing, SCALE);
-  const scale = INCH / SCALE;
+  const { placed, extent } = laidOut(drawing, INCH);
   const inside = placedSvg(placed);
-  const width = (extent.right - extent.left) * scale + 2 * MARGIN;
-  const height = (extent.bottom - extent.top) * scale + 2 * MARGIN;
+  const width = extent.right - extent.left + 2 * MARGIN;
+  const height = extent.bottom - extent.top + 2 * MARGIN;
   const [columns, rows] = [Math.ceil(width / WIDTH), Math.ceil(height / BODY.height)];
-  const [left, top] = [extent.left * scale - MARGIN, extent.top * scale - MARGIN];
+  const [left, top] = [extent.left - MARGIN, extent.top - MARGIN];
   return Array.from({ length: columns * rows }, (_, at) => {
     const [column, row] = [at % columns, Math.floor(at / columns)];
     const tile = {
