@@ -11,6 +11,7 @@ from shapely import Polygon
 from shapely.affinity import rotate
 
 from longpoint.trade.calls import call
+from longpoint.trade.lengths import read_length
 
 Vector = np.ndarray[Any, np.dtype[np.float64]]
 
@@ -80,8 +81,7 @@ def test_what_a_corner_of_89_or_91_opens(corner: int, end: str) -> None:
         if row[0] == f"{corner}.0°"
     ]
     assert row[1].startswith(end)
-    read = {"do": "read", "kind": "length", "text": row[2]}
-    shown = json.loads(call(json.dumps(read)))["value"]
+    shown = read_length(row[2])
     assert shown == pytest.approx(gap, abs=1 / 128)
     assert figures(width=2.5, gap=1)["gap_degree"] == pytest.approx(gap, rel=0.001)
 

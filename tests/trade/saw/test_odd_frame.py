@@ -11,15 +11,22 @@ from shapely import Polygon
 from shapely.ops import unary_union
 
 from longpoint.trade.calls import call
+from longpoint.trade.lengths import read_length
 
 Corners = np.ndarray[Any, np.dtype[np.float64]]
-SIDES = ("top", "right", "bottom", "left")
+SIDES = ("width_top", "height_right", "width_bottom", "height_left")
 NAMES = ("tl", "tr", "br", "bl")
 
 
 def reply(inputs: dict[str, Any]) -> dict[str, Any]:
     return dict(
-        json.loads(call(json.dumps({"do": "answer", "tool": "odd-frame", "inputs": inputs})))
+        json.loads(
+            call(
+                json.dumps(
+                    {"do": "answer", "tool": "odd-frame", "inputs": {"fit": "inside"} | inputs}
+                )
+            )
+        )
     )
 
 
@@ -37,8 +44,8 @@ def measured(corners: Corners) -> dict[str, float]:
     """What a tape would read on an opening with these corners, clockwise from the top left."""
     sides = np.linalg.norm(np.roll(corners, -1, axis=0) - corners, axis=1)
     read = {name: float(side) for name, side in zip(SIDES, sides, strict=True)}
-    read["diagonal"] = float(np.linalg.norm(corners[2] - corners[0]))
-    read["other_diagonal"] = float(np.linalg.norm(corners[3] - corners[1]))
+    read["diagonal_a"] = float(np.linalg.norm(corners[2] - corners[0]))
+    read["diagonal_b"] = float(np.linalg.norm(corners[3] - corners[1]))
     return read
 
 
@@ -117,7 +124,7 @@ def test_pieces_as_drawn_fill_the_frame_at_an_even_width(
         mean = (piece["length"] + piece["short_point"]) / 2
         assert shape.area == pytest.approx(mean * width)
     outside = figures(answered)["top_long"] if fit == "inside" else figures(answered)["top_short"]
-    assert outside >= measured(corners)["top"] - 1e-9
+    assert outside >= measured(corners)["width_top"] - 1e-9
 
 
 @given(openings(), st.floats(0.5, 2))
@@ -135,11 +142,11 @@ def test_joint_lines_halve_their_corners(corners: Corners, width: float) -> None
 
 @given(st.lists(st.floats(1, 100), min_size=6, max_size=6))
 def test_whatever_is_measured_answers_or_says_why(sizes: list[float]) -> None:
-    inputs = dict(zip((*SIDES, "diagonal", "trim_width"), sizes, strict=True))
+    inputs = dict(zip((*SIDES, "diagonal_a", "trim_width"), sizes, strict=True))
     answered = reply(inputs)
     if not answered["ok"]:
         fields = {error["field"] for error in answered["errors"]}
-        assert fields <= {*SIDES, "diagonal", "trim_width"}
+        assert fields <= {*SIDES, "diagonal_a", "trim_width"}
         assert all(len(error["message"]) > 20 for error in answered["errors"])
         return
     shown = figures(answered["answer"])
@@ -153,7 +160,6 @@ def test_trim_too_wide_is_refused_with_a_width_that_would_do(corners: Corners, o
     assume(not refused["ok"])
     assert refused["errors"][0]["field"] == "trim_width"
     words = refused["errors"][0]["message"].rsplit("narrower than ", 1)[1].rstrip(".")
-    asked = {"do": "read", "kind": "length", "text": words}
-    limit = json.loads(call(json.dumps(asked)))["value"]
+    limit = read_length(words)
     assert reply({**measured(corners), "trim_width": limit - 0.05})["ok"]
     assert not reply({**measured(corners), "trim_width": limit + 0.05})["ok"]

@@ -13,7 +13,15 @@ from tests.trade.asking import answer
 
 WORDS = "A setting past about 50°"
 SQUARE = {"fit": "inside", "opening_width": 40, "opening_height": 40, "trim_width": 5}
-SLANTED = {"top": 32, "right": 15, "bottom": 41, "left": 12, "diagonal": 42.72, "trim_width": 2}
+SLANTED = {
+    "fit": "inside",
+    "width_top": 32,
+    "height_right": 15,
+    "width_bottom": 41,
+    "height_left": 12,
+    "diagonal_a": 42.72,
+    "trim_width": 2,
+}
 DOOR = {"opening": "door", "opening_width": 30, "opening_height": 80, "casing_thickness": 0.75}
 WIDTHS = st.floats(min_value=0.5, max_value=8)
 

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 SIDES = ("top", "right", "bottom", "left")
 CORNERS = ("tl", "tr", "br", "bl")
 DIAGONAL = 4  # Its place among the fields, after the sides.
+TAPE = 1 / 8  # Inches between diagonals and sides that tapes explain (common practice, no source).
 SHARPEST = 5.0  # Degrees; a miter there would be 87 off square.
 CORNER_NAMES = ("top left", "top right", "bottom right", "bottom left")
 

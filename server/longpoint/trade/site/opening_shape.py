@@ -13,7 +13,6 @@ if TYPE_CHECKING:
 
     Point = tuple[float, float]
 
-TAPE = 1 / 8  # Inches between the diagonals and the sides that tapes explain (common practice).
 BUBBLE = 0.3  # Degrees between level and tape that reading a bubble explains (common practice).
 ODD = 10.0  # Degrees off square; past that a number was misread, no opening is like that.
 FIELDS = ("width_top", "height_right", "width_bottom", "height_left", "diagonal_a")

@@ -1,8 +1,7 @@
 """What a survey says of an opening: its leaves, its errors, and where its numbers disagree."""
 
-from ..geometry.quadrilateral import CORNER_NAMES
+from ..geometry.quadrilateral import CORNER_NAMES, TAPE
 from ..lengths import show_angle
-from .opening_shape import TAPE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

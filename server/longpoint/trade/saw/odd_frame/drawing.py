@@ -1,0 +1,40 @@
+"""The frame from the front, each corner with what is set on the saw for it."""
+
+from ...drawing import Drawing
+from ...lengths import show_angle
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ...geometry.quadrilateral import Point
+    from ...lengths import Scale
+    from .shape import Frame
+
+INWARDS = 0.22
+"""Of the way from an inner corner to the middle: where the corner's setting stands."""
+
+
+def front_view(frame: "Frame", inside: bool, scale: "Scale") -> Drawing:
+    """Return the pieces with their lengths and the saw's setting at every corner."""
+    saws = ", ".join([show_angle(saw) for saw in frame.saws])
+    view = Drawing("The frame from the front", f"Saw, clockwise from the top left: {saws}.")
+    outer, inner = frame.opening.moved(frame.outer), frame.opening.moved(frame.inner)
+    view.area("wall" if inside else "clearance", frame.opening.points())
+    for side in range(4):
+        after = (side + 1) % 4
+        around = [outer[side], outer[after], inner[after], inner[side]]
+        view.area("stock", around)
+        view.tag(_middle(around), str(side + 1))
+        if inside:
+            view.dimension(outer[side], outer[after], scale.length(frame.long(side)))
+        else:
+            view.dimension(inner[side], inner[after], scale.length(frame.short(side)), -1)
+    x, y = _middle(inner)
+    for (left, top), saw in zip(inner, frame.saws):
+        at = (left + (x - left) * INWARDS, top + (y - top) * INWARDS)
+        view.text(at, "saw " + show_angle(saw))
+    return view
+
+
+def _middle(points: "list[Point]") -> "Point":
+    across, down = [sum([point[axis] for point in points]) / 4 for axis in (0, 1)]
+    return across, down
