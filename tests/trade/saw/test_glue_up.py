@@ -8,7 +8,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from shapely import box, unary_union
 
-from tests.trade.asking import answer, figures
+from tests.trade.asking import answer, at_the_door, figures
 
 FINISHED = st.integers(min_value=64, max_value=1600)  # thirty-seconds of an inch
 STOCKS = st.integers(min_value=32, max_value=400)
@@ -18,7 +18,7 @@ TOLERANCE = 1e-9
 
 
 def asked(way: str, finished: int, stock: int, loss: int, **rest: Any) -> dict[str, Any]:
-    names = ["finished_width", "strip_width", "joint_loss"]
+    names = ["finished_width", "board_width", "joint_loss"]
     if way == "thicker":
         names = ["finished_thickness", "stock_thickness", "face_loss"]
         rest = {"part_width": 3, **rest}
@@ -68,7 +68,8 @@ def test_neighbors_turn_their_rings_the_other_way(
 ) -> None:
     got = answer("glue-up", **asked("wider", finished, stock, loss, length=length))
     turned = [row[1] for row in got["tables"][0]["rows"]]
-    assert len(got["pieces"]) == len(turned) == fewest(finished, stock, loss)
+    (strips,) = got["pieces"]
+    assert strips["count"] == len(turned) == fewest(finished, stock, loss)
     assert all(one != other for one, other in pairwise(turned))
 
 
@@ -81,7 +82,7 @@ def test_clamps_stand_close_enough_and_press_hard_enough(
     length: float, spacing: float, wood: tuple[str, int]
 ) -> None:
     """Glue makers' pressure times the joint's area; every spot within half a spacing."""
-    inputs = {"finished_width": 12, "strip_width": 5, "thickness": 1.5, "wood": wood[0]}
+    inputs = {"finished_width": 12, "board_width": 5, "thickness": 1.5, "wood": wood[0]}
     found = figures("glue-up", **inputs, length=length, clamp_spacing=spacing)
     gap = length / found["clamps"]
     assert found["clamps"] >= 2
@@ -92,6 +93,15 @@ def test_clamps_stand_close_enough_and_press_hard_enough(
 
 def test_a_square_foot_of_line_takes_what_spread_tables_say() -> None:
     """1604.17 square feet to a gallon at one mil of film is printed in coating tables."""
-    inputs = {"finished_width": 20, "strip_width": 10, "joint_loss": 0, "film": 1}
+    inputs = {"finished_width": 20, "board_width": 10, "joint_loss": 0, "film": 1}
     found = figures("glue-up", **inputs, length=144, thickness=1)
     assert math.isclose(found["glue"] / 128 * 1604.17, 1, rel_tol=1e-5)
+
+
+def test_a_form_kept_before_still_answers_as_it_did() -> None:
+    """The first version took a thickness not given for 3/4, and called the board a strip."""
+    kept = {"finished_width": "22", "strip_width": "5", "length": "36"}
+    form = {"do": "form", "tool": "glue-up", "version": 1, "inputs": kept}
+    (piece,) = at_the_door(form)["answer"]["pieces"]
+    assert (piece["thickness"], piece["width"]) == (0.75, 4.5)
+    assert at_the_door(form | {"version": 2})["answer"]["pieces"][0]["thickness"] is None

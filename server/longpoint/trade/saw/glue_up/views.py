@@ -2,42 +2,46 @@
 
 import math
 
-from ..tool import Drawing
+from ...tool import Drawing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..lengths import Scale
-    from .glue_up import Stack
+    from ...lengths import Scale
+    from ...lumber.strips import Strips
 
 MOST_TAGS = 12
 RINGS = (0.35, 0.7)  # How high the drawn rings rise, in parts of a strip's height.
 
 
-def end_view(stack: "Stack", across: float, wider: bool, scale: "Scale") -> Drawing:
-    """Draw the part from its end: strips left to right, or layers top to bottom."""
+def end_view(strips: "Strips", across: "float | None", wider: bool, scale: "Scale") -> Drawing:
+    """Draw the part from its end: strips left to right, or layers top to bottom.
+
+    `across` is the other size of the end, None where it isn't known: then it has no dimension.
+    """
     view = Drawing(
         "The part from its end",
-        f"{stack.strips} pieces make {scale.length(stack.glued)}, rings as they should lie.",
+        f"{strips.count} pieces make {scale.length(strips.size)}, rings as they should lie.",
     )
-    at, above = 0.0, -stack.glued * 0.06  # Balloons over a thin panel would hide its rings.
-    for index in range(stack.strips):
-        size = stack.shown(index)
-        box = (at, 0.0, at + size, across) if wider else (0.0, at, across, at + size)
+    high = across or strips.size / 12
+    at, above = 0.0, -strips.size * 0.06  # Balloons over a thin panel would hide its rings.
+    for index in range(strips.count):
+        size = strips.shows(index)
+        box = (at, 0.0, at + size, high) if wider else (0.0, at, high, at + size)
         view.box("stock", box[0], box[1], box[2], box[3])
-        up = index % 2 == 0 if wider else 2 * index >= stack.strips
+        up = index % 2 == 0 if wider else 2 * index >= strips.count
         _rings(view, box, up)
-        if stack.strips <= MOST_TAGS:
+        if strips.count <= MOST_TAGS:
             down = above if wider else at + size / 2
             view.tag(((box[0] + box[2]) / 2, down), str(index + 1))
         at += size
+    whole = scale.length(strips.size)
     if wider:
-        high = 2 * above
-        view.dimension((0, high), (stack.glued, high), scale.length(stack.glued))
-        view.dimension((0, across), (stack.shown(0), across), scale.length(stack.shown(0)), -1)
-        view.dimension((stack.glued, 0), (stack.glued, across), scale.length(across))
+        view.dimension((0, 2 * above), (strips.size, 2 * above), whole)
+        if across is not None:
+            view.dimension((strips.size, 0), (strips.size, high), scale.length(across))
     else:
-        view.dimension((0, stack.glued), (0, 0), scale.length(stack.glued))
-        view.dimension((0, 0), (across, 0), scale.length(across))
+        view.dimension((0, strips.size), (0, 0), whole)
+        view.dimension((0, 0), (high, 0), scale.length(high))
     return view
 
 
@@ -57,20 +61,20 @@ def _rings(view: Drawing, box: "tuple[float, float, float, float]", up: bool) ->
 
 
 def plan_view(
-    stack: "Stack", length: float, across: float, clamps: int, wider: bool, scale: "Scale"
+    strips: "Strips", length: float, across: "float | None", clamps: int, scale: "Scale"
 ) -> Drawing:
     """Draw the work from above, `clamps` over it and under it by turns.
 
-    `across` is what the clamps' view shows of layers: the part's width.
+    `across` is the width of a part made of layers; None where the strips lie side by side.
     """
-    high = stack.glued if wider else across
+    high = strips.size if across is None else across
     view = Drawing(
         "Clamps from above: whole lines over the work, broken lines under it",
         f"{clamps} clamps along {scale.length(length)}.",
     )
     at = 0.0
-    for index in range(stack.strips if wider else 1):
-        size = stack.shown(index) if wider else across
+    for index in range(strips.count if across is None else 1):
+        size = strips.shows(index) if across is None else across
         view.box("stock", 0, at, length, at + size)
         at += size
     for index in range(clamps):
