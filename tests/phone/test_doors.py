@@ -24,15 +24,16 @@ def app(browser: Browser, address: str) -> Iterator[App]:
 def test_the_opening_gives_the_doors_and_their_taper(app: App) -> None:
     """An opening 60 1/4 wide, 80 1/4 high at the left and 80 at the right.
 
-    Each leaf: (60 1/4 - 2 x 1/8 - 1/8) / 2 = 29 15/16 wide; the tightest height leaves
-    80 - 1/8 - 1/2 = 79 3/8. The floor falls 1/4 in 60 1/4, so 1/4 x 29 15/16 / 60 1/4 = 0.124 in a
-    leaf, 1/8. The left leaf's hinge edge is 80 1/4 - 5/8 = 79 5/8, and 1/8 comes off at its right;
-    the right leaf's hinge edge is 79 3/8, so its blank is 79 3/8 + 1/8 = 79 1/2.
+    Each leaf: (60 1/4 - 2 x 1/8 - 1/8) / 2 = 29 15/16 wide. The floor falls 1/4 in 60 1/4, so
+    1/4 x 29 15/16 / 60 1/4 = 0.124 in a leaf, 1/8. The left leaf's hinge edge is
+    80 1/4 - 5/8 = 79 5/8, and 1/8 comes off at its right; the right leaf's hinge edge is 79 3/8,
+    so its blank is 79 3/8 + 1/8 = 79 1/2.
     Diagonals sqrt(60 1/4^2 + 80^2) = 100.15 and sqrt(60 1/4^2 + 80 1/4^2) = 100.35, so the tape
     reads 100 1/8 and 100 3/8, 1/4 apart.
     """
     sizes = {
         "leaves": "2",
+        "route": "tapered",
         "width_top": "60 1/4",
         "width_middle": "60 1/4",
         "width_bottom": "60 1/4",
@@ -44,8 +45,8 @@ def test_the_opening_gives_the_doors_and_their_taper(app: App) -> None:
         "level_head": "0",
     }
     ask(app, "Site", "opening-survey", **sizes, **GAPS, door_thickness="1 3/4")
-    app.expect_answer("Door width, each leaf", "29 and 15/16")
-    expect(app.answer.get_by_role("button", name="Door height")).to_contain_text("79 and 3/8")
+    app.expect_answer("Leaf width", "29 and 15/16")
+    expect(app.answer.get_by_role("button", name="Leaf height")).to_contain_text("79 and 5/8")
     expect(line(app, "Figures", "Out of square, .*")).to_contain_text("1/4")
     expect(line(app, "Pieces", "Left leaf")).to_contain_text("79 and 5/8")
     expect(line(app, "Pieces", "Right leaf")).to_contain_text("79 and 1/2")

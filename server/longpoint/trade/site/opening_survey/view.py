@@ -1,11 +1,16 @@
 """The view of a surveyed opening: its error and the gaps drawn larger, and labelled so."""
 
-from ..tool import Drawing, Scale
+from ...drawing import Drawing
+from .routes import FLOOR, STRIKE, TOP
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .leaf_taper import Leaf
-    from .opening_shape import Opening, Point
+    from ...lengths import Scale
+    from .bays import Point
+    from .routes import SquareLeaf, TaperedLeaf
+    from .shape import Opening
+
+    Leaf = SquareLeaf | TaperedLeaf
 
 TIMES = (50, 20, 10, 5, 2, 1)
 SEEN = 0.08  # Of the smaller side: how far the drawn error may reach.
@@ -41,7 +46,7 @@ class Large:
         return point[0] - self.at[0] + self.wide / 2, point[1] - self.at[1] + self.high / 2
 
 
-def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Drawing:
+def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Drawing:
     """Return the opening and its leaves from the front, the waste of the tapers in place."""
     large = Large(opening, leaves)
     words = f"errors and gaps drawn {large.times} times" if large.times > 1 else "to scale"
@@ -66,7 +71,7 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Draw
         view.tag(at, str(number + 1))
     short = f"errors × {large.times}" if large.times > 1 else words
     across = tags[0][0]
-    _middles(view, opening, across, large.high, scale)
+    _inner_sizes(view, opening, across, large.high, scale)
     view.text((across, large.high * 0.85), short)
     return view
 
@@ -74,8 +79,8 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: Scale) -> Draw
 def _tapers(view: Drawing, leaf: "Leaf", points: "list[Point]", times: int) -> "list[Point]":
     """Draw what comes off a leaf; return the corners where it does, in the order of its marks."""
     found = []
-    away = 1.0 if leaf.hinge == "left" else -1.0
-    ways = {"Top": (0.0, -1.0), "Bottom": (0.0, 1.0), "Strike": (away, 0.0)}
+    away = 1.0 if leaf.bay.hinge == "left" else -1.0
+    ways = {TOP: (0.0, -1.0), FLOOR: (0.0, 1.0), STRIKE: (away, 0.0)}
     for taper in leaf.tapers:
         x, y = points[taper.corner]
         way = ways[taper.edge]
@@ -85,7 +90,7 @@ def _tapers(view: Drawing, leaf: "Leaf", points: "list[Point]", times: int) -> "
     return found
 
 
-def _sizes(view: Drawing, opening: "Opening", points: "list[Point]", scale: Scale) -> None:
+def _sizes(view: Drawing, opening: "Opening", points: "list[Point]", scale: "Scale") -> None:
     left_top, right_top, right_low, left_low = points
     wide, high = opening.widths, opening.heights
     view.dimension(left_top, right_top, scale.length(wide[0]))
@@ -94,9 +99,16 @@ def _sizes(view: Drawing, opening: "Opening", points: "list[Point]", scale: Scal
     view.dimension(right_top, right_low, scale.length(high[-1]))
 
 
-def _middles(view: Drawing, opening: "Opening", across: float, high: float, scale: Scale) -> None:
-    """Write the sizes in the middle down, as their lines would cross each other and the words."""
-    sizes = ((opening.widths, "wide"), (opening.heights, "high"))
-    lines = [way + " " + scale.length(read[1]) for read, way in sizes if len(read) == 3]
-    for number, words in enumerate(["middle"] + lines if lines else []):
-        view.text((across, high * (0.25 + 0.1 * number)), words)
+def _inner_sizes(
+    view: Drawing, opening: "Opening", across: float, high: float, scale: "Scale"
+) -> None:
+    """Write down diagonals and middle sizes: their lines would cross each other and the words."""
+    lines = []
+    first, second = opening.diagonals
+    if first is not None and second is not None:
+        lines = ["diagonal A " + scale.length(first), "diagonal B " + scale.length(second)]
+    for read, way in ((opening.widths, "wide"), (opening.heights, "high")):
+        if len(read) == 3:
+            lines.append("middle " + way + " " + scale.length(read[1]))
+    for number, words in enumerate(lines):
+        view.text((across, high * (0.2 + 0.1 * number)), words)

@@ -1,15 +1,16 @@
 """An opening as tape and level find it: its corners, and whether the readings agree."""
 
 import math
+from collections import namedtuple
 
-from .. import degrees
-from ..geometry.quadrilateral import CORNER_NAMES, Quadrilateral
-from ..lengths import show_angle
-from ..tool import FieldError, Given, Refusal
+from ... import degrees
+from ...geometry.quadrilateral import CORNER_NAMES, Quadrilateral
+from ...lengths import show_angle
+from ...refusal import FieldError, Refusal
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..lengths import Scale
+    from ...lengths import Scale
 
     Point = tuple[float, float]
 
@@ -18,14 +19,17 @@ ODD = 10.0  # Degrees off square; past that a number was misread, no opening is 
 FIELDS = ("width_top", "height_right", "width_bottom", "height_left", "diagonal_a")
 """Inputs of the sides, clockwise from the top, and of the diagonal that shapes them."""
 
+Readings = namedtuple("Readings", ("widths", "heights", "diagonals", "plumb", "level"))
+"""What was read: widths from the top down and heights from the left, two or three each; diagonals
+from the top left and from the top right, or None; slopes of left and right side (right at the top)
+and of head and sill (high at the right), inches to the inch, or None."""
+
 
 class Opening:
     """The four corners, in inches from the top left, y downwards, laid as the level says.
 
-    `disagree` is by how much diagonal B is longer than the sides and diagonal A make it; it is
-    shared between the two, as neither tape is the better one. `plumb` holds the slopes of left
-    and right side, right at the top, `level` those of head and sill, high at the right; each is
-    inches to the inch, or None.
+    `disagree` is by how much the diagonal from the top right is longer than the sides and the
+    other one make it; it is shared between the two, as neither tape is the better one.
 
     Raises
     ------
@@ -33,13 +37,10 @@ class Opening:
         For sizes that no four-sided opening has, and for half a pair of diagonals.
     """
 
-    def __init__(self, given: Given, scale: "Scale") -> None:
-        self.given = given
-        self.widths = _three(given, "width_top", "width_middle", "width_bottom")
-        self.heights = _three(given, "height_left", "height_middle", "height_right")
-        self.diagonals = given.maybe("diagonal_a"), given.maybe("diagonal_b")
-        self.plumb = [_slope(given, "plumb_" + side, "plumb_over") for side in ("left", "right")]
-        self.level = [_slope(given, "level_" + end, "level_over") for end in ("head", "sill")]
+    def __init__(self, read: Readings, scale: "Scale") -> None:
+        self.widths, self.heights = read.widths, read.heights
+        self.diagonals = read.diagonals
+        self.plumb, self.level = read.plumb, read.level
         self.disagree = 0.0
         self.shape = self._shape(scale)
         _refuse_odd(self.shape, self.diagonals[0] is not None)
@@ -56,17 +57,53 @@ class Opening:
         return _bow(self.widths), _bow(self.heights)
 
     @property
-    def assumed(self) -> str:
-        """What is taken for granted for want of diagonals, plumb or level; "" for nothing."""
+    def assumed(self) -> "tuple[str, str] | None":
+        """What is taken for granted for want of diagonals, plumb or level, and as what it is."""
         plumb = [slope for slope in self.plumb if slope is not None]
         level = [slope for slope in self.level if slope is not None]
         if self.diagonals[0] is not None or (plumb and level):
-            return ""
+            return None
         if plumb:
-            return "the head is taken as level"
+            return "the head", "level"
         if level:
-            return "the right side is taken as plumb"
-        return "the top right corner is taken as square"
+            return "the right side", "plumb"
+        return "the top right corner", "square"
+
+    def corner_off(self) -> "tuple[str, float, float] | None":
+        """Return the corner where level and tape differ most past `BUBBLE`: name, both angles."""
+        worst, found = BUBBLE, None
+        for corner, name in enumerate(CORNER_NAMES):
+            lean, rise = self.plumb[corner in (1, 2)], self.level[corner > 1]
+            if lean is None or rise is None:
+                continue
+            off = degrees.atan(lean) + degrees.atan(rise)
+            angle = 90 + off if corner in (0, 2) else 90 - off
+            if abs(angle - self.shape.corners[corner]) > worst:
+                worst = abs(angle - self.shape.corners[corner])
+                found = (name, angle, self.shape.corners[corner])
+        return found
+
+    def sides_off(self) -> "tuple[bool, float, float] | None":
+        """Return two opposite sides whose slopes are not those of the tapes between them.
+
+        Whether it is left and right, or else head and sill; how much the first end across (top,
+        left) is larger than the second by the level, and by the tape. None where they agree.
+        """
+        across, down = self.widths, self.heights
+        for upright, slopes, lengths, taped in (
+            (True, self.plumb, (down[0], down[-1]), across[0] - across[-1]),
+            (False, self.level, (across[0], across[-1]), down[0] - down[-1]),
+        ):
+            if slopes[0] is None or slopes[1] is None:
+                continue
+            first, second = slopes[0] * lengths[0], slopes[1] * lengths[1]
+            # Sides that lean right at the top move the top along: right less left is the growth.
+            # A head that rises to the right and a sill that rises less make the right higher.
+            leveled = second - first
+            apart = (lengths[0] + lengths[1]) / 2 * degrees.tan(BUBBLE)
+            if abs(leveled - taped) > apart:
+                return upright, leveled, taped
+        return None
 
     def _shape(self, scale: "Scale") -> Quadrilateral:
         first, second = self.diagonals
@@ -106,29 +143,6 @@ class Opening:
         if self.plumb[0] is not None:
             return 90 + degrees.atan(self.plumb[0]) - self.shape.corners[0]
         return 0.0
-
-    def bubble_disagrees(self) -> "tuple[str, float, float] | None":
-        """Return the corner where level and tape differ most past `BUBBLE`: name, both angles."""
-        worst, found = BUBBLE, None
-        for corner, name in enumerate(CORNER_NAMES):
-            lean, rise = self.plumb[corner in (1, 2)], self.level[corner > 1]
-            if lean is None or rise is None:
-                continue
-            off = degrees.atan(lean) + degrees.atan(rise)
-            angle = 90 + off if corner in (0, 2) else 90 - off
-            if abs(angle - self.shape.corners[corner]) > worst:
-                worst = abs(angle - self.shape.corners[corner])
-                found = (name, angle, self.shape.corners[corner])
-        return found
-
-
-def _three(given: Given, *names: str) -> "list[float]":
-    return [given.number(name) for name in names if given.maybe(name) is not None]
-
-
-def _slope(given: Given, name: str, over: str) -> "float | None":
-    gap = given.maybe(name)
-    return None if gap is None else gap / given.number(over)
 
 
 def _either(slope: "float | None", other: "float | None", more: float) -> float:
