@@ -64,7 +64,12 @@ def test_the_pair_clears_as_it_opens_with_a_bevel(app: App) -> None:
     away, 3/64. To keep 1/16 it may reach 30.0666, so it stands sqrt(30.0666^2 - 2 1/4^2) = 29.9823
     along: 0.018 comes off, atan(0.0177 / 1 3/4) = 0.6 degrees.
     """
-    door = {"width": "29 15/16", "thickness": "1 3/4", "meets": "leaf", "strike_gap": "1/8"}
+    door = {
+        "leaf_width": "29 15/16",
+        "door_thickness": "1 3/4",
+        "meets": "leaf",
+        "strike_gap": "1/8",
+    }
     ask(app, "Site", "door-swing", **door, pin_in="1/16", pin_out="1/2", clearance="1/16")
     app.expect_answer("Tightest gap, square edge", "3/64")
     expect(app.answer.get_by_role("button", name="Bevel")).to_contain_text("0.6°")

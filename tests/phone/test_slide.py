@@ -10,7 +10,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from tests.phone.app import App, hash_of
 
-DOOR = {"width": "24", "thickness": "1 3/8", "strike_gap": "1/8"}
+DOOR = {"leaf_width": "24", "door_thickness": "1 3/8", "strike_gap": "1/8"}
 TARGET = 48
 
 

@@ -21,7 +21,7 @@ NEAR = 1e-5  # Inches; the sweep's finest steps are a few hundred-thousandths of
 
 def closed(door: dict[str, Any], relief: float) -> np.ndarray:
     """The section from above, y through the door from the knuckle face: (5, 2)."""
-    width, thick = door["width"], door["thickness"]
+    width, thick = door["leaf_width"], door["door_thickness"]
     land = door["land"] if relief else thick / 2
     far = (width - relief, thick)
     return np.array([(0.0, 0.0), (width, 0.0), (width, land), far, (0.0, thick)])
@@ -42,9 +42,9 @@ def gaps(door: dict[str, Any], relief: float, openings: np.ndarray) -> np.ndarra
     """The distance to the jamb, or to the other leaf opening too, at each opening."""
     corners = turned(door, closed(door, relief), openings)
     leaves = shapely.polygons(corners)
-    edge = door["width"] + door["strike_gap"]
+    edge = door["leaf_width"] + door["strike_gap"]
     if door.get("opens") == "together":
-        mirrored = corners * [-1, 1] + [2 * door["width"] + door["strike_gap"], 0]
+        mirrored = corners * [-1, 1] + [2 * door["leaf_width"] + door["strike_gap"], 0]
         measured: np.ndarray = shapely.distance(leaves, shapely.polygons(mirrored))
     else:
         measured = shapely.distance(leaves, shapely.box(edge, 0, edge + 60, 60))
@@ -75,8 +75,8 @@ def refined(door: dict[str, Any], relief: float, near: float) -> float:
 def random_door(random: np.random.Generator) -> dict[str, Any]:
     gap, thick = random.uniform(0.03, 0.4), random.uniform(0.75, 2.5)
     return {
-        "width": random.uniform(10, 48),
-        "thickness": thick,
+        "leaf_width": random.uniform(10, 48),
+        "door_thickness": thick,
         "pin_in": random.uniform(0, 0.25),
         "pin_out": random.uniform(0, 1),
         "strike_gap": gap,
@@ -112,7 +112,7 @@ def test_the_bevel_keeps_the_clearance_and_takes_no_more_than_needed() -> None:
         kept = swept(door, found["back_relief"])
         if found["back_relief"]:
             assert kept == pytest.approx(door["clearance"], abs=NEAR), door
-            deep = door["thickness"] - door["land"]
+            deep = door["door_thickness"] - door["land"]
             bevel = math.degrees(math.atan2(found["back_relief"], deep))
             assert found["bevel_angle"] == pytest.approx(bevel)
         else:
@@ -125,7 +125,7 @@ def test_one_eighth_in_two_is_enough_when_the_sweep_says_so() -> None:
     said = set()
     for _ in range(GEOMETRIES // 4):
         door, found = answered(random)
-        kept = swept(door, (door["thickness"] - door["land"]) / 16)
+        kept = swept(door, (door["door_thickness"] - door["land"]) / 16)
         assert kept == pytest.approx(max(0.0, found["standard_gap"]), abs=NEAR)
         if abs(kept - door["clearance"]) > NEAR:
             assert (found["standard_enough"] == "yes") == (kept > door["clearance"])
@@ -158,7 +158,7 @@ def test_both_leaves_at_once_come_nearer_than_one() -> None:
 
 @given(st.floats(min_value=0, max_value=180), st.floats(min_value=12, max_value=40))
 def test_the_gap_at_an_opening_is_shapelys(opening: float, width: float) -> None:
-    door = {"width": width, "thickness": 1.75, "pin_in": 0.0625, "pin_out": 0.5}
+    door = {"leaf_width": width, "door_thickness": 1.75, "pin_in": 0.0625, "pin_out": 0.5}
     door |= {"strike_gap": 0.125, "clearance": 0.05, "land": 0.125}
     found = figures("door-swing", opening=opening, **door)
     measured = gaps(door, found["back_relief"], np.array([opening]))[0]
@@ -167,9 +167,9 @@ def test_the_gap_at_an_opening_is_shapelys(opening: float, width: float) -> None
 
 def test_a_pair_is_drawn_and_marked_on_both_edges() -> None:
     """The narrower leaf needs the steeper bevel: its corner turns on a smaller circle."""
-    found = answer("door-swing", width=24, thickness=1.75, meets="leaf", other_width=14)
+    found = answer("door-swing", leaf_width=24, door_thickness=1.75, meets="leaf", other_width=14)
     shown = {figure["name"]: figure["value"] for figure in found["figures"]}
-    alone = figures("door-swing", width=14, thickness=1.75)
+    alone = figures("door-swing", leaf_width=14, door_thickness=1.75)
     assert shown["other_bevel_angle"] == alone["bevel_angle"] > shown["bevel_angle"]
     assert {mark["tag"] for mark in found["marks"]} == {"1", "2"}
 
@@ -177,7 +177,7 @@ def test_a_pair_is_drawn_and_marked_on_both_edges() -> None:
 def test_the_usual_bevels_compared() -> None:
     """t tan 3 degrees: 0.0721 over 1 3/8, 0.0917 over 1 3/4 (trigonometry)."""
     for thick, off in ((1.375, "0.072"), (1.75, "0.092")):
-        (table,) = answer("door-swing", width=30, thickness=thick)["tables"]
+        (table,) = answer("door-swing", leaf_width=30, door_thickness=thick)["tables"]
         assert ["3.0°", off] in [row[:2] for row in table["rows"]]
 
 
@@ -187,5 +187,40 @@ def test_one_eighth_in_two_as_an_angle() -> None:
 
 
 def test_what_no_bevel_can_do_is_refused() -> None:
-    said = refusals("door-swing", width=3, thickness=8, pin_out=2, strike_gap=0.1)
-    assert "needs no bevel" in said["width"]
+    said = refusals("door-swing", leaf_width=3, door_thickness=8, pin_out=2, strike_gap=0.1)
+    assert "needs no bevel" in said["leaf_width"]
+
+
+@given(
+    st.floats(min_value=0.02, max_value=0.3),
+    st.floats(min_value=-0.1, max_value=0.25),
+    st.floats(min_value=0.2, max_value=1),
+)
+def test_the_hinge_edge_beveled_as_told_keeps_its_gap_all_through(
+    gap: float, closes_in: float, pin_out: float
+) -> None:
+    """Shapely turns the leaf away from a jamb out of square: it is never nearer than closed."""
+    thick, keep = 1.75, 1 / 16
+    door: dict[str, Any] = {"leaf_width": 30.0, "door_thickness": thick, "hinge_gap": gap}
+    asked = door | {"jamb_closes_in": closes_in, "pin_out": pin_out, "strike_gap": 0.5}
+    found = figures("door-swing", **asked)
+    jamb = shapely.Polygon([(-gap, 0), (closes_in - gap, thick), (-9, thick), (-9, 0)])
+    edge = np.array([(0.0, 0.0), (9.0, 0.0), (9.0, thick), (found["hinge_relief"], thick)])
+    turning = turned(door | {"pin_in": gap / 2, "pin_out": pin_out}, edge, np.linspace(0, 90, 181))
+    away = shapely.distance(shapely.polygons(turning), jamb)
+    assert away.min() == pytest.approx(away[0], abs=1e-9)
+    # Across a slanting face the straight way is a hair shorter than the level one.
+    assert away[0] == pytest.approx(min(gap, found["hinge_far_gap"]), abs=0.005)
+    assert found["hinge_far_gap"] >= min(keep, gap) - 1e-9
+    if found["hinge_relief"]:
+        assert found["hinge_far_gap"] == pytest.approx(min(keep, gap))
+
+
+def test_a_hinge_edge_that_binds_is_told_with_the_bevel_that_frees_it() -> None:
+    """Hand work: 1/8 - 3/16 is 1/16 of overlap; 1/8 off leaves 1/16; atan(0.125 / 1.75) = 4.1."""
+    asked = {"leaf_width": 36, "door_thickness": 1.75, "jamb_closes_in": "3/16"}
+    found = answer("door-swing", strike_gap="3/16", **asked)
+    assert "Bevel the hinge edge 4.1°" in found["verdict"]
+    assert any("binds there and springs open" in note for note in found["notes"])
+    short = answer("door-swing", strike_gap="3/16", hinge_bevel=3, **asked)
+    assert "Bevel the hinge edge 4.1°, or it binds" in short["verdict"]

@@ -10,7 +10,7 @@ line with the pin: the gap is the difference of the two distances (plane geometr
 
 import math
 
-from .. import degrees
+from ... import degrees
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

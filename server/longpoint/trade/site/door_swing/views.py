@@ -1,12 +1,14 @@
 """The views of a door's swing: the plan with its path, the tightest place, the edge to plane."""
 
-from .. import degrees
-from ..lengths import show_angle
-from ..tool import Drawing, Scale
+from ... import degrees
+from ...lengths import show_angle
+from ...tool import Drawing, Scale
 from .swing import Swing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from .edges import HingeEdge
+
     Point = tuple[float, float]
 
 QUARTER = 90.0
@@ -14,17 +16,22 @@ PIN = 0.19  # Radius of a butt's knuckle as drawn; it decides nothing.
 
 
 def plan(
-    swing: Swing, relief: float, opening: float, other: "Swing | None", scale: Scale
+    swing: Swing,
+    relief: float,
+    hinge: "HingeEdge",
+    opening: float,
+    other: "Swing | None",
+    scale: Scale,
 ) -> Drawing:
-    """Return the door from above, open by `opening` degrees, with its far corner's path."""
+    """Return the leaf from above, open by `opening` degrees, with its far corner's path."""
     width, thick = swing.width, swing.thickness
     view = Drawing(
         "The swing from above",
-        f"A door {scale.length(width)} wide, open {show_angle(opening)}; its far corner comes as "
+        f"A leaf {scale.length(width)} wide, open {show_angle(opening)}; its far corner comes as "
         f"near as {scale.finer().length(swing.tight_gap())} with a square edge.",
     )
     jamb = max(3.0, width / 8)
-    view.box("wall", -2 * swing.pin_in - jamb, 0, -2 * swing.pin_in, 2 * thick)
+    view.area("wall", _hinge_jamb(hinge, thick, jamb))
     if other is None:
         view.box("wall", width + swing.gap, 0, width + swing.gap + jamb, 2 * thick)
     else:
@@ -39,6 +46,13 @@ def plan(
     view.text(swing.turned((width * 0.6, -thick), opening), show_angle(opening))
     view.dimension((0, 2 * thick), (width, 2 * thick), scale.length(width), -1)
     return view
+
+
+def _hinge_jamb(hinge: "HingeEdge", thick: float, wide: float) -> "list[Point]":
+    """Return the hinge jamb's corners, its face out of square by what it closes in."""
+    face = -hinge.gap
+    back = face + 2 * hinge.closes_in
+    return [(face - wide, 0.0), (face, 0.0), (back, 2 * thick), (face - wide, 2 * thick)]
 
 
 def _other_leaf(view: Drawing, swing: Swing, other: Swing, opening: float) -> None:
@@ -106,4 +120,24 @@ def edge_view(swing: Swing, relief: float, scale: Scale) -> Drawing:
         view.dimension((width, 0), (width, land), fine.length(land), 1)
     view.dimension((left, thick), (left, 0), scale.length(thick), 1)
     view.text((left + 0.6 * thick, thick / 2), show_angle(swing.bevel(relief)))
+    return view
+
+
+def hinge_view(hinge: "HingeEdge", thick: float, scale: Scale) -> Drawing:
+    """Return the closed hinge side from above, knuckle face on top: jamb, leaf, what comes off."""
+    fine, relief = scale.finer(), hinge.relief
+    view = Drawing(
+        "The hinge side closed, knuckle face on top",
+        f"{fine.length(hinge.gap)} at the knuckle face, {fine.length(hinge.far_gap)} at the far "
+        f"face; {fine.length(relief)} comes off the hinge edge there.",
+    )
+    right = 1.5 * thick
+    view.area("wall", _hinge_jamb(hinge, thick / 2, thick))
+    view.area("stock", [(0.0, 0.0), (right, 0.0), (right, thick), (relief, thick)])
+    if relief:
+        view.area("waste", [(0.0, 0.0), (relief, thick), (0.0, thick)])
+        view.line("cut", (0.0, 0.0), (relief, thick))
+        view.dimension((0.0, thick), (relief, thick), fine.length(relief), -1)
+    view.dimension((-hinge.gap, 0.0), (0.0, 0.0), fine.length(hinge.gap))
+    view.text((0.8 * thick, thick / 2), show_angle(hinge.bevel))
     return view
