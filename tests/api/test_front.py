@@ -95,7 +95,7 @@ def test_other_names_are_asked_for_again(connection: HTTPConnection, name: str) 
         ("sw.js", "text/javascript"),
         (r"assets/app-\w+\.js", "text/javascript"),
         (r"assets/style-\w+\.css", "text/css"),
-        (r"assets/core-\w+\.json", "application/json"),
+        (r"assets/core-frame-\w+\.bin", "application/octet-stream"),
         (r"assets/micropython-\w+\.wasm", "application/wasm"),
         (r"manifest\.webmanifest", "application/manifest+json"),
     ],

@@ -13,7 +13,7 @@ from playwright.sync_api import Browser, Page
 
 from longpoint.trade.shelf import tool_named
 from tests.phone.app import TOOLS
-from tests.phone.test_same_core import START, asset
+from tests.phone.test_same_core import START, start_files
 
 AGAIN = 20
 
@@ -40,7 +40,7 @@ class CoreTime:
 
 
 def _timed(page: Page, slug: str, again: int) -> CoreTime:
-    files = [asset("worker-*.js"), asset("micropython-*.wasm"), asset("core-*.json")]
+    files = start_files(slug)
     boot = page.evaluate(
         f"""async (files) => {{
           const begun = performance.now();

@@ -1,11 +1,11 @@
 /**
- * Build the site: `node build/build.mjs [--core DIR] [--out DIR]`.
+ * Build the site: `node build/build.mjs [--core DIR] [--out DIR]`, from the core's parts in DIR.
  *
  * Every address in the site is relative, so that it works under any path of any host. VERSION_NOTE
  * in the environment makes a different version of the same sources, for trying out updates.
  *
  * @import { Catalog } from "../src/contract/contract"
- * @import { Sources } from "./sources.mjs"
+ * @import { Core } from "./parts.mjs"
  * @typedef {{[name: string]: string}} Paths paths in the site by what they hold
  */
 import { readdir, readFile } from "node:fs/promises";
@@ -16,34 +16,35 @@ import { bundle, bundleTogether, load } from "./bundles.mjs";
 import { makeCatalog } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
 import { fill } from "./page.mjs";
+import { readCore } from "./parts.mjs";
 import { Site } from "./site.mjs";
 import { reportSizes } from "./sizes.mjs";
-import { coreSources } from "./sources.mjs";
 
 const web = fileURLToPath(new URL("..", import.meta.url));
 const note = process.env["VERSION_NOTE"] ?? "";
 
 /**
  * @param {Site} site
- * @param {Sources} sources
- * @returns {Promise<Paths>}
+ * @param {Core} core
+ * @returns {Paths} by room
  */
-async function addCore(site, sources) {
-  return {
-    sources: site.addHashed("core", "json", JSON.stringify(sources)),
-    wasm: site.addHashed("micropython", "wasm", await readFile(wasmPath)),
-  };
+function addParts(site, { parts }) {
+  const paths = Object.entries(parts).map(([room, part]) => [
+    room,
+    site.addHashed(`core-${room}`, "bin", part),
+  ]);
+  return Object.fromEntries(paths);
 }
 
 /**
  * @param {Site} site
- * @param {Paths} core
+ * @param {{wasm: string, parts: Paths, needs: Core["needs"]}} assets
  * @param {Catalog} catalog
  * @returns {Promise<Paths>}
  */
-async function addScripts(site, core, catalog) {
+async function addScripts(site, assets, catalog) {
   const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
-  const modules = { assets: { ...core, worker }, catalog: { catalog } };
+  const modules = { assets: { ...assets, worker }, catalog: { catalog } };
   const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
   const scripts = await bundleTogether(entries, modules);
   const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
@@ -79,23 +80,26 @@ async function addServiceWorker(site) {
   site.add("sw.js", await bundle(join(web, "src/sw/sw.ts"), { format: "iife", modules }));
 }
 
-/** @param {string} core the package folder whose trade/ the phone gets */
-async function buildSite(core) {
+/** @param {string} folder the core's parts */
+async function buildSite(folder) {
   const site = new Site();
-  const sources = await coreSources(core);
+  const core = await readCore(folder);
+  const { filesOf } = await load(join(web, "src/worker/parts.ts"));
   const { drawingSvg } = await load(join(web, "src/drawing/svg.ts"));
-  const catalog = makeCatalog(await startCore(sources), drawingSvg);
-  const paths = await addCore(site, sources);
-  const scripts = await addScripts(site, paths, catalog);
+  const ask = await startCore(Object.values(core.parts).flatMap(filesOf));
+  const catalog = makeCatalog(ask, drawingSvg);
+  const wasm = site.addHashed("micropython", "wasm", await readFile(wasmPath));
+  const parts = addParts(site, core);
+  const scripts = await addScripts(site, { wasm, parts, needs: core.needs }, catalog);
   await addFixed(site);
-  await addPage(site, { ...paths, ...scripts });
+  await addPage(site, { wasm, frame: parts["frame"] ?? "", ...scripts });
   await addServiceWorker(site);
   return site;
 }
 
 const { values: options } = parseArgs({
   options: {
-    core: { type: "string", default: join(web, "../server/longpoint") },
+    core: { type: "string", default: join(web, "generated/core") },
     out: { type: "string", default: join(web, "../server/longpoint/static") },
   },
 });

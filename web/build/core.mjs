@@ -17,14 +17,14 @@ export const wasmPath = join(dirname(entry), "micropython.wasm");
 /**
  * Start the core in MicroPython, the interpreter that runs it on the phone.
  *
- * @param {import("./sources.mjs").Sources} sources
+ * @param {import("../src/worker/parts").File[]} files
  * @returns {Promise<Ask>}
  */
-export async function startCore(sources) {
+export async function startCore(files) {
   const python = await loadMicroPython({ url: wasmPath });
-  for (const [path, text] of Object.entries(sources)) {
+  for (const [path, content] of files) {
     python.FS.mkdirTree(`/lib/${dirname(path)}`);
-    python.FS.writeFile(`/lib/${path}`, text);
+    python.FS.writeFile(`/lib/${path}`, content);
   }
   const { call } = python.pyimport("longpoint.trade.calls");
   return (request) => JSON.parse(call(JSON.stringify(request)));

@@ -1,25 +1,22 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { stripped } from "./strip.mjs";
 
-/** @typedef {{[path: string]: string}} Sources text by path, such as "longpoint/trade/calls.py" */
+/** @typedef {import("../src/worker/parts").File} File */
 
 /** The package's docstring and the core: everything that also runs on the phone. */
 const isCore = (/** @type {string} */ path) => path === "__init__.py" || path.startsWith("trade/");
 
 /**
- * Read the core's Python sources as the phone gets them: without docstrings and comments.
+ * Read the core's Python sources as they are.
  *
  * @param {string} folder the package folder, server/longpoint
- * @returns {Promise<Sources>}
+ * @returns {Promise<File[]>}
  */
 export async function coreSources(folder) {
   const names = await readdir(folder, { recursive: true });
   const paths = names.map((name) => name.replaceAll("\\", "/"));
   const wanted = paths.filter((path) => path.endsWith(".py") && isCore(path)).sort();
-  const read = async (/** @type {string} */ path) => [
-    `longpoint/${path}`,
-    stripped(await readFile(join(folder, path), "utf8")),
-  ];
-  return Object.fromEntries(await Promise.all(wanted.map(read)));
+  return Promise.all(
+    wanted.map(async (path) => [`longpoint/${path}`, await readFile(join(folder, path))]),
+  );
 }

@@ -8,7 +8,10 @@ declare module "longpoint:catalog" {
 declare module "longpoint:assets" {
   export const worker: string;
   export const wasm: string;
-  export const sources: string;
+  /** The core's parts, by the room of the core that each holds. */
+  export const parts: { [room: string]: string };
+  /** The rooms that a tool needs beside the frame; "" stands for the core without a tool. */
+  export const needs: { [tool: string]: string[] };
 }
 
 /** The complete site: path relative to the service worker's scope and SHA-256 in hex. */

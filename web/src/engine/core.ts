@@ -36,7 +36,7 @@ export class Core {
   #engine: Engine;
   #last: Promise<unknown> = Promise.resolve();
 
-  /** Boot a module Worker with MicroPython; the page fetches wasm and sources and posts them. */
+  /** Boot a module Worker with MicroPython; the page fetches its files and posts them. */
   constructor() {
     this.#engine = takePrestarted() ?? new Engine();
   }
@@ -48,12 +48,12 @@ export class Core {
 
   /** Ask what each field of a form comes to, and for its answer. */
   async form(asked: AskedForm, scale: Scale): Promise<FormReply | Refused> {
-    return this.#ask({ do: "form", ...asked, ...scale });
+    return this.#ask({ do: "form", ...asked, ...scale }, [asked.tool]);
   }
 
   /** Ask `tool` for its answer to whole inputs, such as its own example. */
   async answer(tool: string, inputs: RawInputs, scale: Scale): Promise<AnswerReply> {
-    return this.#ask({ do: "answer", tool, inputs, ...scale });
+    return this.#ask({ do: "answer", tool, inputs, ...scale }, [tool]);
   }
 
   /** Ask for a better answer than the last one, which left its search open. */
@@ -61,16 +61,18 @@ export class Core {
     return this.#ask({ do: "continue", search });
   }
 
-  #ask<Reply>(request: object): Promise<Reply> {
-    const turn = this.#last.then(() => this.#call<Reply>(JSON.stringify(request, wellFormed)));
+  /** `tools` are those that the request is about. */
+  #ask<Reply>(request: object, tools: string[] = []): Promise<Reply> {
+    const text = () => JSON.stringify(request, wellFormed);
+    const turn = this.#last.then(() => this.#call<Reply>(text(), tools));
     this.#last = turn.catch(() => undefined);
     return turn;
   }
 
-  async #call<Reply>(text: string): Promise<Reply> {
+  async #call<Reply>(text: string, tools: string[]): Promise<Reply> {
     const engine = this.#engine;
     try {
-      return JSON.parse(await engine.call(text)) as Reply;
+      return JSON.parse(await engine.call(text, tools)) as Reply;
     } catch (error) {
       engine.end();
       this.#engine = new Engine();

@@ -1,8 +1,8 @@
 import { worker as workerPath } from "longpoint:assets";
-import { LISTENING, type FromWorker, type CoreAssets } from "../worker/messages";
+import { LISTENING, type FromWorker, type Message } from "../worker/messages";
 import { BROKE, CoreFault, NOT_STARTED, TOO_LONG } from "./fault";
 import { address } from "./site-url";
-import { loadCoreAssets } from "./core-assets";
+import { loadCoreAssets, loadParts, loadRest, roomsOf } from "./core-assets";
 import { watchdog } from "./watchdog";
 
 const CALL_SECONDS = 3;
@@ -13,13 +13,20 @@ const BOOT_SECONDS = 20;
 export class Engine {
   #worker = new Worker(address(workerPath), { type: "module", name: "trade core" });
   #id = LISTENING;
-  // Posted before the script listens, the assets wait for it in the worker: a page that is busy
-  // reading its screens would hear late that it listens.
-  #booting = loadCoreAssets().then((boot) => this.#post({ boot }));
+  /** The rooms of the core whose parts the worker has, or has been posted. */
+  #rooms: Set<string>;
+  #booting: Promise<number>;
   /** Resolves when the core has answered once, rejects with a CoreFault. */
-  readonly started = this.#start();
+  readonly started: Promise<void>;
 
-  constructor() {
+  /** Start a worker with what the core needs for requests about `tools`. */
+  constructor(tools: readonly string[] = []) {
+    const rooms = roomsOf(tools);
+    this.#rooms = new Set(rooms);
+    // Posted before the script listens, the assets wait for it in the worker: a page that is busy
+    // reading its screens would hear late that it listens.
+    this.#booting = loadCoreAssets(rooms).then((boot) => this.#post({ boot }));
+    this.started = this.#start();
     // Whoever awaits it or asks hears of a failed start; alone it is no stray error.
     this.started.catch(() => undefined);
   }
@@ -39,20 +46,33 @@ export class Engine {
    * Hand JSON text to the core and return its JSON text.
    *
    * A core that still starts answers as soon as it has: the text waits in its worker, not here for
-   * a page that is busy drawing its first screen.
+   * a page that is busy drawing its first screen. The parts of the core that `tools`, those that
+   * the text is about, still need go before it.
    */
-  async call(text: string): Promise<string> {
+  async call(text: string, tools: readonly string[]): Promise<string> {
     await Promise.race([this.#booting, this.started]);
+    await this.#bring(tools);
     const reply = this.#reply(this.#post({ text }), CALL_SECONDS, this.started);
     const [answer] = await Promise.all([reply, this.started]);
+    loadRest(); // now that no answer waits for files
     return answer;
+  }
+
+  async #bring(tools: readonly string[]): Promise<void> {
+    const missing = roomsOf(tools).filter((room) => !this.#rooms.has(room));
+    if (missing.length === 0) return;
+    const parts = await loadParts(missing).catch((cause: unknown) => {
+      throw new CoreFault(NOT_STARTED, { cause });
+    });
+    this.#post({ parts });
+    for (const room of missing) this.#rooms.add(room);
   }
 
   end(): void {
     this.#worker.terminate();
   }
 
-  #post(what: { boot: CoreAssets } | { text: string }): number {
+  #post(what: Message): number {
     const id = ++this.#id;
     this.#worker.postMessage({ id, ...what });
     return id;

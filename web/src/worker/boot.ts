@@ -1,5 +1,6 @@
 import { loadMicroPython, type MicroPython } from "@micropython/micropython-webassembly-pyscript";
 import type { CoreAssets } from "./messages";
+import { filesOf } from "./parts";
 
 /** A name for the interpreter's file; it is answered from memory and never asked of a server. */
 const WASM = "micropython.wasm";
@@ -18,25 +19,31 @@ function serveFromMemory(wasm: ArrayBuffer): void {
       : ask(what, options);
 }
 
-/** Folders once and bytes for text: the interpreter's own ways to both take five times as long. */
-function writeSources({ FS }: MicroPython, sources: CoreAssets["sources"]): void {
-  const encoder = new TextEncoder();
-  const folders = Object.keys(sources).map((path) => path.slice(0, path.lastIndexOf("/")));
+/** The core, started. */
+export interface Core {
+  /** Put further parts where the core's imports look. */
+  add(parts: ArrayBuffer[]): void;
+  /** The core's one entry: JSON text in, JSON text out. */
+  call(text: string): string;
+}
+
+/** Each folder is made once: making them takes as long as writing the files. */
+function write({ FS }: MicroPython, parts: ArrayBuffer[]): void {
+  const files = parts.flatMap(filesOf);
+  const folders = files.map(([path]) => path.slice(0, path.lastIndexOf("/")));
   for (const folder of new Set(folders)) FS.mkdirTree(`/lib/${folder}`);
-  for (const [path, text] of Object.entries(sources)) {
-    FS.writeFile(`/lib/${path}`, encoder.encode(text));
-  }
+  for (const [path, content] of files) FS.writeFile(`/lib/${path}`, content);
 }
 
 /**
- * Start MicroPython and return the core's one entry: JSON text in, JSON text out.
+ * Start MicroPython with some parts of the core.
  *
  * Call it once in a worker: a second interpreter would take over the first one's globals.
  */
-export async function boot({ wasm, sources }: CoreAssets): Promise<(text: string) => string> {
+export async function boot({ wasm, parts }: CoreAssets): Promise<Core> {
   serveFromMemory(wasm);
   const python = await loadMicroPython({ url: WASM });
-  writeSources(python, sources);
+  write(python, parts);
   const { call } = python.pyimport("longpoint.trade.calls");
-  return call;
+  return { add: (more) => write(python, more), call };
 }

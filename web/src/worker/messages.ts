@@ -2,11 +2,13 @@
 
 export interface CoreAssets {
   wasm: ArrayBuffer;
-  /** Python sources: path below /lib, text. */
-  sources: { [path: string]: string };
+  parts: ArrayBuffer[];
 }
 
-export type ToWorker = { id: number; boot: CoreAssets } | { id: number; text: string };
+/** To start with, then parts that a request needs and requests, answered in this order. */
+export type Message = { boot: CoreAssets } | { parts: ArrayBuffer[] } | { text: string };
+
+export type ToWorker = { id: number } & Message;
 export type FromWorker = { id: number; text: string } | { id: number; fault: string };
 
 /** The id under which a worker says that its script has run and that it listens. */

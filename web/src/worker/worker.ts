@@ -1,15 +1,17 @@
-import { boot } from "./boot";
+import { boot, type Core } from "./boot";
 import { LISTENING, type FromWorker, type ToWorker } from "./messages";
 
-let call: ((text: string) => string) | undefined;
+let core: Core | undefined;
 
 async function answer(message: ToWorker): Promise<string> {
   if ("boot" in message) {
-    call = await boot(message.boot);
-    return call('{"do":"shelf"}');
+    core = await boot(message.boot);
+    return core.call('{"do":"shelf"}');
   }
-  if (!call) throw new Error("asked before the core was started");
-  return call(message.text);
+  if (!core) throw new Error("asked before the core was started");
+  if ("text" in message) return core.call(message.text);
+  core.add(message.parts);
+  return "";
 }
 
 async function reply(message: ToWorker): Promise<FromWorker> {
