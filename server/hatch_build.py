@@ -71,7 +71,7 @@ def node_from_pip() -> list[str]:
 
 
 def compiler_from_pip() -> list[str]:
-    """Return the package with the core's compiler, where it can be had; phone_core.py knows else."""
+    """Return the package with the core's compiler, where PyPI has it for this machine."""
     return [COMPILER] if COMPILER_FOR & {tag.platform for tag in sys_tags()} else []
 
 
