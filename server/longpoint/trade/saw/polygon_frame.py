@@ -3,8 +3,21 @@
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
 from ..frames.directions import FRAME_ENDS
-from ..lengths import show_angle
-from ..tool import Answer, Choice, Count, Drawing, Given, Length, Refusal, Scale, Tool, miter
+from ..frames.rabbet import glass_outset, rabbet_inputs
+from ..lengths import brief_angle, show_angle
+from ..tool import (
+    Answer,
+    Choice,
+    Count,
+    Drawing,
+    Given,
+    Gives,
+    Length,
+    Refusal,
+    Scale,
+    Tool,
+    miter,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,16 +29,26 @@ SAW_ERROR = 0.1  # Degrees: what the smallest step of a good scale hides.
 class Ring:
     """A frame of `sides` equal pieces: settings in degrees, sizes in inches.
 
+    Parameters
+    ----------
+    sides : int
+    width : float
+        Of the trim.
+    size : float
+        Of the outline that `edge` (outside or inside) names.
+    size_is : str
+        What `size` is: side, flats (the circle that fits in) or corners (the one around).
+
     `long` and `short` are a piece's points, so the sides of the outer and the inner outline.
     """
 
-    def __init__(self, given: Given) -> None:
-        self.sides = given.count("sides")
-        self.width = given.number("trim_width")
-        self.saw = 180 / self.sides
-        side = self._side(given.number("size"), given.text("size_is"))
-        both_ends = 2 * self.width * degrees.tan(self.saw)
-        outside = given.text("edge") == "outside"
+    def __init__(self, sides: int, width: float, size: float, size_is: str, edge: str) -> None:
+        self.sides = sides
+        self.width = width
+        self.saw = 180 / sides
+        side = self._side(size, size_is)
+        both_ends = self.grown(width)
+        outside = edge == "outside"
         self.long = side if outside else side + both_ends
         self.short = side - both_ends if outside else side
 
@@ -33,6 +56,15 @@ class Ring:
         if size_is == "side":
             return size
         return size * (degrees.tan(self.saw) if size_is == "flats" else degrees.sin(self.saw))
+
+    def grown(self, outwards: float) -> float:
+        """Return by how much a side is longer once the outline has moved outwards."""
+        return 2 * outwards * degrees.tan(self.saw)
+
+    @property
+    def even(self) -> bool:
+        """Tell whether flats and corners lie opposite each other."""
+        return self.sides % 2 == 0
 
     def flats(self, side: float) -> float:
         """Return the diameter of the circle that fits inside an outline of such sides."""
@@ -51,10 +83,21 @@ class Ring:
 
 def work(given: Given, scale: Scale) -> Answer:
     """Return the setting, the points of each piece and the sizes across the frame."""
-    ring = Ring(given)
+    size, edge = given.number("size"), given.text("edge")
+    size_is = given.text("size_is")
+    ring = Ring(given.count("sides"), given.number("trim_width"), size, size_is, edge)
     _refuse_swallowed(ring, scale)
+    glass = 0.0
+    if given.flag("rabbeted"):
+        rabbet, play = given.number("rabbet"), given.number("rabbet_play")
+        glass = ring.short + ring.grown(glass_outset(rabbet, play, ring.width, scale))
     answer = Answer(scale)
+    _verdict(answer, ring, _measured(ring, edge, size_is, scale.length(size)), glass)
     _figures(answer, ring)
+    if glass:
+        answer.length("glass_side", glass)
+        label = "" if ring.even else "Glass or panel, circle within"
+        answer.length("glass_flats", ring.flats(glass), label=label)
     end = miter(ring.saw)
     answer.piece(
         "1",
@@ -82,31 +125,52 @@ def _refuse_swallowed(ring: Ring, scale: Scale) -> None:
     )
 
 
+def _measured(ring: Ring, edge: str, size_is: str, size: str) -> str:
+    """Return what the size given was taken for."""
+    outline = "outer edge" if edge == "outside" else "inner edge"
+    if size_is == "side":
+        return f"{outline} {size} a side"
+    if ring.even:
+        return f"{outline} {size} across {size_is}"
+    return f"{outline} {size}, circle {'within' if size_is == 'flats' else 'around'}"
+
+
+def _verdict(answer: Answer, ring: Ring, measured: str, glass: float) -> None:
+    length = answer.scale.length
+    pieces = f"{ring.sides} pieces {length(ring.long)} long point"
+    saw = ", saw " + brief_angle(ring.saw)
+    end = "; " + measured
+    if glass:
+        across = length(ring.flats(glass)) + " across" if ring.even else length(glass) + " a side"
+        end += "; glass " + across
+    answer.verdict(
+        pieces + " to long point" + saw + end,
+        pieces + saw + end,
+        f"{ring.sides} pieces {length(ring.long)}{saw}{end}",
+    )
+
+
 def _figures(answer: Answer, ring: Ring) -> None:
-    answer.angle("saw", ring.saw, label="Saw, both ends", lead=True)
-    answer.length("long", ring.long, label="Long point to long point", lead=True)
-    answer.length("short", ring.short, label="Short point to short point")
-    answer.angle("corner", 180 - 2 * ring.saw, label="Corner of the frame")
+    answer.length("long", ring.long, lead=True)
+    answer.angle("saw", ring.saw, lead=True)
+    answer.length("short", ring.short)
+    answer.angle("corner", 180 - 2 * ring.saw)
     _across(answer, ring, "outside", ring.long)
     _across(answer, ring, "inside", ring.short)
-    answer.length("run", ring.sides * ring.long, label="All pieces, long points end to end")
+    answer.length("run", ring.sides * ring.long)
 
 
 def _across(answer: Answer, ring: Ring, edge: str, side: float) -> None:
     """Add the sizes across one outline; with an odd number of sides they are circles."""
-    where = ", outer edge" if edge == "outside" else ", inner edge"
-    odd = ring.sides % 2 == 1
     flats, corners = ring.flats(side), ring.corners(side)
-    answer.length(
-        "flats_" + edge, flats, label=("Circle within" if odd else "Across flats") + where
-    )
-    answer.length(
-        "corners_" + edge, corners, label=("Circle around" if odd else "Across corners") + where
-    )
-    if odd:
-        answer.length(
-            "flat_to_corner_" + edge, (flats + corners) / 2, label="Flat to corner" + where
-        )
+    within = around = ""
+    if not ring.even:
+        where = ", outer edge" if edge == "outside" else ", inner edge"
+        within, around = "Circle within" + where, "Circle around" + where
+    answer.length("flats_" + edge, flats, label=within)
+    answer.length("corners_" + edge, corners, label=around)
+    if not ring.even:
+        answer.length("flat_to_corner_" + edge, (flats + corners) / 2)
 
 
 def _drawing(ring: Ring, scale: Scale) -> Drawing:
@@ -123,7 +187,7 @@ def _drawing(ring: Ring, scale: Scale) -> Drawing:
     view.dimension(outer[0], outer[1], scale.length(ring.long))
     if ring.sides < 10:
         view.dimension(inner[0], inner[1], scale.length(ring.short), -1)
-    if ring.sides % 2 == 0:
+    if ring.even:
         half = ring.flats(ring.long) / 2
         right = max([point[0] for point in outer])
         view.dimension((right, -half), (right, half), scale.length(2 * half))
@@ -137,10 +201,10 @@ def _notes(answer: Answer, ring: Ring) -> None:
     joint = ring.width / degrees.cos(ring.saw)
     opens = answer.scale.finer().length(joint * degrees.tan(error))
     answer.note(
-        f"Errors add up round the ring: a setting {show_angle(SAW_ERROR)} off is "
+        f"Errors add up around the ring: a setting {show_angle(SAW_ERROR)} off is "
         f"{show_angle(error)} at the last joint and opens it by {opens}."
     )
-    if ring.sides % 2 == 0:
+    if ring.even:
         answer.note(
             "Glue two halves first, lay them together dry, and plane or saw the open faces true "
             "before the last two joints are glued."
@@ -158,7 +222,7 @@ TOOL = Tool(
     place="saw",
     title="Many-sided frame",
     question="A frame of equal sides: what is set on the saw, how long is each piece?",
-    finds=("octagon", "hexagon", "segments", "ring"),
+    finds=("octagon", "hexagon", "segments", "ring", "miter", "rabbet", "glass"),
     inputs=[
         Count("sides", "Sides", least=3, most=24),
         Length("size", "Size"),
@@ -175,9 +239,25 @@ TOOL = Tool(
             [("outside", "outer edge"), ("inside", "inner edge")],
             default="outside",
         ),
-        Length("trim_width", "Trim width"),
-    ],
+        Length("trim_width", "Trim width", quantity="trim width"),
+    ]
+    + rabbet_inputs(),
     work=work,
+    gives=[
+        Gives("long", "length", "Long point to long point", short="Long point"),
+        Gives("saw", "angle", "Saw, both ends", short="Saw"),
+        Gives("short", "length", "Short point to short point", short="Short point"),
+        Gives("corner", "angle", "Corner of the frame"),
+        Gives("flats_outside", "length", "Across flats, outer edge"),
+        Gives("corners_outside", "length", "Across corners, outer edge"),
+        Gives("flat_to_corner_outside", "length", "Flat to corner, outer edge", sometimes=True),
+        Gives("flats_inside", "length", "Across flats, inner edge"),
+        Gives("corners_inside", "length", "Across corners, inner edge"),
+        Gives("flat_to_corner_inside", "length", "Flat to corner, inner edge", sometimes=True),
+        Gives("run", "length", "All pieces, long points end to end", short="All pieces"),
+        Gives("glass_side", "length", "Glass or panel, along a side", sometimes=True),
+        Gives("glass_flats", "length", "Glass or panel, across flats", sometimes=True),
+    ],
     example={"sides": "8", "size": "30", "size_is": "flats", "trim_width": "3 1/2"},
     cautions=[SAW, TEST_CUT],
     sources=[

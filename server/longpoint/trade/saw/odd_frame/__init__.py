@@ -177,6 +177,8 @@ TOOL = Tool(
     finds=("crooked", "racked", "casing", "picture frame", "out of plumb", "rabbet", "glass"),
     inputs=[
         fit(),
+        Length("trim_width", "Trim width", quantity="trim width"),
+        reveal(),
         _size("width_top", "Width, top", "opening width at the top", "top"),
         _size("width_bottom", "Width, bottom", "opening width at the bottom", "bottom"),
         _size("height_left", "Height, left", "opening height at the left", "left"),
@@ -197,8 +199,6 @@ TOOL = Tool(
             quantity="opening diagonal, top right to bottom left",
             was=("other_diagonal",),
         ),
-        Length("trim_width", "Trim width", quantity="trim width"),
-        reveal(),
     ]
     + rabbet_inputs(),
     work=work,

@@ -9,14 +9,15 @@ if TYPE_CHECKING:
     from ...lengths import Scale
     from .shape import Frame
 
-INWARDS = 0.22
+INWARDS = 0.2
 """Of the way from an inner corner to the middle: where the corner's setting stands."""
 
 
 def front_view(frame: "Frame", inside: bool, scale: "Scale") -> Drawing:
     """Return the pieces with their lengths and the saw's setting at every corner."""
     saws = ", ".join([show_angle(saw) for saw in frame.saws])
-    view = Drawing("The frame from the front", f"Saw, clockwise from the top left: {saws}.")
+    title = "The frame from the front, the saw's setting at each corner"
+    view = Drawing(title, f"Saw, clockwise from the top left: {saws}.")
     outer, inner = frame.opening.moved(frame.outer), frame.opening.moved(frame.inner)
     view.area("wall" if inside else "clearance", frame.opening.points())
     for side in range(4):
@@ -31,7 +32,7 @@ def front_view(frame: "Frame", inside: bool, scale: "Scale") -> Drawing:
     x, y = _middle(inner)
     for (left, top), saw in zip(inner, frame.saws):
         at = (left + (x - left) * INWARDS, top + (y - top) * INWARDS)
-        view.text(at, "saw " + show_angle(saw))
+        view.text(at, show_angle(saw))
     return view
 
 
