@@ -53,7 +53,7 @@ def test_a_corner_that_is_off_is_found_and_shut(
 ) -> None:
     real, saw = corner + way * off, 90 - corner / 2
     gap, open_at = opening(width, real, saw, saw)
-    shown = figures(width=width, gap=gap, open_at=open_at, corner=corner)
+    shown = figures(trim_width=width, gap=gap, open_at=open_at, corner=corner)
     # Two sin(a/2), what a ruler reads across the open end, is tan(a) to 1 part in 1000 here.
     assert shown["turn_one"] == pytest.approx(off, abs=0.003)
     assert shown["corner_true"] == pytest.approx(real, abs=0.003)
@@ -65,8 +65,8 @@ def test_a_corner_that_is_off_is_found_and_shut(
 
 @given(st.floats(1, 8), st.floats(60, 150), st.floats(0.01, 0.2))
 def test_heel_and_toe_are_turned_opposite_ways(width: float, corner: float, gap: float) -> None:
-    heel = figures(width=width, gap=gap, open_at="heel", corner=corner)
-    toe = figures(width=width, gap=gap, open_at="toe", corner=corner)
+    heel = figures(trim_width=width, gap=gap, open_at="heel", corner=corner)
+    toe = figures(trim_width=width, gap=gap, open_at="toe", corner=corner)
     assert heel["saw_one"] + toe["saw_one"] == pytest.approx(180 - corner)
     assert heel["saw_one"] < heel["saw_each"] < 90 - corner / 2 < toe["saw_each"] < toe["saw_one"]
 
@@ -77,13 +77,13 @@ def test_what_a_corner_of_89_or_91_opens(corner: int, end: str) -> None:
     assert open_at == end
     (row,) = [
         row
-        for row in answer(width=2.5, gap=1, corner=90)["tables"][0]["rows"]
+        for row in answer(trim_width=2.5, gap=1, corner=90)["tables"][0]["rows"]
         if row[0] == f"{corner}.0°"
     ]
     assert row[1].startswith(end)
     shown = read_length(row[2])
     assert shown == pytest.approx(gap, abs=1 / 128)
-    assert figures(width=2.5, gap=1)["gap_degree"] == pytest.approx(gap, rel=0.001)
+    assert figures(trim_width=2.5, gap=1)["gap_degree"] == pytest.approx(gap, rel=0.001)
 
 
 def on_saw(turn: float, saw: float) -> float:
@@ -105,7 +105,7 @@ def test_a_shim_turns_the_piece_the_way_the_note_says(turn: float, saw: float) -
 
 @pytest.mark.parametrize(("open_at", "place"), [("heel", "close to"), ("toe", "away from")])
 def test_the_shim_lies_where_it_closes_the_joint(open_at: str, place: str) -> None:
-    reply = answer(width=3, gap="1/8", open_at=open_at)
+    reply = answer(trim_width=3, gap="1/8", open_at=open_at)
     assert any(f"fence, {place} the blade" in note for note in reply["notes"])
     shown = {figure["name"]: figure["value"] for figure in reply["figures"]}
     lifted = np.degrees(np.arctan(shown["shim"] / 6))
@@ -117,18 +117,23 @@ def test_the_shim_lies_where_it_closes_the_joint(open_at: str, place: str) -> No
 def test_the_drawing_shows_two_pieces_that_touch_at_one_end(
     width: float, corner: float, gap: float, open_at: str
 ) -> None:
-    reply = answer(width=width, gap=gap, open_at=open_at, corner=corner)
+    reply = answer(trim_width=width, gap=gap, open_at=open_at, corner=corner)
     shapes = [shape for shape in reply["drawing"]["shapes"] if shape["shape"] == "area"]
     one, other, waste = [Polygon(shape["points"]) for shape in shapes]
     assert one.intersection(other).area == pytest.approx(0, abs=1e-6)
     assert one.area == pytest.approx(other.area)
     turn = {figure["name"]: figure["value"] for figure in reply["figures"]}["turn_one"]
-    pivot = shapes[2]["points"][0]
-    closed = rotate(other, -turn if open_at == "heel" else turn, origin=pivot)
+    pivot, still, moved = np.array(shapes[2]["points"])
+    cosine = (still - pivot) @ (moved - pivot) / np.linalg.norm(still - pivot) ** 2
+    drawn = np.degrees(np.arccos(cosine))
+    # A gap too small to be seen is drawn wider, and the drawing says so.
+    assert drawn == pytest.approx(max(turn, 8), abs=1e-5)
+    assert ("drawn wider" in reply["drawing"]["title"]) == (turn < 8)
+    closed = rotate(other, -drawn if open_at == "heel" else drawn, origin=tuple(pivot))
     assert closed.union(one).area == pytest.approx(one.area + other.area)
     # Shut, the two share the whole joint line.
     line = width / np.sin(np.radians(corner / 2))
     assert one.buffer(1e-7).intersection(closed.buffer(1e-7)).length / 2 == pytest.approx(
         line, rel=1e-3
     )
-    assert waste.area < gap * line
+    assert waste.area == pytest.approx(line**2 * np.sin(np.radians(drawn)) / 2, rel=1e-6)

@@ -85,8 +85,8 @@ def test_a_corner_warns_for_a_setting_to_either_side(
         ("crown-corner", {"corner": 70, "spring": 38}, True),
         ("crown-corner", {"corner": 90, "spring": 38}, False),
         # Hand: for a corner of 70 the saw stands at 55 before it is turned.
-        ("miter-fit", {"width": 3, "gap": "1/64", "corner": 70}, True),
-        ("miter-fit", {"width": 3, "gap": "1/64"}, False),
+        ("miter-fit", {"trim_width": 3, "gap": "1/64", "corner": 70}, True),
+        ("miter-fit", {"trim_width": 3, "gap": "1/64"}, False),
         # Hand: three upright sides tilt at asin(sin 60) = 60; four sides leaning 15 swing at 14.5.
         ("splayed-box", {"sides": 3, "lean": 0}, True),
         ("splayed-box", {"sides": 4, "lean": 15}, False),

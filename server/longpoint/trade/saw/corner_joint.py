@@ -8,10 +8,12 @@ import math
 
 from .. import degrees
 from ..cautions import SAW, TEST_CUT, warn_if_sharp
-from ..lengths import show_angle
-from ..tool import Angle, Answer, Drawing, Given, Length, Refusal, Scale, Tool
+from ..lengths import brief_angle, show_angle
+from ..tool import Angle, Answer, Drawing, Given, Gives, Length, Refusal, Scale, Tool
 
 LONGEST_RUN = 1200.0  # Inches; a longer joint is no joint that anyone cuts.
+
+SHOWN = 0.05  # Degrees; less is shown as nothing.
 
 
 class Corner:
@@ -52,15 +54,35 @@ def work(given: Given, scale: Scale) -> Answer:
     saw_a = degrees.atan(corner.run_a / corner.width_a)
     saw_b = degrees.atan(corner.run_b / corner.width_b)
     answer = Answer(scale)
-    answer.angle("saw_a", saw_a, label="Saw for A", lead=True)
-    answer.angle("saw_b", saw_b, label="Saw for B", lead=True)
-    answer.length("run_a", corner.run_a, label="A: long point past short point")
-    answer.length("run_b", corner.run_b, label="B: long point past short point")
-    answer.length("joint", corner.joint, label="Joint line, heel to toe")
+    _verdict(answer, corner, saw_a, saw_b)
+    answer.angle("saw_a", saw_a, lead=True)
+    answer.angle("saw_b", saw_b, lead=True)
+    answer.length("run_a", corner.run_a)
+    answer.length("run_b", corner.run_b)
+    answer.length("joint", corner.joint)
     _scales(answer, saw_a, saw_b)
     answer.draw(_drawing(corner, scale))
     _notes(answer, corner, saw_a, saw_b)
     return answer
+
+
+def _verdict(answer: Answer, corner: Corner, saw_a: float, saw_b: float) -> None:
+    start = f"Corner {brief_angle(corner.angle)}: "
+    if corner.width_a == corner.width_b:
+        answer.verdict(f"{start}miter both pieces {brief_angle(saw_a)}, outer edge to the fence")
+        return
+    length = answer.scale.length
+    answer.verdict(
+        f"{start}A, {length(corner.width_a)} wide, {_cut(saw_a)}; B, {length(corner.width_b)} "
+        f"wide, {_cut(saw_b)}",
+        f"{start}A {_cut(saw_a)}; B {_cut(saw_b)}",
+    )
+
+
+def _cut(saw: float) -> str:
+    if abs(saw) < SHOWN:
+        return "square"
+    return f"miter {brief_angle(abs(saw))}" + (", long point inside" if saw < 0 else "")
 
 
 def _scales(answer: Answer, saw_a: float, saw_b: float) -> None:
@@ -74,17 +96,17 @@ def _scales(answer: Answer, saw_a: float, saw_b: float) -> None:
 
 def _notes(answer: Answer, corner: Corner, saw_a: float, saw_b: float) -> None:
     answer.note(
-        "Outer edge against the fence: swing the saw's handle to the right for a joint on the "
-        "piece's left end, to the left for one on its right end."
+        "Outer edge against the fence: handle to the right for a joint on the piece's left end, "
+        "to the left for one on its right end."
     )
     if corner.width_a != corner.width_b:
         turn = show_angle(180 - corner.angle)
         answer.note(f"The widths differ, so the settings do too; together they make {turn}.")
     for name, saw in (("A", saw_a), ("B", saw_b)):
-        if saw < 0:
+        if saw < -SHOWN:
             answer.note(
                 f"Piece {name} is so wide for this corner that its long point lies on the inner "
-                "edge: swing the saw the other way."
+                "edge: miter the saw the other way."
             )
     warn_if_sharp(answer, saw_a, saw_b)
 
@@ -121,7 +143,7 @@ TOOL = Tool(
     place="saw",
     title="Corner joint",
     question="Two pieces meet at this corner: what does the saw read?",
-    finds=("miter", "bevel", "butt", "casing", "baseboard", "protractor"),
+    finds=("miter", "bevel", "butt", "casing", "baseboard", "protractor", "angle finder"),
     inputs=[
         Angle(
             "corner",
@@ -132,6 +154,13 @@ TOOL = Tool(
         Length("width_b", "Width of B", optional=True, default_text="as A"),
     ],
     work=work,
+    gives=[
+        Gives("saw_a", "angle", "Saw for A"),
+        Gives("saw_b", "angle", "Saw for B"),
+        Gives("run_a", "length", "A: long point past short point", short="A, past"),
+        Gives("run_b", "length", "B: long point past short point", short="B, past"),
+        Gives("joint", "length", "Joint line, heel to toe", short="Joint"),
+    ],
     example={"corner": "90", "width_a": "3 1/2", "width_b": "2 1/4"},
     cautions=[SAW, TEST_CUT],
     sources=[

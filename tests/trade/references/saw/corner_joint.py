@@ -30,12 +30,18 @@ def expect(inputs: dict[str, Any]) -> Expected:
     heel = np.linalg.solve(lines, np.array([wide_a, wide_b]))
     joint = float(np.hypot(*heel))
     past_a, past_b = float(-heel @ along_a), float(-heel @ along_b)
+    words: tuple[str, ...] = ("both pieces",)
+    if wide_a != wide_b:
+        turned = (("Piece A is so wide", past_a, wide_a), ("Piece B is so wide", past_b, wide_b))
+        # A tenth of a degree is what the saw shows.
+        words = tuple(name for name, past, wide in turned if past < -0.0018 * wide)
     return Expected(
+        words=words,
         figures={
             "joint": joint,
             "run_a": past_a,
             "run_b": past_b,
             "saw_a": float(np.degrees(np.arctan2(past_a, wide_a))),
             "saw_b": float(np.degrees(np.arctan2(past_b, wide_b))),
-        }
+        },
     )
