@@ -31,9 +31,9 @@ def frame(**changed: str) -> str:
     return hash_of("saw", "mitered-frame", FRAME | changed)
 
 
-def run(*walls: dict[str, str], thickness: str = "5/8") -> str:
+def run(*walls: dict[str, str], trim_thickness: str = "5/8") -> str:
     """Return the address of a trim run along these walls."""
-    inputs = {"walls": json.dumps(walls), "thickness": thickness}
+    inputs = {"walls": json.dumps(walls), "trim_thickness": trim_thickness}
     return hash_of("saw", "trim-run", inputs)
 
 

@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, expect
 
+from longpoint.trade.rows import Rows
 from longpoint.trade.shelf import tool_named
 from tests.cases import FIXTURES, inches
 from tests.phone.app import App
@@ -32,13 +33,15 @@ def app(browser: Browser, address: str) -> Iterator[App]:
     context.close()
 
 
-def fill_in(app: App, inputs: dict[str, Any], path: str = "field-") -> None:
+def fill_in(app: App, tool: str, inputs: dict[str, Any], path: str = "field-") -> None:
     """Type a form through its own controls, rows added one by one."""
+    words = {each.name: each.row for each in tool_named(tool).inputs if isinstance(each, Rows)}
     for name, value in inputs.items():
         if isinstance(value, list):
+            add = re.compile(f"^Add an? {words[name]}$")
             for at, row in enumerate(value):
-                app.page.get_by_role("button", name=re.compile("^Add an? ")).click()
-                fill_in(app, row, f"{path}{name}-{at}-")
+                app.page.get_by_role("button", name=add).click()
+                fill_in(app, tool, row, f"{path}{name}-{at}-")
         else:
             put(app, f"#{path}{name}", value)
 
@@ -69,7 +72,7 @@ def test_the_screen_says_what_the_hand_said(app: App, name: str) -> None:
     app.go({"saw": "Saw", "site": "Site"}[job["place"]])
     question = tool_named(job["tool"]).question
     app.page.get_by_role("link", name=question).click()
-    fill_in(app, job["inputs"])
+    fill_in(app, job["tool"], job["inputs"])
     app.page.keyboard.press("Escape")
     found = answer(job["tool"], **job["inputs"])
     lead = next(figure for figure in found["figures"] if figure["lead"])

@@ -58,6 +58,10 @@ def _each(kind: str, got: list[Any], wanted: list[Any], tolerance: float) -> Non
 
 
 def _same(name: str, got: Any, wanted: Any, tolerance: float) -> None:
+    """Compare numbers within the tolerance, lists one by one, of an object only the keys given."""
+    if isinstance(wanted, list):
+        _each(name, got, wanted, tolerance)
+        return
     if isinstance(wanted, int | float) and not isinstance(wanted, bool):
         assert got is not None, name
         assert abs(got - wanted) <= tolerance, f"{name} is {got}, not {wanted}"

@@ -74,7 +74,7 @@ def test_a_corner_warns_for_a_setting_to_either_side(
             "trim-run",
             {
                 "walls": [{"length": 90, "corner": 60}, {"length": 90}],
-                "thickness": 0.5,
+                "trim_thickness": 0.5,
                 "inside_joint": "miter",
             },
             True,

@@ -84,9 +84,9 @@ def rooms() -> st.SearchStrategy[Room]:
 def face_reach(end: dict[str, Any], thickness: float) -> float:
     """Return how far the face passes the back, from the setting and the words on the end."""
     past = thickness * math.tan(math.radians(end["saw"]))
-    if "long point at the back" in end["note"]:
+    if "long point back" in end["note"] or end["joint"] == "cope":
         return -past
-    return past if "long point on the face" in end["note"] else 0.0
+    return past if "long point face" in end["note"] else 0.0
 
 
 def lay(room: Room, pieces: list[dict[str, Any]], thickness: float) -> list[Polygon]:
@@ -122,7 +122,12 @@ def lay(room: Room, pieces: list[dict[str, Any]], thickness: float) -> list[Poly
 def test_pieces_fill_the_edge_of_a_closed_room(room: Room, joint: str, thickness: float) -> None:
     """Laid along the walls the pieces fill the band at the walls, without a gap or an overlap."""
     got = answer(
-        {"walls": walls_of(room), "closed": True, "thickness": thickness, "inside_joint": joint}
+        {
+            "walls": walls_of(room),
+            "closed": True,
+            "trim_thickness": thickness,
+            "inside_joint": joint,
+        }
     )
     laid = lay(room, got["pieces"], thickness)
     outline = Polygon(room)
@@ -138,7 +143,9 @@ def test_pieces_of_an_open_run_cover_its_walls(room: Room, count: int, joint: st
     count = min(count, len(room) - 1)
     walls = walls_of(room)[:count]
     walls[-1]["turn"] = "open"
-    got = answer({"walls": walls, "first_end": "open", "thickness": 0.75, "inside_joint": joint})
+    got = answer(
+        {"walls": walls, "first_end": "open", "trim_thickness": 0.75, "inside_joint": joint}
+    )
     laid = lay(room, got["pieces"], 0.75)
     assert sum(one.area for one in laid) == pytest.approx(shapely.union_all(laid).area, abs=1e-3)
     for at in range(count):
@@ -151,7 +158,7 @@ def test_pieces_of_an_open_run_cover_its_walls(room: Room, count: int, joint: st
 def test_coped_pieces_are_marked_as_long_as_their_walls(room: Room, thickness: float) -> None:
     """Coped joints take nothing off the mark, whatever the corner and the stock."""
     walls = walls_of(room)
-    got = answer({"walls": walls, "closed": True, "thickness": thickness})
+    got = answer({"walls": walls, "closed": True, "trim_thickness": thickness})
     lengths = [piece["length"] for piece in got["pieces"]]
     assert lengths == pytest.approx([wall["length"] for wall in walls], abs=SLACK)
 
@@ -161,7 +168,7 @@ def test_coped_pieces_are_marked_as_long_as_their_walls(room: Room, thickness: f
 def test_one_piece_runs_through_at_each_inside_corner(room: Room, joint: str) -> None:
     """At an inside corner one piece dies into the other; at an outside one both are mitered."""
     walls = walls_of(room)
-    got = answer({"walls": walls, "closed": True, "thickness": 0.625, "inside_joint": joint})[
+    got = answer({"walls": walls, "closed": True, "trim_thickness": 0.625, "inside_joint": joint})[
         "pieces"
     ]
     for at, wall in enumerate(walls):
@@ -181,7 +188,7 @@ def test_one_piece_runs_through_at_each_inside_corner(room: Room, joint: str) ->
 def test_a_run_that_closes_is_not_doubted_and_one_that_does_not_is(room: Room, off: int) -> None:
     """A measured polygon closes; with one corner off by whole degrees it is said by how many."""
     walls = walls_of(room)
-    asked = {"walls": walls, "closed": True, "thickness": 0.5, "inside_joint": "miter"}
+    asked = {"walls": walls, "closed": True, "trim_thickness": 0.5, "inside_joint": "miter"}
     assert not [note for note in answer(asked)["notes"] if "add up" in note or "misses" in note]
     walls[0]["corner"] += off
     more = (off > 0) == (walls[0]["turn"] == "inside")
@@ -208,7 +215,7 @@ def test_scarfs_use_few_sticks_and_leave_no_short_end(
         {
             "walls": walls,
             "first_end": "open",
-            "thickness": thickness,
+            "trim_thickness": thickness,
             "stick": stick,
             "scarf": angle,
         }
@@ -219,6 +226,7 @@ def test_scarfs_use_few_sticks_and_leave_no_short_end(
     assert figures["scarf_count"] == len(pieces) - 1
     assert sum(pieces) == pytest.approx(wall + lap * (len(pieces) - 1))
     assert figures["total_length"] == pytest.approx(sum(pieces))
+    assert figures["to_buy"] == pytest.approx(sum(pieces) + 2 * (len(pieces) - 1))
     assert max(pieces) <= stick + SLACK
     if len(pieces) > 1:
         assert min(pieces) >= stick / 2
@@ -246,7 +254,7 @@ def test_scarfed_pieces_make_up_the_whole_between_two_outside_corners(
         {
             "walls": walls,
             "first_end": "open",
-            "thickness": thickness,
+            "trim_thickness": thickness,
             "stick": stick,
             "scarf": angle,
         }
@@ -269,7 +277,7 @@ def test_scarfed_pieces_make_up_the_whole_between_two_outside_corners(
 def test_plan_is_drawn_clockwise_with_the_room_inside() -> None:
     """Seen from above the walls of a room run clockwise: y down, so a positive signed area."""
     square = [{"length": 144}, {"length": 120}, {"length": 144}, {"length": 120}]
-    drawing = answer({"walls": square, "closed": True, "thickness": 0.625})["drawing"]
+    drawing = answer({"walls": square, "closed": True, "trim_thickness": 0.625})["drawing"]
     starts = [shape["from"] for shape in drawing["shapes"] if shape["shape"] == "line"]
     outline = Polygon(starts)
     signed = sum(
@@ -321,12 +329,22 @@ odd_walls = st.lists(
 )
 
 
+odd_openings = st.lists(
+    st.fixed_dictionaries(
+        {"wall": st.integers(-1, 5), "from_left": near, "width": near},
+        optional={"stop": st.sampled_from(["casing", "open"])},
+    ),
+    max_size=3,
+)
+
+
 @settings(max_examples=500, deadline=None)
 @given(
     st.fixed_dictionaries(
-        {"walls": odd_walls, "thickness": near},
+        {"walls": odd_walls, "trim_thickness": near},
         optional={
             "closed": st.booleans(),
+            "openings": odd_openings,
             "first_end": odd,
             "inside_joint": st.sampled_from(["cope", "miter", "butt"]),
             "spring": near,
@@ -357,7 +375,7 @@ def test_walls_all_round_a_room_are_not_taken_for_an_open_run_in_silence(
     room: Room, joint: str
 ) -> None:
     walls = walls_of(room)
-    asked = {"walls": walls, "thickness": 0.5, "inside_joint": joint}
+    asked = {"walls": walls, "trim_thickness": 0.5, "inside_joint": joint}
     said = closing_cautions(asked)
     assert len(said) == (walls[-1].get("turn", "inside") == "inside")
     assert not closing_cautions(asked | {"closed": True})
@@ -380,20 +398,65 @@ def test_four_walls_that_meet_again_are_a_closed_run(
 ) -> None:
     walls = [{"length": length} for length in (144, 120, 144, 120)]
     walls = [wall | changes.get(at, {}) for at, wall in enumerate(walls)]
-    assert bool(closing_cautions({"walls": walls, "thickness": 0.625})) == closes
+    assert bool(closing_cautions({"walls": walls, "trim_thickness": 0.625})) == closes
 
 
 def test_an_end_at_a_casing_does_not_collide() -> None:
     walls = [{"length": length} for length in (144, 120, 144, 120)]
-    assert not closing_cautions({"walls": walls, "thickness": 0.625, "first_end": "casing"})
+    assert not closing_cautions({"walls": walls, "trim_thickness": 0.625, "first_end": "casing"})
 
 
 def test_what_to_buy_is_said_with_its_unit() -> None:
-    # Hand: 144 + 120 + 144 + 120 is 528 inches, 44 feet, 13.41 meters; 2 inches are 51 mm.
+    # Hand: 144 + 120 + 144 + 120 is 528 inches, 44 feet, 13.41 meters; 2 inches are 51 mm, four
+    # corners are four joints: 536 inches, 44.7 feet, 13.61 meters.
     walls = [{"length": length} for length in (144, 120, 144, 120)]
-    asked: dict[str, Any] = {"walls": walls, "closed": True, "thickness": 0.625}
-    for units, total, over in (("in", "44 ft", "2 in more"), ("mm", "13.41 m", "51 mm more")):
+    asked: dict[str, Any] = {"walls": walls, "closed": True, "trim_thickness": 0.625}
+    for units, total, buying, over in (
+        ("in", "44 ft", "44.7 ft", "2 in more"),
+        ("mm", "13.41 m", "13.61 m", "51 mm more"),
+    ):
         got = asking.answer("trim-run", {"units": units}, **asked)
         figures = {figure["name"]: figure["also"] for figure in got["figures"]}
-        assert figures["total_length"] == total
-        assert any(over + " for each joint" in note for note in got["notes"])
+        assert (figures["total_length"], figures["to_buy"]) == (total, buying)
+        assert any(over + " for each joint, 4 here" in note for note in got["notes"])
+
+
+def test_the_joint_drawn_is_the_one_with_the_odd_angle() -> None:
+    walls = [{"length": 90}, {"length": 60, "corner": 92}, {"length": 60, "turn": "outside"}]
+    drawn = answer({"walls": [*walls, {"length": 40}], "trim_thickness": 0.625})["details"][0]
+    assert drawn["title"] == "Joint of 2 and 3 from above, to scale"
+    assert "92.0°" in drawn["description"]
+
+
+def test_a_door_is_drawn_in_its_wall_and_trim_stops_beside_it() -> None:
+    asked = {"walls": [{"length": 120, "turn": "open"}], "trim_thickness": 0.75}
+    door = {"wall": 1, "from_left": 30, "width": 40}
+    shapes = answer(asked | {"openings": [door]})["drawing"]["shapes"]
+    areas = {role: [] for role in ("stock", "clearance")}
+    for shape in shapes:
+        if shape["shape"] == "area" and shape["role"] in areas:
+            areas[shape["role"]].append(Polygon(shape["points"]))
+    (opening,) = areas["clearance"]
+    assert (opening.bounds[0], opening.bounds[2]) == (30, 70)
+    assert all(stock.intersection(opening).area == 0 for stock in areas["stock"])
+    assert sum(stock.bounds[2] - stock.bounds[0] for stock in areas["stock"]) == 80
+
+
+def test_tags_stay_while_only_sizes_change() -> None:
+    """A wall grows past its stick and back, a door moves: the other pieces keep their numbers."""
+    door = {"wall": 1, "from_left": 30, "width": 40}
+    walls = [{"length": 120}, {"length": 90}]
+    asked: dict[str, Any] = {"openings": [door], "trim_thickness": 0.75, "stick": 96}
+    tags = [piece["tag"] for piece in answer(asked | {"walls": walls})["pieces"]]
+    assert tags == ["1.1", "1.2", "2"]
+    walls[1] = {"length": 100}
+    assert [p["tag"] for p in answer(asked | {"walls": walls})["pieces"]] == [*tags[:2], "2a", "2b"]
+    asked["openings"] = [door | {"from_left": 0}]
+    assert [p["tag"] for p in answer(asked | {"walls": walls})["pieces"]] == ["1.2", "2a", "2b"]
+
+
+def test_a_piece_stands_in_one_short_line() -> None:
+    """A phone 390 wide has room for some 45 letters a line; two lines hold any common piece."""
+    walls = [{"length": 144}, {"length": 86.375, "turn": "outside"}, {"length": 38.5}]
+    got = answer({"walls": [*walls, {"length": 50, "turn": "casing"}], "trim_thickness": 0.625})
+    assert all(len(piece["ends_text"]) <= 75 for piece in got["pieces"])

@@ -6,14 +6,14 @@ wall heads right with the room below it, so walls in clockwise order turn right 
 
 import math
 
-from .. import degrees
-from ..lengths import show_angle
-from ..tool import Scale
-from .trim_pieces import ENDING, Run, Wall
+from ... import degrees
+from ...lengths import show_angle
+from ...tool import Scale
+from .run import ENDING, Run, Wall
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..drawing import Point
+    from ...drawing import Point
 
 ANGLE_MISS = 0.05
 LENGTH_MISS = 1.0
@@ -53,8 +53,8 @@ def trace(walls: "list[Wall]", gap: float) -> "list[Line]":
     return lines
 
 
-def opening(run: Run) -> float:
-    """Return how wide an opening between walls is drawn: what closes the run, else a guess."""
+def gap_between(run: Run) -> float:
+    """Return how wide an opening between two walls is drawn: what closes the run, else a guess."""
     broken = [index for index, wall in enumerate(run.walls) if wall.turn in ENDING]
     usual = max([wall.length for wall in run.walls]) / 4
     if not run.closed or len(broken) != 1:
@@ -70,13 +70,18 @@ def closing_notes(run: Run, scale: Scale) -> "list[str]":
     if not run.closed:
         return []
     if [wall for wall in run.walls if wall.turn in ENDING]:
-        return ["The run has an opening of unknown width, so whether it closes can't be checked."]
+        return [
+            "A wall ends at a casing or an open end, and nobody said how wide that opening is, so "
+            "whether the run closes can't be checked. List the whole wall, and the door in it."
+        ]
     return _angle_notes(run.walls) + _length_notes(run.walls, scale)
 
 
 def closes_unsaid(run: Run) -> bool:
     """Tell whether an open run comes back to its start, so that its two ends share a corner."""
     if run.first_end != "wall" or run.walls[-1].turn != "inside":
+        return False
+    if run.is_bare(0, "left") or run.is_bare(len(run.walls) - 1, "right"):
         return False
     if [wall for wall in run.walls if wall.turn in ENDING]:
         return False

@@ -1,10 +1,11 @@
-"""The run from above, and its first joint to scale."""
+"""The run from above, and the joint that needs a look to scale."""
 
-from ..lengths import show_angle
-from ..tool import Drawing, Scale
-from .trim_joints import SCARF, Joint
-from .trim_path import Line, opening, trace, turned
-from .trim_pieces import Piece, Run, whole_piece
+from ...lengths import show_angle
+from ...tool import Drawing, Scale
+from .ends import SCARF, TrimEnd
+from .path import Line, gap_between, trace, turned
+from .pieces import Piece, left_end, right_end, stretches
+from .run import Run
 
 DRAWN = 0.035
 """Thickness that trim is drawn with, as a part of the run's greatest extent."""
@@ -15,11 +16,11 @@ ROOM_SIDE = -2
 
 def plan(run: Run, pieces: "list[Piece]", scale: Scale) -> Drawing:
     """Return the run from above: wall line, trim, numbers and the walls' lengths."""
-    lines = trace(run.walls, opening(run))
+    lines = trace(run.walls, gap_between(run))
     thick = drawn_thickness(run, lines)
     view = Drawing("The run from above", _plan_words(run, thick, scale))
     for piece in pieces:
-        _draw_piece(view, lines[piece.wall], piece, run, thick)
+        _draw_piece(view, lines[piece.wall], piece, thick)
     for index, (wall, line) in enumerate(zip(run.walls, lines)):
         view.line("wall", line.at(0), line.at(wall.length))
         lane = ROOM_SIDE if _cramped(run, index, thick) else 1
@@ -42,17 +43,10 @@ def drawn_thickness(run: Run, lines: "list[Line]") -> float:
     across = [line.start[0] for line in lines]
     down = [line.start[1] for line in lines]
     thick = DRAWN * max(max(across) - min(across), max(down) - min(down))
-    wholes = [whole_piece(run, index) for index in range(len(run.walls))]
-    while thick > run.thickness and [one for one in wholes if not stands(run, one, thick)]:
+    parts = [part for index in range(len(run.walls)) for part in stretches(run, index)]
+    while thick > run.thickness and [part for part in parts if not part.stands(thick)]:
         thick /= 2
     return max(thick, run.thickness)
-
-
-def stands(run: Run, whole: Piece, thickness: float) -> bool:
-    """Tell whether stock of some thickness leaves a back and a face to a wall's piece."""
-    left, right = whole.left.standing(), whole.right.standing()
-    back = run.walls[whole.wall].length - left.inset(thickness) - right.inset(thickness)
-    return back > 0 and back + left.reach(thickness) + right.reach(thickness) > 0
 
 
 def _plan_words(run: Run, thick: float, scale: Scale) -> str:
@@ -65,12 +59,12 @@ def _plan_words(run: Run, thick: float, scale: Scale) -> str:
     return words + "."
 
 
-def _draw_piece(view: Drawing, line: Line, piece: Piece, run: Run, thick: float) -> None:
+def _draw_piece(view: Drawing, line: Line, piece: Piece, thick: float) -> None:
     """Draw a piece as it stands, its corners made for stock as thick as drawn."""
     left, right = piece.left.standing(), piece.right.standing()
-    length = run.walls[piece.wall].length
-    start = piece.start if left.kind in SCARF else left.inset(thick)
-    end = piece.end if right.kind in SCARF else length - right.inset(thick)
+    start, end = piece.stretch.spans(left, right, thick)
+    start = piece.start if left.kind in SCARF else start
+    end = piece.end if right.kind in SCARF else end
     _draw_stock(view, line, (start, end), (left, right), thick)
 
 
@@ -78,7 +72,7 @@ def _draw_stock(
     view: Drawing,
     line: Line,
     span: "tuple[float, float]",
-    ends: "tuple[Joint, Joint]",
+    ends: "tuple[TrimEnd, TrimEnd]",
     thick: float,
 ) -> None:
     start, end = span
@@ -105,6 +99,20 @@ def _draw_limits(view: Drawing, run: Run, lines: "list[Line]", thick: float) -> 
                 _draw_limit(view, lines[index + 1], 0.0, -1, wall.turn, thick)
         elif index + 1 == count and not run.closed:
             view.line("wall", lines[count].at(0), lines[count].at(4 * thick))
+    for line, inside in zip(lines, run.openings):
+        for each in inside:
+            _draw_opening(view, line, (each.start, each.end), each.stop, thick)
+
+
+def _draw_opening(
+    view: Drawing, line: Line, span: "tuple[float, float]", stop: str, thick: float
+) -> None:
+    start, end = span
+    ends = [line.at(start), line.at(end)]
+    view.area("clearance", ends + [line.at(end, thick), line.at(start, thick)])
+    if stop == "casing" and end - start > 4 * thick:
+        _draw_limit(view, line, start, 1, stop, thick)
+        _draw_limit(view, line, end, -1, stop, thick)
 
 
 def _draw_limit(view: Drawing, line: Line, along: float, way: int, kind: str, thick: float) -> None:
@@ -119,50 +127,51 @@ def _draw_limit(view: Drawing, line: Line, along: float, way: int, kind: str, th
 
 
 def joints(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[Drawing]":
-    """Return the first corner that two pieces share, and a scarf, each to scale where there is."""
-    views = [
-        _corner_view(run, index, scale) for index in range(len(run.walls)) if run.meets(index)
-    ][:1]
+    """Return the corner farthest from square that two pieces share, and a scarf, to scale."""
+    views = []
+    shared = [(-abs(run.walls[i].corner - 90), i) for i in range(len(run.walls)) if run.meets(i)]
+    if shared:
+        views.append(_corner_view(run, min(shared)[1], pieces, scale))
     if [piece for piece in pieces if piece.right.kind in SCARF]:
         views.append(_scarf_view(run, scale))
     return views
 
 
-def _corner_view(run: Run, index: int, scale: Scale) -> Drawing:
+def _corner_view(run: Run, index: int, pieces: "list[Piece]", scale: Scale) -> Drawing:
     """Draw a corner from above, each wall's trim cut off some thicknesses away."""
-    count, thick = len(run.walls), run.thickness
-    after = (index + 1) % count
-    right = whole_piece(run, index).right
-    left = whole_piece(run, after).left
-    stub = 3.5 * thick + max(one.standing().inset(thick) for one in (left, right))
-    stub += max(abs(one.standing().reach(thick)) for one in (left, right))
+    after, thick = (index + 1) % len(run.walls), run.thickness
+    right, left = right_end(run, index), left_end(run, after)
+    one = [piece.tag for piece in pieces if piece.wall == index][-1]
+    other = next(piece.tag for piece in pieces if piece.wall == after)
+    stub = 3.5 * thick + max([end.standing().inset(thick) for end in (left, right)])
+    stub += max([abs(end.standing().reach(thick)) for end in (left, right)])
     corner = run.walls[index]
     view = Drawing(
-        f"Joint of {index + 1} and {after + 1} from above, to scale",
+        f"Joint of {one} and {other} from above, to scale",
         f"{corner.turn[0].upper()}{corner.turn[1:]} corner of {show_angle(corner.corner)}, stock "
-        f"{scale.length(thick)}; saw {show_angle(right.saw())} on {index + 1}, "
-        f"{show_angle(left.saw())} on {after + 1}.{_coped_words(right, left)}",
+        f"{scale.length(thick)}; saw {show_angle(right.saw())} on {one}, "
+        f"{show_angle(left.saw())} on {other}.{_coped_words(right, left)}",
     )
     come, go = Line((-stub, 0.0), 0.0), Line((0.0, 0.0), turned(corner))
     far = stub - right.standing().inset(thick)
-    _draw_stock(view, come, (0.0, far), (Joint("open"), right.standing()), thick)
+    _draw_stock(view, come, (0.0, far), (TrimEnd("open"), right.standing()), thick)
     near = left.standing().inset(thick)
-    _draw_stock(view, go, (near, stub), (left.standing(), Joint("open")), thick)
+    _draw_stock(view, go, (near, stub), (left.standing(), TrimEnd("open")), thick)
     view.line("wall", come.at(0), come.at(stub)).line("wall", go.at(0), go.at(stub))
-    view.tag(come.at(stub / 4, thick / 2), str(index + 1))
-    view.tag(go.at(stub * 3 / 4, thick / 2), str(after + 1))
+    view.tag(come.at(stub / 4, thick / 2), one)
+    view.tag(go.at(stub * 3 / 4, thick / 2), other)
     view.dimension(come.at(0), come.at(0, thick), scale.length(thick), -1)
     _measure_end(view, come, right, stub, thick, scale)
     _measure_end(view, go, left, 0.0, thick, scale)
     return view
 
 
-def _coped_words(right: Joint, left: Joint) -> str:
+def _coped_words(right: TrimEnd, left: TrimEnd) -> str:
     return " Drawn after coping." if "cope" in (right.kind, left.kind) else ""
 
 
 def _measure_end(
-    view: Drawing, line: Line, joint: Joint, corner: float, thick: float, scale: Scale
+    view: Drawing, line: Line, joint: TrimEnd, corner: float, thick: float, scale: Scale
 ) -> None:
     """Show what a butt loses along the wall, or how far an outside miter's face passes it."""
     way = 1 if corner == 0.0 else -1
@@ -186,9 +195,9 @@ def _scarf_view(run: Run, scale: Scale) -> Drawing:
         f"Cut {show_angle(run.scarf)} off square; the lap costs {scale.length(lost)}.",
     )
     line = Line((0.0, 0.0), 0.0)
-    under, over = Joint("under", run.scarf), Joint("over", run.scarf)
-    _draw_stock(view, line, (0.0, stub), (Joint("open"), under), thick)
-    _draw_stock(view, line, (stub, 2 * stub - lost), (over, Joint("open")), thick)
+    under, over = TrimEnd("under", run.scarf), TrimEnd("over", run.scarf)
+    _draw_stock(view, line, (0.0, stub), (TrimEnd("open"), under), thick)
+    _draw_stock(view, line, (stub, 2 * stub - lost), (over, TrimEnd("open")), thick)
     view.line("wall", line.at(0), line.at(2 * stub - lost))
     view.dimension(line.at(stub - lost, thick), line.at(stub, thick), scale.length(lost), -1)
     view.dimension(line.at(0), line.at(0, thick), scale.length(thick), -1)

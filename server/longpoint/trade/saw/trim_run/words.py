@@ -1,13 +1,12 @@
-"""What to say with a run of trim: order of work, how each joint is cut, what to look out for."""
+"""What to say of a run of trim: the line that decides, order of work, how each joint is cut."""
 
-from ..lengths import show_angle, show_number
-from ..tool import Scale
-from .trim_joints import DYING
-from .trim_path import closing_notes
-from .trim_pieces import ENDING, Piece, Run, left_joint, right_joint
-
-BUYING = 2.0
-"""Inches to buy over the marked length for each joint."""
+from ...lengths import brief_angle, show_angle
+from ...lumber.lineal import OVER_A_JOINT, lineal
+from ...tool import Answer, Scale
+from .ends import DYING, SCARF
+from .path import closing_notes
+from .pieces import Piece, left_end, right_end
+from .run import ENDING, Run
 
 OBTUSE = 150.0
 """Degrees; at a flatter inside corner the piece that runs through ends in a long sliver."""
@@ -17,39 +16,86 @@ UNSAID = (
     "square into the same corner and collide. If the trim goes all round, set Closed run to yes."
 )
 
+_FIRST = {"wall": "Wall", "casing": "Casing", "open": "Free end"}
+_LAST = {"inside": "wall", "casing": "casing", "open": "free end", "outside": "outside miter"}
+_JOINED = {"cope": "cope", "butt": "butt", "miter": "inside miter"}
+
+
+def joint_count(run: Run, pieces: "list[Piece]") -> int:
+    """Return at how many corners and scarfs two pieces are cut to meet."""
+    corners = [index for index in range(len(run.walls)) if run.meets(index)]
+    return len(corners) + scarf_count(pieces)
+
+
+def scarf_count(pieces: "list[Piece]") -> int:
+    """Return the number of scarf joints."""
+    return len([piece for piece in pieces if piece.right.kind in SCARF])
+
+
+def decide(answer: Answer, run: Run, pieces: "list[Piece]", total: float) -> None:
+    """Give the verdict: from where to where, how many pieces and feet, which joints at what."""
+    way = "All round"
+    if not run.closed:
+        way = f"{_FIRST[run.first_end]} to {_LAST[run.walls[-1].turn]}"
+    count = "1 piece" if len(pieces) == 1 else f"{len(pieces)} pieces"
+    feet = lineal(total, answer.scale)
+    joints = "; " + ", ".join(_joints(run, pieces)) if _joints(run, pieces) else ""
+    answer.verdict(
+        f"{way}: {count}, {feet} point to point{joints}",
+        f"{way}: {count}, {feet}{joints}",
+        f"{count}, {feet}{joints}",
+        f"{way}: {count}, {feet} point to point",
+    )
+
+
+def _joints(run: Run, pieces: "list[Piece]") -> "list[str]":
+    """Return how many joints of each kind there are, with their settings."""
+    said = []
+    for turn, word in (("inside", _JOINED[run.inside]), ("outside", "outside miter")):
+        met = [i for i in range(len(run.walls)) if run.meets(i) and run.walls[i].turn == turn]
+        saws = [(180 - run.walls[index].corner) / 2 for index in met]
+        if met:
+            is_mitered = turn == "outside" or run.inside == "miter"
+            said.append(_many(len(met), word) + (" " + _range(saws) if is_mitered else ""))
+    scarfs = scarf_count(pieces)
+    if scarfs:
+        said.append(f"{_many(scarfs, 'scarf')} {brief_angle(run.scarf)}")
+    return said
+
+
+def _many(count: int, word: str) -> str:
+    return f"{count} {word}" + ("" if count == 1 else "s")
+
+
+def _range(saws: "list[float]") -> str:
+    low, high = brief_angle(min(saws)), brief_angle(max(saws))
+    return low if low == high else f"{low} to {high}"
+
 
 def notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
     """Return the sentences that this run calls for, first things first."""
     said = closing_notes(run, scale)
     said.append(
-        "Tape each wall at the line of the trim, and mark on the back, at the wall line; an end "
-        "that goes past its mark says by how much."
+        "Tape each wall at the line of the trim, and mark on the back, at the wall line. A + on an "
+        "end says how far its long point goes past the mark."
     )
     said += _order_notes(run) + _inside_notes(run, pieces, scale)
     said += _outside_notes(run) + _scarf_notes(run, pieces, scale)
     said += _saw_notes(pieces)
-    over = scale.bare(BUYING) + (" in" if scale.units == "in" else "")
+    over = scale.bare(OVER_A_JOINT) + (" in" if scale.units == "in" else "")
+    count = joint_count(run, pieces)
     said.append(
-        f"Buy the total and {over} more for each joint, and square both ends of every stick."
+        f"To buy: the pieces point to point and {over} more for each joint, {count} here; a joint "
+        "is a corner or a scarf where two pieces are cut to meet. Square both ends of every stick."
     )
     return said
-
-
-def run_of_stock(inches: float, scale: Scale) -> str:
-    """Return a total as the yard says it: in feet, or in meters where millimeters are in force.
-
-    >>> run_of_stock(528, Scale())
-    '44 ft'
-    """
-    if scale.units == "in":
-        return show_number(inches / 12, 1) + " ft"
-    return show_number(inches * 0.0254) + " m"
 
 
 def _order_notes(run: Run) -> "list[str]":
     said = ["Put the pieces up in the order of their numbers, cutting each after the last is up."]
     last = len(run.walls) - 1
-    if right_joint(run, last).kind in DYING and left_joint(run, last).kind in DYING:
+    ends = (left_end(run, last).kind, right_end(run, last).kind)
+    if ends[0] in DYING and ends[1] in DYING and not run.openings[last]:
         said.append(f"Wall {last + 1} is done last: its trim dies in at both ends.")
         ended = [index for index, wall in enumerate(run.walls) if wall.turn != "inside"]
         if ended:
@@ -60,7 +106,14 @@ def _order_notes(run: Run) -> "list[str]":
     if [wall for wall in run.walls[:-1] if wall.turn in ENDING]:
         said.append(
             "A casing or an open end stops the run; the next wall starts anew with the same kind "
-            "of end, drawn straight on past the opening."
+            "of end, drawn straight on past the opening. For a door in the middle of a wall, list "
+            "the whole wall and the door."
+        )
+    bare = [i for i in range(len(run.walls)) if run.is_bare(i, "left") or run.is_bare(i, "right")]
+    if bare:
+        said.append(
+            f"An opening takes a corner of wall {bare[0] + 1}: the piece beside it is cut to the "
+            "corner, so take off what its casing covers there."
         )
     return said
 
@@ -71,7 +124,7 @@ def _inside_notes(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[str]":
     if "cope" in kinds:
         said.append(
             "Coped end: cut the inside miter first, long point at the back on the mark; then saw "
-            "along the edge of the profile that shows, leaning the saw to cut the back away."
+            "along the edge of the profile that shows, tipping the coping saw to cut the back away."
         )
         said.append(_long_note(run, scale))
     if "butt" in kinds:
@@ -133,7 +186,7 @@ def _saw_notes(pieces: "list[Piece]") -> "list[str]":
     if not [piece for piece in pieces if piece.left.saw() or piece.right.saw()]:
         return []
     return [
-        "Settings are for trim that stands on its edge, back against the fence. Long point at the "
-        "back: for a left end swing the saw's handle to the right, for a right end to the left. "
-        "Long point on the face: the other way. Trim lying flat: tilt the blade by the same angle.",
+        "Settings are for trim that stands on its edge, back against the fence. Long point back: "
+        "handle to the right for left ends, to the left for right ends. Long point face: the other "
+        "way. Trim lying flat: bevel the blade by the same angle.",
     ]

@@ -7,28 +7,28 @@ over the corner itself. Two lines a thickness off two such walls meet thickness 
 from the corner, and a line a thickness off one wall meets the other thickness / sin(corner) out.
 """
 
-from .. import degrees
-from ..tool import End, Scale
+from ... import degrees
+from ...tool import End, Scale
 
 DYING = ("cope", "butt")
 SCARF = ("under", "over")
 _FITTED = ("through", "butt")
 _WORDS = {
     "open": "free end",
-    "casing": "against the casing",
-    "wall": "runs to the wall",
-    "through": "runs through to the wall",
-    "cope": "miter first, then cope to fit over {}",
-    "butt": "dies into {}",
-    "miter": "meets {}",
-    "outside": "meets {} round the corner",
+    "casing": "to casing",
+    "wall": "to wall",
+    "through": "to wall",
+    "cope": "over {}",
+    "butt": "into {}",
+    "miter": "to {}",
+    "outside": "to {}",
     "under": "under {}",
     "over": "over {}",
 }
 
 
-class Joint:
-    """One end of a piece.
+class TrimEnd:
+    """One end of a piece of trim.
 
     Parameters
     ----------
@@ -39,9 +39,9 @@ class Joint:
     angle : float
         Degrees: the corner; for a scarf its angle off square.
 
-    >>> Joint("butt", 90).inset(0.625), Joint("outside", 90).reach(0.625)
+    >>> TrimEnd("butt", 90).inset(0.625), TrimEnd("outside", 90).reach(0.625)
     (0.625, 0.625)
-    >>> Joint("through", 45).reach(1), Joint("miter", 135).saw()
+    >>> TrimEnd("through", 45).reach(1), TrimEnd("miter", 135).saw()
     (-1.0, 22.5)
     """
 
@@ -61,8 +61,8 @@ class Joint:
             return -thickness / degrees.tan(self.angle / 2)
         if self.kind == "outside":
             return thickness / degrees.tan(self.angle / 2)
-        lap = thickness * degrees.tan(self.angle) if self.kind in SCARF else 0.0
-        return -lap if self.kind == "under" else lap
+        lost = thickness * degrees.tan(self.angle) if self.kind in SCARF else 0.0
+        return -lost if self.kind == "under" else lost
 
     def saw(self) -> float:
         """Return the setting in degrees off a square cut."""
@@ -72,13 +72,13 @@ class Joint:
             return (180 - self.angle) / 2
         return self.angle if self.kind in SCARF else 0.0
 
-    def standing(self) -> "Joint":
-        """Return this joint as it stands in plan: a cope, once cut, dies in like a butt."""
-        return Joint("butt", self.angle) if self.kind == "cope" else self
+    def standing(self) -> "TrimEnd":
+        """Return this end as it stands in plan: a cope, once cut, dies in like a butt."""
+        return TrimEnd("butt", self.angle) if self.kind == "cope" else self
 
     def end(self, scale: Scale, thickness: float, other: str) -> End:
-        """Return the joint in the answer's words; `other` names the piece that it meets."""
-        words = _WORDS[self.kind].format(other or "what comes next")
+        """Return the end in the answer's words; `other` names the piece that it meets."""
+        words = _WORDS[self.kind].format(other or "the next")
         return End(self._word(), self.saw(), 0.0, words + self._points(scale, thickness))
 
     def _word(self) -> str:
@@ -91,12 +91,13 @@ class Joint:
         return "miter" if self.kind in ("miter", "outside") else "square"
 
     def _points(self, scale: Scale, thickness: float) -> str:
-        reach = self.reach(thickness)
-        if not self.saw():
+        """Return where the long point is; a cope's is always at the back."""
+        if not self.saw() or self.kind == "cope":
             return ""
+        reach = self.reach(thickness)
         if reach < 0:
-            return ", long point at the back"
+            return ", long point back"
         if self.kind == "over":
-            return ", long point on the face"
+            return ", long point face"
         past = scale.length(reach) if scale.tick(reach) else "a hair"
-        return f", long point on the face, {past} past the mark"
+        return f", long point face +{past}"
