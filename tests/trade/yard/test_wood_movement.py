@@ -11,13 +11,11 @@ from longpoint.trade.tables.equilibrium import equilibrium
 from longpoint.trade.tables.movement import (
     CONFLICTS,
     FLOORING,
-    HARDWOODS,
-    IMPORTED,
     LATE_WOODS,
-    SOFTWOODS,
     WOODS,
     Wood,
 )
+from longpoint.trade.tables.species import HARDWOODS, IMPORTED, SOFTWOODS, SPECIES
 from tests.trade.asking import answer, figures, refusals
 
 SOLID = st.sampled_from(WOODS)
@@ -58,7 +56,8 @@ def test_coefficients_are_the_shrinkages_spread_over_their_span(wood: Wood) -> N
 
 def test_the_handbooks_woods_are_many_and_each_group_stands_in_order() -> None:
     assert len([wood for wood in WOODS if wood.seen != FLOORING]) >= 40
-    assert len({wood.value for wood in WOODS}) == len(WOODS)
+    assert len({each.value for each in SPECIES}) == len(SPECIES)
+    assert [wood.value for wood in WOODS] == [each.value for each in SPECIES]
     for group in (HARDWOODS, SOFTWOODS, IMPORTED):
         labels = [wood.label.lower().replace("-", " ") for wood in group]
         assert labels == sorted(labels)

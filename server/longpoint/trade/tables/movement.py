@@ -11,6 +11,8 @@ prints it. MDF: 0.05 percent for each percent of moisture, European MDF makers' 
 
 from collections import namedtuple
 
+from .species import SPECIES
+
 READ, CHECKED, MEMORY, FLOORING = "read", "checked", "memory", "flooring"
 
 Shrinkage = namedtuple("Shrinkage", ("radial", "tangential", "seen"))
@@ -21,166 +23,100 @@ Wood = namedtuple("Wood", ("value", "label", "radial", "tangential", "seen", "sh
 (radial, None where no list has it) and along it (tangential), where that was seen, and total
 shrinkage, None where none was found that fits these coefficients."""
 
-HARDWOODS = (
-    Wood("alder-red", "alder, red", 0.00151, 0.00256, READ, Shrinkage(4.4, 7.3, READ)),
-    Wood("ash-black", "ash, black", 0.00172, 0.00274, READ, Shrinkage(5.0, 7.8, READ)),
-    Wood("ash-white", "ash, white or green", 0.00169, 0.00274, READ, Shrinkage(4.9, 7.8, READ)),
-    Wood("aspen", "aspen, quaking", 0.00119, 0.00234, READ, Shrinkage(3.5, 6.7, READ)),
-    Wood("basswood", "basswood", 0.00230, 0.00330, READ, Shrinkage(6.6, 9.3, READ)),
-    Wood("beech", "beech, American", 0.00190, 0.00431, READ, Shrinkage(5.5, 11.9, READ)),
-    Wood("birch-paper", "birch, paper", 0.00219, 0.00304, READ, Shrinkage(6.3, 8.6, READ)),
-    Wood(
-        "birch-yellow", "birch, yellow or sweet", 0.00256, 0.00338, READ, Shrinkage(7.3, 9.5, READ)
-    ),
-    Wood("butternut", "butternut", 0.00116, 0.00223, READ, Shrinkage(3.4, 6.4, READ)),
-    Wood("cherry", "cherry, black", 0.00126, 0.00248, READ, Shrinkage(3.7, 7.1, READ)),
-    Wood("chestnut", "chestnut, American", 0.00116, 0.00234, READ, Shrinkage(3.4, 6.7, READ)),
-    Wood("cottonwood", "cottonwood, eastern", 0.00133, 0.00327, READ, Shrinkage(3.9, 9.2, READ)),
-    Wood("elm-american", "elm, American", 0.00144, 0.00338, READ, Shrinkage(4.2, 9.5, READ)),
-    Wood("elm-slippery", "elm, slippery", 0.00169, 0.00315, READ, Shrinkage(4.9, 8.9, READ)),
-    Wood("hackberry", "hackberry", 0.00165, 0.00315, READ, Shrinkage(4.8, 8.9, READ)),
-    Wood("hickory-pecan", "hickory, pecan", 0.00169, 0.00315, READ, Shrinkage(4.9, 8.9, READ)),
-    Wood("hickory-true", "hickory, true", 0.00259, 0.00411, MEMORY, None),
-    Wood("honeylocust", "honeylocust", 0.00144, 0.00230, READ, None),
-    Wood("locust-black", "locust, black", 0.00158, 0.00252, READ, None),
-    Wood("magnolia", "magnolia, southern", 0.00187, 0.00230, READ, None),
-    Wood("maple-bigleaf", "maple, bigleaf", 0.00126, 0.00248, READ, None),
-    Wood("maple-red", "maple, red (soft)", 0.00137, 0.00289, READ, Shrinkage(4.0, 8.2, MEMORY)),
-    Wood(
-        "maple-silver", "maple, silver (soft)", 0.00102, 0.00252, READ, Shrinkage(3.0, 7.2, MEMORY)
-    ),
-    Wood(
-        "maple-sugar",
-        "maple, sugar or black (hard)",
-        0.00165,
-        0.00353,
-        READ,
-        Shrinkage(4.8, 9.9, MEMORY),
-    ),
-    Wood("oak-live", "oak, live", 0.00230, 0.00338, READ, None),
-    Wood("oak-overcup", "oak, overcup", 0.00183, 0.00462, READ, None),
-    Wood("oak-red", "oak, red", 0.00158, 0.00369, READ, None),
-    Wood("oak-white", "oak, white", 0.00180, 0.00365, READ, None),
-    Wood("persimmon", "persimmon", 0.00278, 0.00403, READ, Shrinkage(7.9, 11.2, READ)),
-    Wood(
-        "poplar-yellow",
-        "poplar (yellow-poplar)",
-        0.00158,
-        0.00289,
-        CHECKED,
-        Shrinkage(4.6, 8.2, READ),
-    ),
-    Wood("sassafras", "sassafras", 0.00137, 0.00216, READ, Shrinkage(4.0, 6.2, READ)),
-    Wood("sweetgum", "sweetgum", 0.00183, 0.00365, READ, Shrinkage(5.3, 10.2, READ)),
-    Wood("sycamore", "sycamore", 0.00172, 0.00296, READ, Shrinkage(5.0, 8.4, READ)),
-    Wood("tupelo-black", "tupelo, black", 0.00176, 0.00308, READ, Shrinkage(5.1, 8.7, READ)),
-    Wood("walnut", "walnut, black", 0.00190, 0.00274, READ, Shrinkage(5.5, 7.8, READ)),
-)
+_MOVES = {
+    "alder-red": (0.00151, 0.00256, READ, Shrinkage(4.4, 7.3, READ)),
+    "ash-black": (0.00172, 0.00274, READ, Shrinkage(5.0, 7.8, READ)),
+    "ash-green": (0.00169, 0.00274, READ, None),
+    "ash-white": (0.00169, 0.00274, READ, Shrinkage(4.9, 7.8, READ)),
+    "aspen": (0.00119, 0.00234, READ, Shrinkage(3.5, 6.7, READ)),
+    "basswood": (0.00230, 0.00330, READ, Shrinkage(6.6, 9.3, READ)),
+    "beech": (0.00190, 0.00431, READ, Shrinkage(5.5, 11.9, READ)),
+    "birch-paper": (0.00219, 0.00304, READ, Shrinkage(6.3, 8.6, READ)),
+    "birch-sweet": (0.00256, 0.00338, READ, None),
+    "birch-yellow": (0.00256, 0.00338, READ, Shrinkage(7.3, 9.5, READ)),
+    "butternut": (0.00116, 0.00223, READ, Shrinkage(3.4, 6.4, READ)),
+    "cherry": (0.00126, 0.00248, READ, Shrinkage(3.7, 7.1, READ)),
+    "chestnut": (0.00116, 0.00234, READ, Shrinkage(3.4, 6.7, READ)),
+    "cottonwood": (0.00133, 0.00327, READ, Shrinkage(3.9, 9.2, READ)),
+    "elm-american": (0.00144, 0.00338, READ, Shrinkage(4.2, 9.5, READ)),
+    "elm-slippery": (0.00169, 0.00315, READ, Shrinkage(4.9, 8.9, READ)),
+    "hackberry": (0.00165, 0.00315, READ, Shrinkage(4.8, 8.9, READ)),
+    "hickory-pecan": (0.00169, 0.00315, READ, Shrinkage(4.9, 8.9, READ)),
+    "hickory-pignut": (0.00259, 0.00411, MEMORY, None),
+    "hickory-shagbark": (0.00259, 0.00411, MEMORY, None),
+    "hickory-true": (0.00259, 0.00411, MEMORY, None),
+    "honeylocust": (0.00144, 0.00230, READ, None),
+    "locust-black": (0.00158, 0.00252, READ, None),
+    "magnolia": (0.00187, 0.00230, READ, None),
+    "maple-bigleaf": (0.00126, 0.00248, READ, None),
+    "maple-black": (0.00165, 0.00353, READ, None),
+    "maple-red": (0.00137, 0.00289, READ, Shrinkage(4.0, 8.2, MEMORY)),
+    "maple-silver": (0.00102, 0.00252, READ, Shrinkage(3.0, 7.2, MEMORY)),
+    "maple-sugar": (0.00165, 0.00353, READ, Shrinkage(4.8, 9.9, MEMORY)),
+    "oak-live": (0.00230, 0.00338, READ, None),
+    "oak-overcup": (0.00183, 0.00462, READ, None),
+    "oak-red": (0.00158, 0.00369, READ, None),
+    "oak-white": (0.00180, 0.00365, READ, None),
+    "persimmon": (0.00278, 0.00403, READ, Shrinkage(7.9, 11.2, READ)),
+    "poplar-yellow": (0.00158, 0.00289, CHECKED, Shrinkage(4.6, 8.2, READ)),
+    "sassafras": (0.00137, 0.00216, READ, Shrinkage(4.0, 6.2, READ)),
+    "sweetgum": (0.00183, 0.00365, READ, Shrinkage(5.3, 10.2, READ)),
+    "sycamore": (0.00172, 0.00296, READ, Shrinkage(5.0, 8.4, READ)),
+    "tupelo-black": (0.00176, 0.00308, READ, Shrinkage(5.1, 8.7, READ)),
+    "walnut": (0.00190, 0.00274, READ, Shrinkage(5.5, 7.8, READ)),
+    "baldcypress": (0.00130, 0.00216, CHECKED, Shrinkage(3.8, 6.2, MEMORY)),
+    "cedar-alaska": (0.00095, 0.00208, CHECKED, Shrinkage(2.8, 6.0, READ)),
+    "cedar-eastern-red": (0.00106, 0.00162, CHECKED, Shrinkage(3.1, 4.7, READ)),
+    "cedar-incense": (0.00112, 0.00180, CHECKED, Shrinkage(3.3, 5.2, READ)),
+    "cedar-northern-white": (0.00101, 0.00229, CHECKED, Shrinkage(2.2, 4.9, READ)),
+    "cedar-port-orford": (0.00158, 0.00241, CHECKED, Shrinkage(4.6, 6.9, READ)),
+    "cedar-western-red": (0.00111, 0.00234, CHECKED, Shrinkage(2.4, 5.0, READ)),
+    "douglas-fir": (0.00165, 0.00267, CHECKED, Shrinkage(4.8, 7.6, READ)),
+    "douglas-fir-interior": (0.00130, 0.00241, CHECKED, Shrinkage(3.8, 6.9, READ)),
+    "fir-white": (0.00112, 0.00245, CHECKED, Shrinkage(3.3, 7.0, READ)),
+    "hemlock-eastern": (0.00102, 0.00237, CHECKED, None),
+    "hemlock-western": (0.00144, 0.00274, CHECKED, Shrinkage(4.2, 7.8, MEMORY)),
+    "larch-western": (0.00155, 0.00323, CHECKED, None),
+    "pine-eastern-white": (0.00071, 0.00212, CHECKED, Shrinkage(2.1, 6.1, MEMORY)),
+    "pine-loblolly": (0.00165, 0.00259, CHECKED, Shrinkage(4.8, 7.4, MEMORY)),
+    "pine-lodgepole": (0.00148, 0.00234, CHECKED, None),
+    "pine-longleaf": (0.00176, 0.00263, CHECKED, Shrinkage(5.1, 7.5, MEMORY)),
+    "pine-ponderosa": (0.00133, 0.00216, CHECKED, Shrinkage(3.9, 6.2, MEMORY)),
+    "pine-red": (0.00130, 0.00252, CHECKED, None),
+    "pine-shortleaf": (0.00158, 0.00271, CHECKED, None),
+    "pine-sugar": (0.00099, 0.00194, CHECKED, Shrinkage(2.9, 5.6, MEMORY)),
+    "pine-western-white": (0.00141, 0.00259, CHECKED, None),
+    "redwood-old": (0.00120, 0.00205, CHECKED, Shrinkage(2.6, 4.4, MEMORY)),
+    "redwood-young": (0.00101, 0.00229, CHECKED, Shrinkage(2.2, 4.9, MEMORY)),
+    "spruce-engelmann": (0.00130, 0.00248, CHECKED, None),
+    "spruce-sitka": (0.00148, 0.00263, CHECKED, Shrinkage(4.3, 7.5, MEMORY)),
+    "brazilian-cherry": (None, 0.00300, FLOORING, None),
+    "jarrah": (None, 0.00396, FLOORING, None),
+    "khaya": (0.00141, 0.00201, MEMORY, None),
+    "mahogany": (0.00172, 0.00238, MEMORY, None),
+    "merbau": (None, 0.00158, FLOORING, None),
+    "mesquite": (None, 0.00129, FLOORING, None),
+    "padauk": (None, 0.00180, FLOORING, None),
+    "purpleheart": (None, 0.00212, FLOORING, None),
+    "teak": (0.00101, 0.00186, MEMORY, None),
+    "wenge": (None, 0.00201, FLOORING, None),
+}
+# One row of Table 13-5 stands for white and green ash, for yellow and sweet birch, for sugar and
+# black maple, and for all true hickories; their shrinkages differ, so only the row's own is here.
 
-SOFTWOODS = (
-    Wood("baldcypress", "baldcypress", 0.00130, 0.00216, CHECKED, Shrinkage(3.8, 6.2, MEMORY)),
+WOODS = [
     Wood(
-        "cedar-alaska", "cedar, Alaska yellow", 0.00095, 0.00208, CHECKED, Shrinkage(2.8, 6.0, READ)
-    ),
-    Wood(
-        "cedar-eastern-red",
-        "cedar, eastern red",
-        0.00106,
-        0.00162,
-        CHECKED,
-        Shrinkage(3.1, 4.7, READ),
-    ),
-    Wood("cedar-incense", "cedar, incense", 0.00112, 0.00180, CHECKED, Shrinkage(3.3, 5.2, READ)),
-    Wood(
-        "cedar-northern-white",
-        "cedar, northern white",
-        0.00101,
-        0.00229,
-        CHECKED,
-        Shrinkage(2.2, 4.9, READ),
-    ),
-    Wood(
-        "cedar-port-orford",
-        "cedar, Port Orford",
-        0.00158,
-        0.00241,
-        CHECKED,
-        Shrinkage(4.6, 6.9, READ),
-    ),
-    Wood(
-        "cedar-western-red",
-        "cedar, western red",
-        0.00111,
-        0.00234,
-        CHECKED,
-        Shrinkage(2.4, 5.0, READ),
-    ),
-    Wood("douglas-fir", "Douglas-fir, coast", 0.00165, 0.00267, CHECKED, Shrinkage(4.8, 7.6, READ)),
-    Wood(
-        "douglas-fir-interior",
-        "Douglas-fir, interior north",
-        0.00130,
-        0.00241,
-        CHECKED,
-        Shrinkage(3.8, 6.9, READ),
-    ),
-    Wood("fir-white", "fir, white", 0.00112, 0.00245, CHECKED, Shrinkage(3.3, 7.0, READ)),
-    Wood("hemlock-eastern", "hemlock, eastern", 0.00102, 0.00237, CHECKED, None),
-    Wood(
-        "hemlock-western",
-        "hemlock, western",
-        0.00144,
-        0.00274,
-        CHECKED,
-        Shrinkage(4.2, 7.8, MEMORY),
-    ),
-    Wood("larch-western", "larch, western", 0.00155, 0.00323, CHECKED, None),
-    Wood(
-        "pine-eastern-white",
-        "pine, eastern white",
-        0.00071,
-        0.00212,
-        CHECKED,
-        Shrinkage(2.1, 6.1, MEMORY),
-    ),
-    Wood("pine-loblolly", "pine, loblolly", 0.00165, 0.00259, CHECKED, Shrinkage(4.8, 7.4, MEMORY)),
-    Wood("pine-lodgepole", "pine, lodgepole", 0.00148, 0.00234, CHECKED, None),
-    Wood("pine-longleaf", "pine, longleaf", 0.00176, 0.00263, CHECKED, Shrinkage(5.1, 7.5, MEMORY)),
-    Wood(
-        "pine-ponderosa", "pine, ponderosa", 0.00133, 0.00216, CHECKED, Shrinkage(3.9, 6.2, MEMORY)
-    ),
-    Wood("pine-red", "pine, red", 0.00130, 0.00252, CHECKED, None),
-    Wood("pine-shortleaf", "pine, shortleaf", 0.00158, 0.00271, CHECKED, None),
-    Wood("pine-sugar", "pine, sugar", 0.00099, 0.00194, CHECKED, Shrinkage(2.9, 5.6, MEMORY)),
-    Wood("pine-western-white", "pine, western white", 0.00141, 0.00259, CHECKED, None),
-    Wood(
-        "redwood-old", "redwood, old growth", 0.00120, 0.00205, CHECKED, Shrinkage(2.6, 4.4, MEMORY)
-    ),
-    Wood(
-        "redwood-young",
-        "redwood, young growth",
-        0.00101,
-        0.00229,
-        CHECKED,
-        Shrinkage(2.2, 4.9, MEMORY),
-    ),
-    Wood("spruce-engelmann", "spruce, Engelmann", 0.00130, 0.00248, CHECKED, None),
-    Wood("spruce-sitka", "spruce, Sitka", 0.00148, 0.00263, CHECKED, Shrinkage(4.3, 7.5, MEMORY)),
-)
-
-IMPORTED = (
-    Wood("brazilian-cherry", "Brazilian cherry", None, 0.00300, FLOORING, None),
-    Wood("jarrah", "jarrah", None, 0.00396, FLOORING, None),
-    Wood("khaya", "khaya", 0.00141, 0.00201, MEMORY, None),
-    Wood("mahogany", "mahogany", 0.00172, 0.00238, MEMORY, None),
-    Wood("merbau", "merbau", None, 0.00158, FLOORING, None),
-    Wood("mesquite", "mesquite", None, 0.00129, FLOORING, None),
-    Wood("padauk", "padauk", None, 0.00180, FLOORING, None),
-    Wood("purpleheart", "purpleheart", None, 0.00212, FLOORING, None),
-    Wood("teak", "teak", 0.00101, 0.00186, MEMORY, None),
-    Wood("wenge", "wenge", None, 0.00201, FLOORING, None),
-)
-WOODS = HARDWOODS + SOFTWOODS + IMPORTED
+        each.value,
+        each.label,
+        _MOVES[each.value][0],
+        _MOVES[each.value][1],
+        _MOVES[each.value][2],
+        _MOVES[each.value][3],
+    )
+    for each in SPECIES
+    if each.value in _MOVES
+]
+"""Every species whose movement is known, in the order of `species`."""
 
 SATURATED = 30.0
 """Percent of moisture where most woods begin to shrink."""
