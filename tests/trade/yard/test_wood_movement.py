@@ -16,7 +16,7 @@ from longpoint.trade.tables.movement import (
     Wood,
 )
 from longpoint.trade.tables.species import HARDWOODS, IMPORTED, SOFTWOODS, SPECIES
-from tests.trade.asking import answer, figures, refusals
+from tests.trade.asking import answer, ask, figures, refusals
 
 SOLID = st.sampled_from(WOODS)
 CUTS = st.sampled_from(["flat-sawn", "quarter-sawn"])
@@ -36,7 +36,7 @@ def moved(species: str, cut: str, width: float, start: float, end: float) -> dic
         "wood-movement",
         species=species,
         cut=cut,
-        width=width,
+        panel_width=width,
         moisture_from=start,
         moisture_to=end,
     )
@@ -117,7 +117,7 @@ def test_air_brings_wood_to_the_tables_moisture(
     found = figures(
         "wood-movement",
         species="cherry",
-        width=10,
+        panel_width=10,
         from_by="fahrenheit",
         temperature_from=temperature,
         humidity_from=humidity,
@@ -194,7 +194,7 @@ def test_quarter_sawn_moves_less_and_both_move_with_the_moisture(
             "wood-movement",
             species=wood.value,
             cut="quarter-sawn",
-            width=width,
+            panel_width=width,
             moisture_from=start,
             moisture_to=end,
         )["cut"]
@@ -212,6 +212,23 @@ def test_a_panel_needs_half_of_what_it_gains_and_draws_in_half_of_what_it_loses(
     assert found["gap_each_side"] == pytest.approx(max(0, found["change"]) / 2)
     assert found.get("draws_in", 0) == pytest.approx(max(0, -found["change"]) / 2)
     assert found["width_then"] == pytest.approx(width + found["change"])
+    # The worst board moves a fifth more: a rule of thumb, no source.
+    assert found.get("panel_play", 0) == pytest.approx(max(0, found["change"]) * 0.6)
+
+
+@given(SOLID, st.integers(80, 400), st.integers(8, 24), MIDDLE, MIDDLE)
+def test_a_panel_cut_for_a_frame_fills_it_at_its_widest_and_stays_in_it_at_its_narrowest(
+    wood: Wood, opening: int, groove: int, start: float, end: float
+) -> None:
+    asked = {"size": "opening", "frame_opening": opening / 8, "groove_depth": groove / 16}
+    whole = {"species": wood.value, "moisture_from": start, "moisture_to": end}
+    reply = ask("wood-movement", **whole, **asked)
+    assume(reply["ok"])
+    found = {each["name"]: each["value"] for each in reply["answer"]["figures"]}
+    widths = [found["panel_width"], found["panel_width"] + 1.2 * found["change"]]
+    assert max(widths) == pytest.approx(opening / 8 + groove / 8)
+    assert found["hold"] == pytest.approx((min(widths) - opening / 8) / 2)
+    assert found["hold"] > 0
 
 
 @pytest.mark.parametrize("sheet", ["plywood", "mdf"])
@@ -223,7 +240,9 @@ def test_a_sheet_moves_alike_both_ways_and_far_less_than_oak(sheet: str) -> None
 
 @pytest.mark.parametrize("species", [*CONFLICTS, "teak"])
 def test_where_sources_conflict_it_is_said(species: str) -> None:
-    found = answer("wood-movement", species=species, width=12, moisture_from=6, moisture_to=12)
+    found = answer(
+        "wood-movement", species=species, panel_width=12, moisture_from=6, moisture_to=12
+    )
     assert len(found["cautions"]) == 2
     if species == "mahogany":
         # Table 4-4 as read: 0.041 / (30 - 20 x 0.041) = 0.001405; 12 x 6 of it is 0.1012 in,
@@ -241,7 +260,7 @@ def test_the_drawing_shows_board_growth_and_a_change_as_large_as_it_says(
         "wood-movement",
         species=wood.value,
         cut=cut,
-        width=width,
+        panel_width=width,
         moisture_from=start,
         moisture_to=end,
     )
@@ -274,7 +293,7 @@ def growth(shape: dict[str, Any]) -> list[tuple[float, float]]:
 
 @pytest.mark.parametrize("wood", WOODS, ids=[wood.value for wood in WOODS])
 def test_where_a_number_is_from_is_told_with_the_sources_not_in_the_notes(wood: Wood) -> None:
-    asked: dict[str, Any] = {"species": wood.value, "width": 10, "moisture_from": 2}
+    asked: dict[str, Any] = {"species": wood.value, "panel_width": 10, "moisture_from": 2}
     for to in (8, 16):
         notes = answer("wood-movement", moisture_to=to, **asked)["notes"]
         assert not [note for note in notes if "memory" in note or "reprint" in note]

@@ -5,11 +5,14 @@ difference of moisture, good from 6 to 14 percent (as an extension service quote
 by total shrinkage, straight from where shrinking begins down to ovendry.
 """
 
-from ..tables.movement import SHEETS, begins_to_shrink, shrinkage_of, wood_named
-from ..tool import Refusal
+from ...refusal import Refusal
+from ...tables.movement import SHEETS, begins_to_shrink, shrinkage_of, wood_named
 
 DRY_END, DAMP_END = 6.0, 14.0
 """Percent of moisture between which the coefficients hold."""
+
+SCATTER = 0.2
+"""Of the change: how far one board may be from its species' mean."""
 
 _HAIR = 1e-9
 _CUTS = {"flat-sawn": 1, "quarter-sawn": 0}
@@ -83,7 +86,22 @@ class Moving:
         """Return how far below the beginning of shrinkage the width was measured, in percent."""
         return self.begins - min(self.start, self.begins)
 
+    def spread(self) -> float:
+        """Return how much more than `change` one board may move, as a part of it."""
+        return 0.0 if self.species in SHEETS else SCATTER
+
+    def safe(self) -> float:
+        """Return half of what the worst board moves, in inches: what each edge does, unsigned."""
+        return abs(self.change()) / 2 * (1 + self.spread())
+
     def to(self, moisture: float) -> "Moving":
         """Return the same width on its way to another moisture."""
+        return self._like((self.start, moisture), self.width)
+
+    def sized(self, width: float) -> "Moving":
+        """Return another width of the same wood on the same way."""
+        return self._like((self.start, self.end), width)
+
+    def _like(self, span: "tuple[float, float]", width: float) -> "Moving":
         own = self.coefficient if self.species == "other" else None
-        return Moving(self.species, self.cut, own, (self.start, moisture), self.width)
+        return Moving(self.species, self.cut, own, span, width)

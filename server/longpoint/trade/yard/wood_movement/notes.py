@@ -1,16 +1,16 @@
 """What to say about a width that moves: where its numbers are from, and what to do about it."""
 
-from ..lengths import FINEST, Scale, show_number
-from ..tables.movement import (
+from ...lengths import FINEST, Scale, show_number
+from ...tables.movement import (
     CONFLICTS,
     FLOORING,
     MEMORY,
     SATURATED,
     coefficient_of,
 )
-from ..tool import Answer
-from .movement_views import small_words
-from .moving import DAMP_END, DRY_END, Moving
+from ...tool import Answer
+from .moving import DAMP_END, DRY_END, SCATTER, Moving
+from .views import small_words
 
 DOUBTS = {
     MEMORY: "This wood's coefficients are not confirmed: leave more room.",
@@ -25,9 +25,6 @@ _SHEETS = {
     "makers say, a seventh of flat-sawn oak. It takes up less moisture than wood in the same "
     "air, too.",
 }
-
-SCATTER = 0.2
-"""Of the change: how far one board may be from its species' mean."""
 
 
 def add_notes(answer: Answer, moving: Moving) -> None:
@@ -51,17 +48,23 @@ def add_notes(answer: Answer, moving: Moving) -> None:
 
 def _room(answer: Answer, moving: Moving, change: float) -> None:
     """Say what a panel in a frame needs."""
-    each = small_words(abs(change) / 2, answer.scale)
+    each = small_words(moving.safe(), answer.scale)
     hold = "Center the panel, and pin or glue it only at the middle of its ends. "
     if change > 0:
         answer.note(
-            hold + f"Beyond its edge each groove needs room of {each} at the moisture it has now, "
-            "and a fifth more for a board that moves more than the mean."
+            hold + f"Beyond its left and right edge the stiles' grooves need {each} of room at the "
+            "moisture it has now; in the rails' grooves, along the grain, none for movement."
         )
     elif change < 0:
         answer.note(
-            hold + f"It draws {each} out of each groove: let it in so much deeper than it must "
-            "hold, and finish its edges before it goes in, so that no bare strip shows."
+            hold + f"It draws up to {each} out of the groove of each stile: let it in so much "
+            "deeper than it must hold, and finish its edges before it goes in, so that no bare "
+            "strip shows."
+        )
+    if change and moving.spread():
+        answer.note(
+            "The play is for the worst board: a fifth more than the mean of its species. For the "
+            "other season ask again with its moisture."
         )
     else:
         answer.note("The moisture stays, and so does the width.")

@@ -2,9 +2,9 @@
 
 import math
 
-from ..degrees import acos
-from ..lengths import Scale
-from ..tool import Drawing
+from ...degrees import acos
+from ...lengths import Scale
+from ...tool import Drawing
 from .moving import Moving
 
 _THICK = 0.18  # Of the width: an end that is easy to read, whatever the board's thickness.
