@@ -174,7 +174,7 @@ class TestRows:
         app.page.get_by_role("button", name="Remove wall 2").tap()
         self.lengths(app, "144", "96")
         expect(app.page.get_by_text("Wall 2 removed.")).to_be_visible()
-        app.page.get_by_role("button", name="Undo").tap()
+        app.page.get_by_role("status").get_by_role("button", name="Undo").tap()
         self.lengths(app, "144", "120", "96")
 
     def test_put_in_order_by_keys(self, app: App) -> None:

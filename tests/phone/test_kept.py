@@ -61,13 +61,13 @@ class TestUndo:
     def test_it_brings_the_form_back_and_shows_it_from_the_top(self, app: App) -> None:
         self.empty(app)
         expect(app.field("Opening width")).to_be_in_viewport()
-        app.page.get_by_role("button", name="Undo").tap()
+        app.page.get_by_role("status").get_by_role("button", name="Undo").tap()
         expect(app.field("Opening width")).to_have_value("27 13/16")
 
     def test_it_goes_with_its_tool(self, app: App) -> None:
         self.empty(app)
         app.turn("saw", "corner-joint")
-        expect(app.page.get_by_role("button", name="Undo")).to_be_hidden()
+        expect(app.page.get_by_role("status").get_by_role("button", name="Undo")).to_be_hidden()
         expect(app.page).to_have_url(re.compile("#/saw/corner-joint$"))
 
 

@@ -5,7 +5,9 @@
  * its inputs as typed. A bare number means inches unless the address says `units=mm`.
  */
 import { catalog } from "../engine/catalog";
-import type { CatalogTool, Declaration, Input, Raw, RawInputs, Units } from "../contract/contract";
+import type { CatalogTool, Declaration, RawInputs, Units } from "../contract/contract";
+import { isName, MOST, parsed } from "../store/check";
+import { sorted } from "../store/form-body";
 import { ownInputs } from "../store/lists";
 
 export interface Route {
@@ -16,10 +18,13 @@ export interface Route {
   units: Units;
   /** Of the form that wrote the address. */
   version: number;
+  /** Names of what the address carries that can't be read. */
+  unread: string[];
 }
 
 /** Names the version of a form in an address; the first needs no name. */
 const VERSION = "form";
+const UNITS = "units";
 
 /** Returns where `hash` leads, or null where nothing of that name exists. */
 export function routeOf(hash: string): Route | null {
@@ -29,11 +34,22 @@ export function routeOf(hash: string): Route | null {
   if (!shelf) return null;
   const tool = shelf.tools.find((each) => each.declaration.slug === slug) ?? null;
   if (slug && !tool) return null;
-  const asked = new URLSearchParams(query);
-  const inputs = tool && [...asked].length > 0 ? inputsOf(tool.declaration, asked) : null;
-  const version = Number(asked.get(VERSION)) || 1;
-  return { place, tool, inputs, units: asked.get("units") === "mm" ? "mm" : "in", version };
+  const isShort = query.length <= MOST.address;
+  const asked = new URLSearchParams(isShort ? query : "");
+  const isCarrying = tool && [...asked].length > 0;
+  const { inputs, unread } = isCarrying ? inputsOf(tool.declaration, asked) : NOTHING;
+  return {
+    place,
+    tool,
+    inputs,
+    units: asked.get(UNITS) === "mm" ? "mm" : "in",
+    version: Number(asked.get(VERSION)) || 1,
+    unread: isShort ? unread : ["all of it, since it is too long"],
+  };
 }
+
+type Carried = Pick<Route, "inputs" | "unread">;
+const NOTHING: Carried = { inputs: null, unread: [] };
 
 /** Returns the fragment of a place or, with a slug, of a tool without inputs. */
 export function hashOf(place: string, slug = ""): string {
@@ -55,26 +71,19 @@ export function hashWith(declaration: Declaration, inputs: RawInputs, units: Uni
   return hashOf(declaration.place, declaration.slug) + (query ? `?${query}` : "");
 }
 
-function inputsOf(declaration: Declaration, asked: URLSearchParams): RawInputs {
-  const found: RawInputs = {};
-  for (const input of declaration.inputs) {
-    const text = asked.get(input.name);
-    const value = text === null ? null : rawOf(input, text);
-    if (value !== null) found[input.name] = value;
-  }
-  return ownInputs(declaration.inputs, found);
+/** Names that no form has now are carried too: the core knows what an older form meant by them. */
+function inputsOf({ inputs: asked }: Declaration, given: URLSearchParams): Carried {
+  const isOwn = (name: string): boolean => name !== UNITS && name !== VERSION;
+  const flags = asked.filter(({ kind }) => kind === "flag").map(({ name }) => name);
+  const values = [...given].filter(([name]) => isOwn(name)).map(([name, text]): [string, unknown] => {
+    if (flags.includes(name)) return [name, text === "true"];
+    return [name, valueOf(text)];
+  });
+  const { inputs, aside } = sorted(Object.fromEntries(values));
+  return { inputs: ownInputs(asked, inputs), unread: aside.map(({ path }) => (isName(path) ? path : "a name")) };
 }
 
-function rawOf(input: Input, text: string): Raw {
-  if (input.kind === "flag") return text === "true";
+/** Rows, and lengths with units of their own, are carried as JSON; what is damaged can't be read. */
+function valueOf(text: string): unknown {
   return /^[[{]/.test(text) ? parsed(text) : text;
-}
-
-/** A damaged address gives no rows, not a broken screen; the core sets aside what they can't hold. */
-function parsed(text: string): Raw {
-  try {
-    return JSON.parse(text) as Raw;
-  } catch {
-    return null;
-  }
 }

@@ -1,8 +1,7 @@
 /** Keeps answers that have stood a while, so that "what was that number?" has an answer. */
 import type { Answer } from "../contract/contract";
-import { storageFault } from "../store/autosave";
 import { ownInputs } from "../store/lists";
-import { keepAnswer } from "../store/store";
+import { keepAnswer, storageFault } from "../store/store";
 import type { Session } from "./session";
 
 /** Milliseconds after which an answer was read, not passed through. */
@@ -25,16 +24,16 @@ export class AnswerRecorder {
   /** Keeps the answer that stands now; the tool is being left, or its list asked for. */
   async keep(): Promise<void> {
     clearTimeout(this.timer);
-    const { standing, declaration, scale, isEmpty, typedIn } = this.session;
+    const { standing, declaration, scale, isEmpty, typedIn, version } = this.session;
     const inputs = ownInputs(declaration.inputs, this.session.inputs);
     if (standing.state !== "answered" || standing.answer === this.kept || isEmpty) return;
     this.kept = standing.answer;
     const lead = standing.answer.verdict;
     const entry = {
-      slug: declaration.slug, at: Date.now(), inputs, scale: { ...scale, units: typedIn }, lead,
+      at: Date.now(), inputs, scale: { ...scale, units: typedIn }, version, lead,
       says: saidInputs(this.session),
     };
-    await keepAnswer(entry).catch(storageFault);
+    await keepAnswer(declaration.slug, entry).catch(storageFault);
   }
 }
 

@@ -5,20 +5,32 @@ import { writeSoon } from "../address/address-bar";
 import type { CatalogTool, Declaration, Field, Option, Raw, RawRow, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
-import { autosave } from "../store/autosave";
-import { changedLists, listInputs, listsIn, ownInputs } from "../store/lists";
+import { listInputs, listsIn, ownInputs } from "../store/lists";
+import type { Collision, DocumentChange, KeptForm, ToolDocuments } from "../store/store";
 import { ActiveField } from "./active-field";
 import { AnswerRecorder } from "./answer-recorder";
 import type { FormHost } from "./host";
 import { folded, inputAt, nameOf, rowsAt, TYPED } from "./paths";
-import { Session, type KeptForm } from "./session";
+import { Session } from "./session";
 import { messageAt } from "./status-text";
+
+/** What a tool is opened with. */
+export interface Start {
+  form: KeptForm;
+  documents: ToolDocuments;
+  /** Whether the form is the one that is kept, not an address's. */
+  isKept: boolean;
+}
 
 export class FormController implements FormHost {
   readonly session: Session;
   readonly field: ActiveField;
   readonly recorder: AnswerRecorder;
   private readonly declaration: Declaration;
+  private readonly documents: ToolDocuments;
+  /** Whether the form shown is the one that is kept, and not one from an address, unchanged. */
+  private isKept: boolean;
+  private readonly stopHearing: () => void;
   /** The row whose fields stand open. */
   opened: { name: string; at: number } | null = null;
   /** Whether the person asked to see the fields that fold away. */
@@ -28,15 +40,41 @@ export class FormController implements FormHost {
     private readonly screen: ReactiveControllerHost,
     core: Core,
     tool: CatalogTool,
-    start: KeptForm,
+    start: Start,
     scale: Scale,
   ) {
     this.declaration = tool.declaration;
-    this.session = new Session(tool, start, scale, core, () => this.seen(), () => this.edited());
+    this.session = new Session(tool, start.form, scale, core, () => this.seen(), () => this.edited());
     this.field = new ActiveField(this);
     this.recorder = new AnswerRecorder(this.session);
+    this.documents = start.documents;
+    this.isKept = start.isKept;
+    this.stopHearing = this.documents.onChange((change) => this.heard(change));
     this.session.ask();
     this.write();
+  }
+
+  /** The tool is left. */
+  end(): void {
+    this.stopHearing();
+    this.documents.close();
+    this.session.end();
+  }
+
+  get canUndo(): boolean {
+    return this.isKept && this.documents.form.canUndo;
+  }
+
+  get canRedo(): boolean {
+    return this.isKept && this.documents.form.canRedo;
+  }
+
+  undo(): void {
+    void this.documents.form.undo();
+  }
+
+  redo(): void {
+    void this.documents.form.redo();
   }
 
   get updateComplete(): Promise<unknown> {
@@ -172,11 +210,27 @@ export class FormController implements FormHost {
 
   /** The form was changed: it is kept, and the address says it. */
   edited(): void {
-    const { kept } = this.session;
-    const { slug, inputs: asked } = this.declaration;
-    autosave(slug, ownInputs(asked, kept.inputs), kept.typedIn);
-    for (const [name, list] of changedLists(asked, kept.inputs)) autosave(name, list, kept.typedIn);
+    this.isKept = true;
+    this.documents.edited(this.session.kept);
     this.write();
+  }
+
+  /** What is kept was changed in another window, or by undo: it is shown. */
+  private heard({ paths, collision }: DocumentChange): void {
+    if (paths.length > 0 && this.isKept) {
+      this.session.take(this.documents.kept(this.session.scale.units));
+      this.write();
+    }
+    if (collision) this.sayCollision(collision);
+    this.requestUpdate();
+  }
+
+  private sayCollision({ paths, isMine, takeOther }: Collision): void {
+    const names = paths.map(([, , ...path]) => nameOf(this.declaration, path.join(".")));
+    const what = [...new Set(names.filter(Boolean))].join(", ") || "This form";
+    const words = `${what}: changed in another window of Longpoint`;
+    if (isMine) toast(`${words} too. What was typed here stands.`, "Take the other", takeOther);
+    else toast(`${words}.`, "Take mine back", takeOther);
   }
 
   /** Brings the field at `path` onto the screen. */

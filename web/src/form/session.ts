@@ -10,6 +10,7 @@ import type {
 } from "../contract/contract";
 import type { AskedForm, Core } from "../engine/core";
 import { ownInputs } from "../store/lists";
+import type { KeptForm } from "../store/store";
 import { fieldAt, rowsAt, valueAt, withValue } from "./paths";
 import { shareStructure } from "./structural-sharing";
 
@@ -18,14 +19,6 @@ export type Standing =
   | { state: "answered"; answer: Answer; search: number | null }
   | { state: "withdrawn" }
   | { state: "faulted"; words: string; final: boolean };
-
-/** A form as it is kept: what was typed, in which units, by which version, and what is set aside. */
-export interface KeptForm {
-  inputs: RawInputs;
-  typedIn: Units;
-  version: number;
-  aside: SetAside[];
-}
 
 /** Milliseconds a shown answer may outlive a change; longer and it is withdrawn. */
 const PATIENCE = 120;

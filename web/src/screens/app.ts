@@ -8,7 +8,8 @@ import { catalog } from "../engine/catalog";
 import { Core } from "../engine/core";
 import { watchInstall } from "../engine/install";
 import {
-  keptAnswers, loadForm, loadSettings, saveSettings, type KeptAnswer, type Settings,
+  flushed, keptAnswers, loadSettings, onStorageFault, saveSettings, ToolDocuments, type KeptAnswer,
+  type Settings,
 } from "../store/store";
 import { startUpdates } from "../engine/updates";
 import { crowsFoot, icon } from "../parts/icons";
@@ -20,10 +21,8 @@ import { arrived, isFromForm } from "../address/address-bar";
 import { isLayerChange, layerClosed, layerOpened } from "../address/layers";
 import { bringBack, share } from "./backup-file";
 import { earlierSheet } from "./earlier-answers";
-import { storageFault, flushed, onStorageFault, unpacked } from "../store/autosave";
-import { loadLists } from "../store/lists";
 import "./place";
-import type { KeptForm } from "../form/session";
+import type { Start } from "../form/controller";
 import { onToast, toast, type Toast } from "../parts/toast";
 import { chipWords, settingsSheet } from "./settings";
 import "./tool";
@@ -33,10 +32,9 @@ interface Page {
   /** Counts openings, so that a tool opened anew starts anew. */
   number: number;
   route: Route;
-  start: KeptForm;
+  /** What the tool starts with; null for a place. */
+  start: Start | null;
 }
-
-const EMPTY: KeptForm = { inputs: {}, typedIn: "in", version: 0, aside: [] };
 
 /** Milliseconds that plain words stay. */
 const SAID = 6000;
@@ -80,10 +78,7 @@ export class App extends LitElement {
   }
 
   private async takeSettings(): Promise<void> {
-    this.settings = await loadSettings().catch((error) => {
-      storageFault(error);
-      return { units: "in", step: 16, place: "", look: "auto", awake: false };
-    });
+    this.settings = await loadSettings();
     this.wear();
   }
 
@@ -108,8 +103,8 @@ export class App extends LitElement {
     const number = (this.pages += 1);
     const route = routeOf(location.hash);
     if (!route) return this.goHome();
-    const start = route.tool ? await this.startOf(route) : EMPTY;
-    if (number !== this.pages) return;
+    const start = await this.startOf(route);
+    if (number !== this.pages) return start?.documents.close();
     const left = this.page?.route;
     if (left && !left.tool) this.listLeft = { place: left.place, top: scrollY };
     this.page = { number, route, start };
@@ -135,25 +130,21 @@ export class App extends LitElement {
    * An address with inputs beats the saved form, but for one: after a reload the address that the
    * form itself wrote may lack the last things typed.
    */
-  private async startOf({ tool, inputs, units, version: written }: Route): Promise<KeptForm> {
-    if (!tool) return EMPTY;
-    const { slug, inputs: asked, version: own } = tool.declaration;
-    await flushed();
-    const isReload = this.page === null && isFromForm();
-    const saved = inputs && !isReload ? undefined : await loadForm(slug).catch(storageFault);
-    const typed = inputs && !saved ? { inputs, units } : unpacked(saved ?? {});
-    const isBlank = Object.keys(typed.inputs).length === 0;
-    const typedIn = isBlank ? this.settings.units : typed.units;
-    const lists = await loadLists(asked, typedIn);
-    const version = isBlank ? own : inputs && !saved ? written : 1;
-    return { inputs: { ...typed.inputs, ...lists }, typedIn, version, aside: [] };
+  private async startOf({ tool, inputs, units, version, unread }: Route): Promise<Start | null> {
+    if (unread.length > 0) toast(`Part of this address can't be read and was left out: ${unread.join(", ")}.`);
+    if (!tool) return null;
+    const documents = await ToolDocuments.open(tool.declaration);
+    const isReload = this.page === null && isFromForm() && documents.form.revision > 0;
+    if (!inputs || isReload) return { form: documents.kept(this.settings.units), documents, isKept: true };
+    const lists = documents.keptLists(units);
+    return { form: { inputs: { ...inputs, ...lists }, typedIn: units, version, aside: [] }, documents, isKept: false };
   }
 
   private change(part: Partial<Settings>): void {
     this.settings = { ...this.settings, ...part };
     this.wear();
     if (part.units || part.step) this.toolScreen?.form.rescale(this.scale);
-    saveSettings(this.settings).catch(storageFault);
+    void saveSettings(this.settings);
   }
 
   private show(said: Toast): void {
@@ -287,8 +278,8 @@ export class App extends LitElement {
 
   private recall(entry: KeptAnswer): void {
     this.sheet = "";
-    const { inputs, scale } = entry;
-    this.toolScreen?.form.recall({ inputs, typedIn: scale.units, version: 0, aside: [] });
+    const { inputs, scale, version } = entry;
+    this.toolScreen?.form.recall({ inputs, typedIn: scale.units, version, aside: [] });
   }
 
   /** What came back may be another form for the open tool: it is opened anew from what is kept. */

@@ -1,6 +1,5 @@
 /** Everything to a file and back, and an address to hand on. */
-import { exportAll, importAll } from "../store/store";
-import { flushed } from "../store/autosave";
+import { checkFile, exportAll, importAll } from "../store/store";
 import { toast } from "../parts/toast";
 
 function failed(error: unknown): void {
@@ -11,7 +10,6 @@ function failed(error: unknown): void {
 /** Offers everything kept on this device as one file. */
 export async function saveFile(): Promise<void> {
   try {
-    await flushed();
     const text = await exportAll();
     const link = document.createElement("a");
     link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
@@ -27,8 +25,11 @@ export async function saveFile(): Promise<void> {
 /** Takes back what a file of `saveFile` holds; true when it is all kept here again. */
 export async function bringBack(file: File): Promise<boolean> {
   try {
-    await importAll(await file.text());
-    toast("Everything in the file is kept here again.");
+    checkFile(file.size);
+    const { leftOut } = await importAll(await file.text());
+    const rest = leftOut === 1 ? "1 thing in it" : `${leftOut} things in it`;
+    if (leftOut === 0) toast("Everything in the file is kept here again.");
+    else toast(`The file is kept here again, but for ${rest} that can't be read.`);
     return true;
   } catch (error) {
     failed(error);

@@ -5,9 +5,8 @@ import { guard } from "lit/directives/guard.js";
 import { forget } from "../address/address-bar";
 import type { Answer, CatalogTool, Drawing, Field, Input, Keep, RawRow, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
-import { FormController } from "../form/controller";
+import { FormController, type Start } from "../form/controller";
 import { folded, idOf, inputAt, nameOf, rowsAt } from "../form/paths";
-import type { KeptForm } from "../form/session";
 import { answerCard, glance } from "../parts/answer";
 import "../parts/drawing";
 import { fieldGrid } from "../parts/fields";
@@ -27,7 +26,7 @@ const CARD_SEEN = 0.6;
 @customElement("lp-tool")
 export class ToolScreen extends LitElement {
   @property({ attribute: false }) tool!: CatalogTool;
-  @property({ attribute: false }) start!: KeptForm;
+  @property({ attribute: false }) start!: Start;
   @property({ attribute: false }) scale!: Scale;
   @property({ attribute: false }) core!: Core;
   @property({ attribute: false }) openEarlier: () => void = () => undefined;
@@ -57,7 +56,7 @@ export class ToolScreen extends LitElement {
     super.disconnectedCallback();
     forget();
     void this.form.recorder.keep();
-    this.form.session.end();
+    this.form.end();
     this.watch.disconnect();
     document.documentElement.classList.remove("padded");
   }
@@ -213,6 +212,8 @@ export class ToolScreen extends LitElement {
       <div class="actions">
         <button type="button" @click=${this.share}>Share</button>
         <button type="button" @click=${this.openEarlier}>Earlier answers</button>
+        <button type="button" ?disabled=${!this.form.canUndo} @click=${() => this.form.undo()}>Undo</button>
+        <button type="button" ?disabled=${!this.form.canRedo} @click=${() => this.form.redo()}>Redo</button>
         <button type="button" ?disabled=${isEmpty} @click=${() => this.form.startOver()}>Start over</button>
       </div>`;
   }

@@ -1,127 +1,140 @@
-import { isSameAnswer, KEPT } from "./answer-history";
-import {
-  reading,
-  SCHEMA,
-  StoreFault,
-  writing,
-  type Form,
-  type KeptRecord,
-  type SettingsRecord,
-  type Writing,
-} from "./database";
-import { KEY } from "./settings";
+/** Everything kept here as one text, and back again. No kind of document is named here. */
+import { faultOf, isName, isTime, isUnits, MOST, parsed } from "./check";
+import { reading, StoreFault, writing, type Writing } from "./database";
+import { readAgain } from "./documents";
+import { isObject, isSame, type JsonObject } from "./json";
+import { broughtBack } from "./kinds";
+import { flushed, inTurn } from "./queue";
+import type { DocumentRecord, Key } from "./tables";
+import { PAGE, tellOthers } from "./tabs";
+import { documentsOf } from "./version-1";
+import { Opened } from "./writes";
 
-/** Everything kept on this device, as one value. */
-interface Copy {
-  longpoint: "copy";
-  schema: number;
-  forms: Form[];
-  answers: KeptRecord[];
-  settings: SettingsRecord | null;
+/** By which rules a file is written. Later rules only add, and read all older files. */
+const FILE = 2;
+
+/** Returns everything kept on this device as one JSON text. */
+export async function exportAll(): Promise<string> {
+  await flushed();
+  const records = await allRecords();
+  const texts = records.flatMap((record) => textOf(record));
+  return `{"longpoint":"copy","schema":${FILE},"documents":[\n${texts.join(",\n")}\n]}`;
 }
 
-/** Return everything kept on this device as one JSON text. */
-export function exportAll(): Promise<string> {
-  return reading(["forms", "answers", "settings"], async (tx) => {
-    const [forms, answers, settings] = await Promise.all([
-      tx.objectStore("forms").getAll(),
-      tx.objectStore("answers").getAll(),
-      tx.objectStore("settings").get(KEY),
-    ]);
-    const copy: Copy = {
-      longpoint: "copy",
-      schema: SCHEMA,
-      forms,
-      answers,
-      settings: settings ?? null,
-    };
-    return JSON.stringify(copy);
-  });
+/** One record that can't be written out must not keep back the others. */
+function textOf(record: unknown): string[] {
+  try {
+    return [JSON.stringify(record)];
+  } catch (error) {
+    console.error(error);
+    return [];
+  }
 }
 
-type Thing = Record<string, unknown>;
-
-function isThing(value: unknown): value is Thing {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
+async function allRecords(): Promise<unknown[]> {
+  try {
+    return await reading(["documents"], (tx) => tx.objectStore("documents").getAll());
+  } catch (error) {
+    console.error(error);
+    return readableRecords();
+  }
 }
 
-const isForm = (value: unknown) =>
-  isThing(value) && typeof value["slug"] === "string" && isThing(value["inputs"]);
+/** Where reading all at once fails, each record is read by itself. */
+async function readableRecords(): Promise<unknown[]> {
+  const keys = await reading(["documents"], (tx) => tx.objectStore("documents").getAllKeys());
+  const read = (key: Key): Promise<unknown[]> =>
+    reading(["documents"], (tx) => tx.objectStore("documents").get(key)).then(
+      (record) => [record],
+      () => [],
+    );
+  return (await Promise.all((keys as Key[]).map(read))).flat();
+}
 
-const isKept = (value: unknown) =>
-  isForm(value) &&
-  isThing(value) &&
-  Number.isFinite(value["at"]) &&
-  isThing(value["scale"]) &&
-  typeof value["lead"] === "string" &&
-  typeof value["says"] === "string";
+export interface BroughtBack {
+  /** How many documents were in the file and are kept here now. */
+  kept: number;
+  /** How many things in it can't be read. */
+  leftOut: number;
+}
 
-const areAll = (values: unknown, is: (value: unknown) => boolean) =>
-  Array.isArray(values) && values.every(is);
+const NO_COPY = "This is not a whole copy made by Longpoint. What is kept here is untouched.";
+const NEWER_COPY = "A newer Longpoint made this copy: reload for the update, then try again.";
 
-function isCopy(value: unknown): value is Copy {
-  return (
-    isThing(value) &&
-    value["longpoint"] === "copy" &&
-    typeof value["schema"] === "number" &&
-    areAll(value["forms"], isForm) &&
-    areAll(value["answers"], isKept) &&
-    (value["settings"] === null || isThing(value["settings"]))
+/** Throws a StoreFault where a file is too large to be looked at. */
+export function checkFile(size: number): void {
+  if (size <= MOST.file) return;
+  const most = `${MOST.file / 1_000_000} MB`;
+  throw new StoreFault(
+    `This file has ${Math.ceil(size / 1_000_000)} MB; a copy made by Longpoint has at most ${most}. ` +
+      "What is kept here is untouched.",
   );
 }
 
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
+interface Copy {
+  documents: DocumentRecord[];
+  leftOut: number;
 }
 
 function readCopy(text: string): Copy {
-  const copy = parse(text);
-  if (!isCopy(copy)) {
-    throw new StoreFault(
-      "This is not a whole copy made by Longpoint. What is kept here is untouched.",
-    );
+  checkFile(text.length);
+  const copy = parsed(text);
+  if (!isObject(copy) || copy["longpoint"] !== "copy" || typeof copy["schema"] !== "number") {
+    throw new StoreFault(NO_COPY);
   }
-  if (copy.schema > SCHEMA) {
-    throw new StoreFault(
-      "A newer Longpoint made this copy: reload for the update, then try again.",
-    );
-  }
-  return copy;
+  if (copy["schema"] > FILE) throw new StoreFault(NEWER_COPY);
+  return copy["schema"] === 1 ? readCopy1(copy) : readDocuments(copy["documents"]);
 }
 
-/** Join answers from here and from the copy, oldest first, the last 20 of each tool. */
-function joined(here: KeptRecord[], added: KeptRecord[]): KeptRecord[] {
-  const known = (one: KeptRecord) =>
-    here.some((old) => old.at === one.at && isSameAnswer(old, one));
-  const all = [...here, ...added.filter((one) => !known(one))].sort((a, b) => a.at - b.at);
-  const later = (one: KeptRecord, index: number) =>
-    all.slice(index + 1).filter(({ slug }) => slug === one.slug).length;
-  return all.filter((one, index) => later(one, index) < KEPT);
+function readCopy1({ forms, answers, settings }: JsonObject): Copy {
+  if (!Array.isArray(forms) || !Array.isArray(answers)) throw new StoreFault(NO_COPY);
+  const { documents, damaged } = documentsOf({ forms, answers, settings });
+  return { documents, leftOut: damaged.length };
 }
 
-async function writeAnswers(tx: Writing, added: KeptRecord[]): Promise<void> {
-  const store = tx.objectStore("answers");
-  const answers = joined(await store.getAll(), added);
-  await store.clear();
-  // New numbers, in order of time: the newest answer of a tool is the one with the highest.
-  await Promise.all(answers.map(({ id: _, ...answer }) => store.add(answer)));
+function readDocuments(values: unknown): Copy {
+  if (!Array.isArray(values)) throw new StoreFault(NO_COPY);
+  const documents = values.filter(isDocument);
+  return { documents, leftOut: values.length - documents.length };
+}
+
+function isDocument(value: unknown): value is DocumentRecord {
+  if (!isObject(value) || faultOf(value) !== "") return false;
+  const { kind, id, units, schema, body, deleted } = value;
+  const isKept = deleted === undefined || isTime(deleted);
+  return isName(kind) && isName(id) && isUnits(units) && Number.isSafeInteger(schema) && isObject(body) && isKept;
 }
 
 /**
- * Bring a copy in, all of it or nothing.
+ * Brings a copy in, all that can be read of it, or nothing where it can't be kept.
  *
- * Its forms and settings take the place of those here, its answers join them; forms of other tools
- * stay. Throws a StoreFault for a text that is no such copy.
+ * Its documents take the place of those here, which stay in their history; answers join those here.
+ * Throws a StoreFault for a text that is no such copy.
  */
-export async function importAll(text: string): Promise<void> {
-  const { forms, answers, settings } = readCopy(text);
-  await writing(["forms", "answers", "settings"], async (tx) => {
-    await Promise.all(forms.map((form) => tx.objectStore("forms").put(form)));
-    if (settings) await tx.objectStore("settings").put(settings, KEY);
-    await writeAnswers(tx, answers);
-  });
+export async function importAll(text: string): Promise<BroughtBack> {
+  const { documents, leftOut } = readCopy(text);
+  await inTurn(() =>
+    writing(["documents", "history"], async (tx) => {
+      for (const document of documents) await bringBack(tx, document);
+    }),
+  );
+  const keys = documents.map(({ kind, id }): Key => [kind, id]);
+  tellOthers(keys);
+  readAgain(keys, true);
+  await flushed();
+  return { kept: documents.length, leftOut };
+}
+
+async function bringBack(tx: Writing, document: DocumentRecord): Promise<void> {
+  const { kind, id, units, schema, body, deleted, revision: _, step: __, ...others } = document;
+  const opened = await Opened.of(tx, { kind, id, schema: Infinity });
+  const isHere = opened.revision > 0 && !opened.isDeleted;
+  if (isHere && deleted !== undefined) return;
+  const said = isHere ? broughtBack(kind, opened.state.body, body) : body;
+  if (isHere && units === opened.state.units && isSame(said, opened.state.body)) return;
+  opened.add(others as JsonObject);
+  opened.setDeleted(deleted ?? null);
+  const how = { words: "Brought back from a file", by: PAGE, count: 0, at: Date.now() };
+  await opened.goTo({ units, schema, body: said }, how);
+  await opened.put();
 }

@@ -1,41 +1,7 @@
-import {
-  openDB,
-  type DBSchema,
-  type IDBPDatabase,
-  type IDBPTransaction,
-  type StoreNames,
-} from "idb";
-import type { RawInputs, Scale } from "../contract/contract";
-
-/** By which rules a record was written. Later rules only add, and read all older records. */
-export const SCHEMA = 1;
-
-export interface Form {
-  slug: string;
-  schema: number;
-  inputs: RawInputs;
-}
-
-/** One tool's answer as it was; `says` is its inputs in short, `at` milliseconds since 1970. */
-export interface KeptAnswer {
-  id: number;
-  slug: string;
-  at: number;
-  inputs: RawInputs;
-  scale: Scale;
-  lead: string;
-  says: string;
-}
-
-export type KeptRecord = Omit<KeptAnswer, "id"> & { id?: number; schema: number };
-/** Settings as written: perhaps by a newer version, perhaps not all of them. */
-export type SettingsRecord = { schema: number } & Record<string, unknown>;
-
-export interface Tables extends DBSchema {
-  forms: { key: string; value: Form };
-  answers: { key: number; value: KeptRecord; indexes: { slug: string } };
-  settings: { key: string; value: SettingsRecord };
-}
+/** The connection to the storage: opening, losing and regaining it, and its faults in words. */
+import { openDB, type IDBPDatabase, type IDBPTransaction, type StoreNames } from "idb";
+import { VERSION, type Tables } from "./tables";
+import { moveVersion1 } from "./version-1";
 
 /** Keeping or reading failed; the message is for the person. */
 export class StoreFault extends Error {
@@ -54,12 +20,22 @@ function drop(): void {
   held = undefined;
 }
 
-function create(database: Database, from: number): void {
-  if (from >= 1) return;
-  database.createObjectStore("forms", { keyPath: "slug" });
-  const answers = database.createObjectStore("answers", { keyPath: "id", autoIncrement: true });
-  answers.createIndex("slug", "slug");
-  database.createObjectStore("settings");
+function createTables(database: Database): void {
+  const documents = database.createObjectStore("documents", { keyPath: ["kind", "id"] });
+  documents.createIndex("deleted", "deleted");
+  database.createObjectStore("history", { keyPath: ["kind", "id", "step"] });
+}
+
+type Upgrading = IDBPTransaction<Tables, Names, "versionchange">;
+
+/** All of it or nothing: an upgrade that fails leaves the database as it was. */
+function upgrade(database: Database, from: number, tx: Upgrading): void {
+  createTables(database);
+  if (from !== 1) return;
+  moveVersion1(database as IDBPDatabase<unknown>, tx).catch((error: unknown) => {
+    console.error(error);
+    tx.abort();
+  });
 }
 
 const OTHER_TABS = "Close the other tabs of Longpoint, then reload this one.";
@@ -71,8 +47,8 @@ function open(): Promise<Database> {
       givenUp = true;
       reject(new StoreFault(OTHER_TABS));
     };
-    const opening = openDB<Tables>("longpoint", SCHEMA, {
-      upgrade: create,
+    const opening = openDB<Tables>("longpoint", VERSION, {
+      upgrade: (made, from, _, tx) => upgrade(made, from, tx),
       blocked: giveUp,
       // A newer version waits in another tab; this one reopens what it needs.
       blocking: drop,
@@ -180,7 +156,7 @@ function askToPersist(): void {
 /** Find out whether the connection survived the background before a save depends on it. */
 function probe(): void {
   if (document.visibilityState !== "visible" || !held) return;
-  held.then((open) => open.count("settings")).catch(drop);
+  held.then((open) => open.count("documents")).catch(drop);
 }
 
 document.addEventListener("visibilitychange", probe);

@@ -1,5 +1,7 @@
+/** How the person wants things shown. */
 import type { Step, Units } from "../contract/contract";
-import { reading, SCHEMA, writing, type SettingsRecord } from "./database";
+import { openDocument, type DocumentHandle } from "./documents";
+import type { JsonObject } from "./json";
 
 export interface Settings {
   units: Units;
@@ -10,7 +12,6 @@ export interface Settings {
   awake: boolean;
 }
 
-export const KEY = "settings";
 const FIRST: Settings = { units: "in", step: 16, place: "yard", look: "auto", awake: true };
 
 const isOneOf =
@@ -26,28 +27,28 @@ const ALLOWED: { [Name in keyof Settings]: (value: unknown) => boolean } = {
 };
 
 /** Take the settings that this version knows; one that it cannot understand is as at first. */
-function understood(record: Record<string, unknown>): Settings {
-  const known = Object.entries(record).filter(([name, value]) =>
-    ALLOWED[name as keyof Settings]?.(value),
+function understood(body: JsonObject): Settings {
+  const known = (Object.keys(ALLOWED) as (keyof Settings)[]).filter(
+    (name) => Object.hasOwn(body, name) && ALLOWED[name](body[name]),
   );
-  return { ...FIRST, ...Object.fromEntries(known) };
+  return { ...FIRST, ...Object.fromEntries(known.map((name) => [name, body[name]])) };
 }
 
-/** Return the settings kept on this device, or those to start from. */
+let kept: Promise<DocumentHandle> | undefined;
+
+/** Opened once and for as long as the page lives. */
+function opened(): Promise<DocumentHandle> {
+  kept ??= openDocument("settings", "settings");
+  return kept;
+}
+
+/** Returns the settings kept on this device, or those to start from. */
 export async function loadSettings(): Promise<Settings> {
-  return understood((await reading(["settings"], (tx) => get(tx.objectStore("settings")))) ?? {});
+  return understood((await opened()).body);
 }
 
-function get(store: {
-  get(key: string): Promise<SettingsRecord | undefined>;
-}): Promise<SettingsRecord | undefined> {
-  return store.get(KEY);
-}
-
-/** Keep the settings. What a newer version has written beside them stays. */
-export function saveSettings(settings: Settings): Promise<void> {
-  return writing(["settings"], async (tx) => {
-    const store = tx.objectStore("settings");
-    await store.put({ ...(await get(store)), schema: SCHEMA, ...settings }, KEY);
-  });
+/** Keeps the settings. What a newer version has written beside them stays. */
+export async function saveSettings(settings: Settings): Promise<void> {
+  const document = await opened();
+  document.change({ ...document.body, ...settings }, settings.units);
 }

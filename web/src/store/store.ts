@@ -1,9 +1,18 @@
 /**
- * What is kept on this device. Every function resolves only after its transaction is complete and
- * throws a StoreFault, with words for the person, when this device could not do it.
+ * What is kept on this device: one store of documents, and what the screens make of it.
+ *
+ * What could not be kept or read is said through `onStorageFault`, in words for the person.
  */
-export { StoreFault, type KeptAnswer } from "./database";
-export { loadForm, saveForm } from "./forms";
-export { keepAnswer, keptAnswers } from "./answer-history";
+import "./left";
+
+export { StoreFault } from "./database";
+export {
+  openDocument, type Collision, type DocumentChange, type DocumentHandle,
+} from "./documents";
+export { deleteDocument, listDocuments, purgeDeleted, undeleteDocument } from "./collection";
+export { ToolDocuments } from "./tool-documents";
+export type { KeptForm } from "./form-body";
+export { keepAnswer, keptAnswers, type KeptAnswer } from "./answer-history";
 export { loadSettings, saveSettings, type Settings } from "./settings";
-export { exportAll, importAll } from "./backup";
+export { checkFile, exportAll, importAll } from "./backup";
+export { flushed, onStorageFault, storageFault } from "./queue";

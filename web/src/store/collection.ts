@@ -1,0 +1,57 @@
+/** All documents of a kind: listing them, deleting one, having it back. */
+import { reading, writing } from "./database";
+import { readAgain } from "./documents";
+import { inTurn } from "./queue";
+import type { DocumentRecord, Key } from "./tables";
+import { tellOthers } from "./tabs";
+import { isSound, Opened } from "./writes";
+
+/** Milliseconds for which a deleted document can be had back. */
+export const KEPT_DELETED = 30 * 24 * 3600 * 1000;
+
+/** Returns the documents of a kind as they are kept, by id; `isDeleted` asks for those deleted. */
+export function listDocuments(kind: string, isDeleted = false): Promise<DocumentRecord[]> {
+  return inTurn(async () => {
+    const all = IDBKeyRange.bound([kind], [kind, []]);
+    const records = await reading(["documents"], (tx) => tx.objectStore("documents").getAll(all));
+    return (records as DocumentRecord[]).filter(
+      (record) => isSound(record) && (record.deleted !== undefined) === isDeleted,
+    );
+  });
+}
+
+/** Deletes a document; for 30 days it can be had back. */
+export function deleteDocument(kind: string, id: string): Promise<void> {
+  return mark([kind, id], Date.now());
+}
+
+/** Has a deleted document back. */
+export function undeleteDocument(kind: string, id: string): Promise<void> {
+  return mark([kind, id], null);
+}
+
+function mark([kind, id]: Key, deleted: number | null): Promise<void> {
+  return inTurn(async () => {
+    await writing(["documents", "history"], async (tx) => {
+      const opened = await Opened.of(tx, { kind, id, schema: Infinity });
+      opened.setDeleted(deleted);
+      if (opened.revision > 0) await opened.put();
+    });
+    tellOthers([[kind, id]]);
+    readAgain([[kind, id]], true);
+  });
+}
+
+/** Lets go of what was deleted long ago, with its history. */
+export function purgeDeleted(now = Date.now()): Promise<void> {
+  return inTurn(() =>
+    writing(["documents", "history"], async (tx) => {
+      const documents = tx.objectStore("documents");
+      const old = IDBKeyRange.upperBound(now - KEPT_DELETED);
+      for (const [kind, id] of await documents.index("deleted").getAllKeys(old)) {
+        await documents.delete([kind, id]);
+        await tx.objectStore("history").delete(IDBKeyRange.bound([kind, id, -Infinity], [kind, id, Infinity]));
+      }
+    }),
+  );
+}

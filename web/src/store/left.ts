@@ -1,0 +1,105 @@
+/**
+ * What a page that goes leaves in a place that is written at once, since the storage is not.
+ *
+ * The next page writes it, as a change made to the revision that the page before it knew.
+ */
+import { faultOf, isTime, isUnits, parsed } from "./check";
+import { unwritten, readAgain } from "./documents";
+import { isObject } from "./json";
+import { inTurn, storageFault } from "./queue";
+import type { DocumentRecord, Key, State } from "./tables";
+import { PAGE, tellOthers } from "./tabs";
+import { formOf } from "./version-1";
+import { readStored, writeChanges, type Change, type Stored } from "./writes";
+
+const PREFIX = "longpoint unwritten";
+const OWN = `${PREFIX} ${PAGE}`;
+
+interface Left {
+  key: Key;
+  schema: number;
+  base: Stored | null;
+  changes: Change[];
+}
+
+/** Leaves what is not surely written yet, and takes away what has been written since. */
+function leave(): void {
+  try {
+    const left = unwritten().map((each) => ({ ...each, changes: each.changes.slice(-1) }));
+    if (left.length > 0) localStorage.setItem(OWN, JSON.stringify(left));
+    else localStorage.removeItem(OWN);
+  } catch (error) {
+    console.warn(error);
+  }
+}
+
+/** Writes what other pages left, then takes it away; what can't be written stays. */
+function takeUp(): void {
+  try {
+    for (const name of Object.keys(localStorage)) {
+      if (name.startsWith(PREFIX) && name !== OWN) void inTurn(() => writeLeft(name)).catch(storageFault);
+    }
+  } catch (error) {
+    console.warn(error);
+  }
+}
+
+async function writeLeft(name: string): Promise<void> {
+  const text = localStorage.getItem(name) ?? "[]";
+  const left = name === PREFIX ? await leftBy1(text) : leftIn(text);
+  for (const { key: [kind, id], schema, base, changes } of left) {
+    await writeChanges({ kind, id, schema, base, changes, isLeft: true });
+  }
+  // Whoever goes on typing in a page that is there again leaves it anew.
+  if (localStorage.getItem(name) === text) localStorage.removeItem(name);
+  tellOthers(left.map(({ key }) => key));
+  readAgain(left.map(({ key }) => key));
+}
+
+function leftIn(text: string): Left[] {
+  const left = parsed(text);
+  return Array.isArray(left) ? left.filter(isLeft) : [];
+}
+
+function isLeft(value: unknown): value is Left {
+  if (!isObject(value)) return false;
+  const { key, schema, base, changes } = value;
+  const isKey = Array.isArray(key) && key.length === 2 && key.every((part) => typeof part === "string");
+  const isBase = base === null || (isObject(base) && isState(base["state"]));
+  return isKey && Number.isSafeInteger(schema) && isBase && Array.isArray(changes) && changes.every(isChange);
+}
+
+function isChange(value: unknown): boolean {
+  return (
+    isObject(value) && isState(value["state"]) && isTime(value["at"]) &&
+    typeof value["words"] === "string" && typeof value["by"] === "string" &&
+    Number.isSafeInteger(value["count"])
+  );
+}
+
+function isState(value: unknown): value is State {
+  return (
+    isObject(value) && isUnits(value["units"]) && Number.isSafeInteger(value["schema"]) &&
+    isObject(value["body"]) && faultOf(value["body"]) === ""
+  );
+}
+
+/** Version 1 left forms alone, each with its name, as they were to be written over what was kept. */
+async function leftBy1(text: string): Promise<Left[]> {
+  const pairs = parsed(text);
+  const forms = Array.isArray(pairs) ? pairs.filter((pair) => Array.isArray(pair)) : [];
+  return Promise.all(forms.flatMap(([slug, inputs]: unknown[]) => {
+    const form = formOf({ slug, inputs } as never);
+    return form && faultOf(form.body) === "" ? [replaced(form)] : [];
+  }));
+}
+
+async function replaced({ kind, id, units, schema, body }: DocumentRecord): Promise<Left> {
+  const { isDamaged: _, ...base } = await readStored([kind, id]);
+  const change = { state: { units, schema, body }, words: "", by: PREFIX, count: 0, at: Date.now() };
+  return { key: [kind, id], schema, base, changes: [change] };
+}
+
+takeUp();
+addEventListener("pagehide", leave);
+document.addEventListener("visibilitychange", leave);

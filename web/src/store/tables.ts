@@ -1,0 +1,50 @@
+/** What the database holds. Its version is a number of its own: each record says its own schema. */
+import type { DBSchema } from "idb";
+import type { Units } from "../contract/contract";
+import type { Edit } from "./edits";
+import type { JsonObject } from "./json";
+
+/** The version of the database: which tables there are. */
+export const VERSION = 2;
+
+/** What kind of document, and which one of them. */
+export type Key = [kind: string, id: string];
+
+/** What a document says at a revision. */
+export interface State {
+  units: Units;
+  /** By which rules of its kind (or, of a form, of its tool) the body is written. */
+  schema: number;
+  body: JsonObject;
+}
+
+/** A document as kept. What a newer version writes beside these stays. */
+export interface DocumentRecord extends State {
+  kind: string;
+  id: string;
+  /** Counts its writes. */
+  revision: number;
+  /** The change in its history up to which it stands; those after it can be done again. */
+  step: number;
+  /** When it was deleted, in milliseconds since 1970; it can be had back for a while. */
+  deleted?: number;
+}
+
+/** One change of a document, in its history. */
+export interface HistoryRecord {
+  kind: string;
+  id: string;
+  step: number;
+  /** Which page made it. */
+  by: string;
+  /** Its number among that page's changes. */
+  count: number;
+  at: number;
+  words: string;
+  edits: Edit[];
+}
+
+export interface Tables extends DBSchema {
+  documents: { key: Key; value: DocumentRecord; indexes: { deleted: number } };
+  history: { key: [...Key, number]; value: HistoryRecord };
+}

@@ -1,0 +1,80 @@
+/** What is kept for one open tool: its form, and the person's lists that it asks for. */
+import type { Declaration, Raw, RawInputs, RawRow, Units } from "../contract/contract";
+import { isUnits } from "./check";
+import { openDocument, type DocumentChange, type DocumentHandle } from "./documents";
+import { readForm, readRows, writtenForm, type KeptForm } from "./form-body";
+import { heldUnder, isSame, type Json, type JsonObject } from "./json";
+import { listsIn, ownInputs } from "./lists";
+
+export class ToolDocuments {
+  /** What a list was when it was read or written last: only one that the person changed is written. */
+  private readonly known = new Map<string, Raw>();
+
+  private constructor(
+    private readonly declaration: Declaration,
+    readonly form: DocumentHandle,
+    private readonly lists: Map<string, DocumentHandle>,
+  ) {}
+
+  /** Opens a tool's form and the lists among its inputs. */
+  static async open(declaration: Declaration): Promise<ToolDocuments> {
+    const { slug, version, inputs } = declaration;
+    const named = inputs.filter(({ kept }) => kept);
+    const [form, ...lists] = await Promise.all([
+      openDocument("form", slug, version),
+      ...named.map(({ kept = "" }) => openDocument("list", kept)),
+    ]);
+    return new ToolDocuments(declaration, form, new Map(named.map(({ name }, at) => [name, lists[at]!])));
+  }
+
+  /** Returns the form as it is kept, lists included; an empty one is to be typed in `units`. */
+  kept(units: Units): KeptForm {
+    const { inputs: asked, version } = this.declaration;
+    const knows = (name: string): boolean => asked.some((input) => input.name === name);
+    const kept = readForm(this.form.body, this.form.bodySchema, knows);
+    const isBlank = Object.keys(kept.inputs).length === 0;
+    const form = isBlank ? { ...kept, typedIn: units, version } : kept;
+    return { ...form, inputs: { ...form.inputs, ...this.keptLists(form.typedIn) } };
+  }
+
+  /** Returns the lists as they are kept, for a form typed in `units`. */
+  keptLists(units: Units): RawInputs {
+    const lists = [...this.lists].map(([name, { body }]) => {
+      const typedIn = heldUnder(body, "typed_in");
+      const from = isUnits(typedIn) ? typedIn : "in";
+      return listsIn(this.declaration.inputs, rowsUnder(name, body), from, units);
+    });
+    const inputs = Object.assign({}, ...lists) as RawInputs;
+    for (const name of this.lists.keys()) this.known.set(name, inputs[name] ?? []);
+    return inputs;
+  }
+
+  /** Keeps the form as the person has it now, and each list that was changed. */
+  edited(form: KeptForm, words = ""): void {
+    const { inputs, typedIn } = form;
+    const own = { ...form, inputs: ownInputs(this.declaration.inputs, inputs) };
+    const version = form.version || this.declaration.version;
+    this.form.change(writtenForm(this.form.body, own), typedIn, words, version);
+    for (const [name, list] of this.lists) {
+      const rows = inputs[name] ?? [];
+      if (isSame(rows as Json, this.known.get(name) as Json)) continue;
+      this.known.set(name, rows);
+      list.change({ ...list.body, rows: rows as Json, typed_in: typedIn }, typedIn, words);
+    }
+  }
+
+  /** Calls `listener` when form or list is changed other than by `edited`; returns how to stop that. */
+  onChange(listener: (change: DocumentChange) => void): () => void {
+    const stops = [this.form, ...this.lists.values()].map((each) => each.onChange(listener));
+    return () => stops.forEach((stop) => stop());
+  }
+
+  close(): void {
+    for (const document of [this.form, ...this.lists.values()]) document.close();
+  }
+}
+
+function rowsUnder(name: string, body: JsonObject): RawInputs {
+  const rows: RawRow[] = readRows(body);
+  return rows.length > 0 ? { [name]: rows } : {};
+}
