@@ -1,0 +1,90 @@
+"""The browser's storage as a test reads and writes it, past the app."""
+
+import json
+from typing import Any
+
+from playwright.sync_api import Page
+
+from tests.cases import KEPT
+
+_READ = """async () => {
+  const done = (request) => new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const database = await done(indexedDB.open("longpoint"));
+  const stores = {};
+  for (const name of database.objectStoreNames) {
+    stores[name] = await done(database.transaction(name).objectStore(name).getAll());
+  }
+  database.close();
+  return { version: database.version, stores };
+}"""
+
+_CREATE = """async ({ version, stores, left }) => {
+  const opening = indexedDB.open("longpoint", version);
+  opening.onupgradeneeded = () => {
+    for (const [name, kept] of Object.entries(stores)) {
+      const { keyPath, autoIncrement, indexes, keys, values } = kept;
+      const store = opening.result.createObjectStore(name, { keyPath, autoIncrement });
+      for (const index of indexes) store.createIndex(index.name, index.keyPath);
+      values.forEach((value, at) => (keyPath ? store.add(value) : store.add(value, keys[at])));
+    }
+  };
+  await new Promise((resolve, reject) => {
+    opening.onsuccess = resolve;
+    opening.onerror = () => reject(opening.error);
+  });
+  opening.result.close();
+  if (left) localStorage.setItem(left.key, left.value);
+}"""
+
+_PUT = """async (records) => {
+  const opening = indexedDB.open("longpoint");
+  const database = await new Promise((resolve, reject) => {
+    opening.onsuccess = () => resolve(opening.result);
+    opening.onerror = () => reject(opening.error);
+  });
+  const tx = database.transaction("documents", "readwrite");
+  for (const record of records) tx.objectStore("documents").put(record);
+  await new Promise((resolve, reject) => {
+    tx.oncomplete = resolve;
+    tx.onabort = () => reject(tx.error);
+  });
+  database.close();
+}"""
+
+
+def frozen(name: str) -> Any:
+    """Return what an older version kept, as it was frozen."""
+    return json.loads((KEPT / name).read_text(encoding="utf-8"))
+
+
+def beside_the_app(page: Page, address: str) -> None:
+    """Open a page of the app's origin on which the app does not run."""
+    page.goto(f"{address}/manifest.webmanifest")
+
+
+def create_database(page: Page, address: str, dump: dict[str, Any]) -> None:
+    """Make the database as an older version left it, before the app ever runs here."""
+    beside_the_app(page, address)
+    page.evaluate(_CREATE, dump)
+
+
+def put_documents(page: Page, address: str, *records: dict[str, Any]) -> None:
+    """Put records into the app's database as they are; the page then shows no app."""
+    beside_the_app(page, address)
+    page.evaluate(_PUT, list(records))
+
+
+def kept_documents(page: Page) -> dict[tuple[str, str], dict[str, Any]]:
+    """Return every document in the database by kind and id."""
+    found: dict[str, Any] = page.evaluate(_READ)
+    return {(each["kind"], each["id"]): each for each in found["stores"]["documents"]}
+
+
+def history(page: Page) -> list[dict[str, Any]]:
+    """Return every change in the history."""
+    found: dict[str, Any] = page.evaluate(_READ)
+    steps: list[dict[str, Any]] = found["stores"]["history"]
+    return steps
