@@ -136,8 +136,12 @@ class Answer:
         thickness: "float | None" = None,
         count: int = 1,
         stock: str = "",
+        role: str = "",
     ) -> None:
-        """Add a piece to cut, by the length that is marked on the tape."""
+        """Add a piece to cut, by the length that is marked on the tape.
+
+        `role` tells the stocks of one question apart, such as frame and panel.
+        """
         _finite(length)
         self.pieces.append(
             {
@@ -156,6 +160,7 @@ class Answer:
                 "ends": [end_json(end) for end in ends],
                 "ends_text": ends_words(ends),
                 "stock": stock,
+                "role": role,
             }
         )
 

@@ -7,6 +7,7 @@ DEVELOPERS.md lists the requests and replies.
 import json
 
 from .form import Form
+from .job.sheets import job_replies
 from .lengths import Scale
 from .reading import quoted
 from .refusal import Refusal, Unreadable
@@ -44,6 +45,10 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         return _answer(request)
     if do == "continue":
         return _Search.go_on(request.get("search"))
+    if do == "job":
+        return _JobWork.start(job_replies(request.get("job"), _scale(request)))
+    if do == "continue job":
+        return _JobWork.go_on(request.get("work"))
     raise Refusal("do", f"{quoted(str(do))} is not a request.")
 
 
@@ -80,6 +85,32 @@ class _Search:
         news = None if answer is cls.said else answer
         cls.said = answer
         return {"answer": news, "progress": answer["progress"], "search": search}
+
+
+class _JobWork:
+    """The one job that is being worked out, beside a tool's search; a new one ends it."""
+
+    number = 0
+    replies: "Iterator[dict[str, Any]] | None" = None
+
+    @classmethod
+    def start(cls, replies: "Iterator[dict[str, Any]]") -> "dict[str, Any]":
+        cls.number += 1
+        cls.replies = replies
+        return cls.go_on(cls.number)
+
+    @classmethod
+    def go_on(cls, number: object) -> "dict[str, Any]":
+        if cls.replies is None or number != cls.number:
+            raise Refusal("work", "That job is not being worked out any more: ask again.")
+        try:
+            reply = next(cls.replies)
+        except Refusal:
+            cls.replies = None
+            raise
+        if reply["progress"] >= 1:
+            cls.replies = None
+        return {"job": reply, "work": cls.number if cls.replies else None}
 
 
 def shelf() -> "list[dict[str, Any]]":

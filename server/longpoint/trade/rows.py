@@ -138,7 +138,8 @@ class Reader:
             field.source = "typed"
             asked.read_into(field, self)
         elif asked.name in self.carried:
-            field.source, field.value = "carried", self.carried[asked.name]
+            field.source, field.raw = "carried", self.carried[asked.name]
+            asked.read_into(field, self)
         elif asked.required:
             field.errors = [FieldError(asked.name, missing_words(asked), True)]
         elif asked.default is None:

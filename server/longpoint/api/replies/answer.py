@@ -59,6 +59,7 @@ class Piece(Ticked):
     ends = members.listed(PieceEnd)
     ends_text = members.text()
     stock = members.text()
+    role = members.text("Tells the stocks of one question apart: frame, panel.")
 
 
 class Mark(Ticked):

@@ -1,0 +1,101 @@
+"""How numbers are carried from question to question of a job.
+
+An input takes, in this order, what was typed; its explicit tie; what the nearest earlier question
+of the same item gives or was told under the same quantity; its default. Exact values are carried,
+never rounded ones.
+"""
+
+from collections import namedtuple
+
+from ..lengths import read_length
+from ..reading import Unreadable
+from ..rows import Rows
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from ..inputs import Input
+    from .working import Done
+
+Carried = namedtuple("Carried", ("value", "entry", "name", "title"))
+"""`value` of figure or input `name` of the question with the id `entry`, called `title`."""
+
+_ALIKE = (("length", "length"), ("angle", "angle"), ("number", "number"), ("count", "count"))
+
+
+def carried_to(
+    inputs: "list[Input]",
+    ties: "dict[str, dict[str, Any]]",
+    done: "dict[str, Done]",
+    earlier: "list[str]",
+) -> "tuple[dict[str, Carried], dict[str, str]]":
+    """Return what each input can take from other questions, and what is wrong with its tie.
+
+    Parameters
+    ----------
+    inputs : list of Input
+        Of the question that takes.
+    ties : dict
+        Explicit ties by input name.
+    done : dict
+        Questions that are worked out, by id.
+    earlier : list of str
+        Ids of the questions before it in its item, the nearest first.
+    """
+    found: dict[str, Carried] = {}
+    wrong: dict[str, str] = {}
+    for asked in inputs:
+        if isinstance(asked, Rows):
+            continue
+        if asked.name in ties:
+            taken = _tied(asked, ties[asked.name], done, wrong)
+        else:
+            taken = _by_quantity(asked, done, earlier)
+        if taken is not None:
+            found[asked.name] = taken
+    return found, wrong
+
+
+def _by_quantity(asked: "Input", done: "dict[str, Done]", earlier: "list[str]") -> "Carried | None":
+    if not asked.quantity:
+        return None
+    for entry in earlier:
+        source = done.get(entry)
+        known = source.sizes.get(asked.quantity) if source else None
+        if source is not None and known is not None:
+            return Carried(known[1], entry, known[0], source.title)
+    return None
+
+
+def _tied(
+    asked: "Input", tie: "dict[str, Any]", done: "dict[str, Done]", wrong: "dict[str, str]"
+) -> "Carried | None":
+    source = done.get(tie["entry"])
+    if source is None:
+        wrong[asked.name] = "The question that this number was taken from is not on the job."
+        return None
+    name = tie.get("figure") or tie.get("input") or ""
+    known = (source.figures if tie.get("figure") else source.values).get(name)
+    if known is None:
+        wrong[asked.name] = f"{source.title} does not give this number now."
+        return None
+    kind, value = known
+    if (kind, asked.kind) not in _ALIKE and kind != asked.kind:
+        wrong[asked.name] = f"{source.title} gives another kind of number."
+        return None
+    return _offset(asked, tie, Carried(value, tie["entry"], name, source.title), wrong)
+
+
+def _offset(
+    asked: "Input", tie: "dict[str, Any]", taken: Carried, wrong: "dict[str, str]"
+) -> "Carried | None":
+    """Return what is taken with the tie's offset, such as ``+ 1/8``, added."""
+    text = tie.get("offset") or ""
+    if not text:
+        return taken
+    try:
+        return Carried(taken.value + read_length(text), taken.entry, taken.name, taken.title)
+    except Unreadable as unreadable:
+        wrong[asked.name] = str(unreadable)
+        return None

@@ -1,0 +1,172 @@
+"""The job document: what was said, in one JSON object; never what was computed.
+
+The schema number rises when the meaning of a key changes; a new key alone does not change it.
+"""
+
+from ..lengths import STEPS
+from ..refusal import FieldError, Refusal
+from .shapes import Anything, ListOf, MapOf, Maybe, Numeral, OneOf, Shape, Thing, Words
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+SCHEMA = 1
+MOST_ITEMS = 100
+MOST_ENTRIES = 500
+MOST_PIECES = 5000
+
+SOLD = ("board", "stick", "sheet", "each", "volume")
+STATES = ("cut", "fitted", "spoiled", "bought", "marked", "done")
+
+_ID = Words(64, least=1)
+_TITLE = Words(120)
+_NOTE = Words(4000)
+_WHEN = Words(40)
+_SIZE = Maybe(Anything())
+"""A length: a number of inches, or a text as the trade writes it. Its reader judges it."""
+_MONEY = Maybe(Numeral(0, 1e7))
+_PERCENT = Maybe(Numeral(0, 900))
+
+TIE = Thing(
+    [("entry", _ID), ("figure", Words(60)), ("input", Words(60)), ("offset", Words(60))],
+    needs=("entry",),
+)
+ENTRY = Thing(
+    [
+        ("id", _ID),
+        ("letter", Words(3, least=1)),
+        ("tool", Words(60, least=1)),
+        ("title", _TITLE),
+        ("version", Numeral(1, 1000, whole=True)),
+        ("typed_in", OneOf("in", "mm")),
+        ("inputs", MapOf(Anything())),
+        ("ties", MapOf(TIE)),
+        ("stock", MapOf(_ID)),
+        ("note", _NOTE),
+    ],
+    needs=("id", "letter", "tool", "inputs"),
+)
+ITEM = Thing(
+    [
+        ("id", _ID),
+        ("title", _TITLE),
+        ("count", Numeral(1, 200, whole=True)),
+        ("entries", ListOf(ENTRY, MOST_ENTRIES, "questions", by_id=True)),
+        ("note", _NOTE),
+        ("photos", ListOf(Thing([("id", _ID), ("words", _NOTE)], needs=("id",)), 12, "photos")),
+        ("hours", Maybe(Numeral(0, 10000))),
+    ],
+    needs=("id", "title", "entries"),
+)
+STOCK = Thing(
+    [
+        ("id", _ID),
+        ("title", _TITLE),
+        ("sold", OneOf(*SOLD)),
+        ("thickness", _SIZE),
+        ("width", _SIZE),
+        ("lengths", ListOf(Thing([("length", _SIZE), ("price", _MONEY)]), 12, "lengths")),
+        ("sheets", ListOf(
+            Thing([("length", _SIZE), ("width", _SIZE), ("price", _MONEY)]), 12, "sheet sizes"
+        )),
+        ("on_hand", ListOf(
+            Thing([("length", _SIZE), ("width", _SIZE), ("count", Numeral(1, 500, whole=True)),
+                   ("where", Words(60))]), 40, "offcuts"
+        )),
+        ("price", _MONEY),
+        ("waste", _PERCENT),
+        ("kerf", _SIZE),
+        ("trim", _SIZE),
+        ("extra_length", _SIZE),
+        ("extra_width", _SIZE),
+    ],
+    needs=("id", "title", "sold"),
+)  # fmt: skip
+THING = Thing(
+    [
+        ("id", _ID),
+        ("title", _TITLE),
+        ("count", Numeral(0, 10000)),
+        ("price", _MONEY),
+        ("item", _ID),
+        ("from", TIE),
+    ],
+    needs=("id", "title"),
+)
+TICK = Thing(
+    [
+        ("of", Words(200, least=1)),
+        ("state", OneOf(*STATES)),
+        ("at", _WHEN),
+        ("was", Thing([("length", Numeral())])),
+        ("paid", _MONEY),
+    ],
+    needs=("of", "state"),
+)
+CUSTOMER = Thing([("name", _TITLE), ("address", _NOTE), ("phone", Words(40)), ("note", _NOTE)])
+
+JOB: Shape = Thing(
+    [
+        ("longpoint", OneOf("job")),
+        ("schema", Numeral(1, SCHEMA, whole=True)),
+        ("id", _ID),
+        ("title", _TITLE),
+        ("customer", CUSTOMER),
+        ("units", OneOf("in", "mm")),
+        ("step", OneOf(*STEPS)),
+        ("items", ListOf(ITEM, MOST_ITEMS, "items", by_id=True)),
+        ("stock", ListOf(STOCK, 100, "kinds of stock", by_id=True)),
+        ("things", ListOf(THING, 200, "things", by_id=True)),
+        ("ticks", ListOf(TICK, 4 * MOST_PIECES, "ticks")),
+        ("log", ListOf(Thing([("at", _WHEN), ("words", _NOTE)]), 5000, "lines of the log")),
+    ],
+    needs=("longpoint", "schema", "id", "title", "items"),
+)
+
+
+def json_schema() -> "dict[str, Any]":
+    """Return the JSON Schema (draft 2020-12) of a job."""
+    head = {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "Longpoint job",
+        "description": "What was said of one customer's job; everything else is worked out again.",
+    }
+    head.update(JOB.schema())
+    return head
+
+
+def check(document: object) -> None:
+    """Check a job document.
+
+    Raises
+    ------
+    Refusal
+        With a sentence for each fault at its place, such as ``items.0.entries.2.inputs``.
+    """
+    if isinstance(document, dict):
+        _check_made_for_us(document)
+    faults = JOB.faults(document, "")
+    if not faults and isinstance(document, dict):
+        faults = _counted(document)
+    if faults:
+        raise Refusal.of([FieldError(path, words) for path, words in faults])
+
+
+def _check_made_for_us(document: "dict[str, Any]") -> None:
+    if document.get("longpoint") != "job":
+        raise Refusal("longpoint", "This is not a job made by Longpoint.")
+    schema = document.get("schema")
+    if isinstance(schema, int) and not isinstance(schema, bool) and schema > SCHEMA:
+        raise Refusal("schema", "A newer Longpoint made this job: update, then open it again.")
+
+
+def _counted(document: "dict[str, Any]") -> "list[tuple[str, str]]":
+    entries = [entry for item in document["items"] for entry in item["entries"]]
+    if len(entries) > MOST_ENTRIES:
+        return [("items", f"{len(entries)} questions: a job holds {MOST_ENTRIES} at most.")]
+    ids = [entry["id"] for entry in entries]
+    twice = [each for each in ids if ids.count(each) > 1]
+    if twice:
+        return [("items", f"The id {twice[0]} stands for more than one question.")]
+    return []

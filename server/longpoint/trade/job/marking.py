@@ -1,0 +1,70 @@
+"""The mark list: by item what is pencilled, from which datum, and the checks before leaving."""
+
+from ..lengths import show_angle
+from .ticks import Ticks
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from ..lengths import Scale
+    from .working import Done
+
+_GAPS = ("head gap", "side gap", "strike gap", "meeting gap", "floor gap")
+_HUNG = ("hinge-layout", "door-swing", "jamb-and-stop", "door-set")
+
+
+def mark_list(
+    document: "dict[str, Any]", done: "dict[str, Done]", ticks: Ticks, scale: "Scale"
+) -> "list[dict[str, Any]]":
+    """Return each item with its marks and its closing checks."""
+    listed = []
+    for item in document["items"]:
+        entries = [done[entry["id"]] for entry in item["entries"]]
+        marks = [mark for made in entries for mark in _marks(made, ticks)]
+        checks = enumerate(_checks(entries, scale))
+        listed.append(
+            {
+                "item": item["id"],
+                "title": item["title"],
+                "marks": marks,
+                "checks": [_check(item, at, words, ticks) for at, words in checks],
+            }
+        )
+    return listed
+
+
+def _marks(made: "Done", ticks: Ticks) -> "list[dict[str, Any]]":
+    entry = made.entry["id"]
+    marks = []
+    for mark in made.answer["marks"] if made.answer else []:
+        said = dict(mark)
+        said["of"] = f"{entry}/{mark['from']}: {mark['label']}"
+        said["entry"], said["title"] = entry, made.title
+        if mark["tag"]:
+            said["tag"] = made.entry["letter"] + mark["tag"]
+        said["state"] = ticks.state(said["of"])
+        marks.append(said)
+    return marks
+
+
+def _checks(entries: "list[Done]", scale: "Scale") -> "list[str]":
+    """Return what is looked at before leaving; common practice, no source."""
+    checks = []
+    sizes: dict[str, Any] = {}
+    for made in entries:
+        sizes.update(made.sizes)
+    gaps = [f"{name} {scale.length(sizes[name][1])}" for name in _GAPS if name in sizes]
+    if gaps:
+        checks.append("Gaps even: " + ", ".join(gaps))
+    if "bevel" in sizes:
+        checks.append(f"Bevel {show_angle(sizes['bevel'][1])}, clears as it swings")
+    if [made for made in entries if made.entry["tool"] in _HUNG]:
+        checks.append("Closes by itself, latch catches")
+    return checks + ["Touched up, swept, customer shown"]
+
+
+def _check(item: "dict[str, Any]", at: int, words: str, ticks: Ticks) -> "dict[str, Any]":
+    # The words may carry a size that changes: the check is known by its first word.
+    of = f"{item['id']}/check {words.split(' ')[0]} {at}"
+    return {"of": of, "words": words, "state": ticks.state(of)}

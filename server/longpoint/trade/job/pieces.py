@@ -1,0 +1,52 @@
+"""Every piece of a job, one by one: what is cut, out of which stock, with the tag on its wood."""
+
+from collections import namedtuple
+
+from ..refusal import Refusal
+from .document import MOST_PIECES
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from .working import Done
+
+Cut = namedtuple("Cut", ("of", "tag", "piece", "stock", "entry", "item"))
+"""One piece of wood. `of` is ``<entry>/<tag>#<copy>``, `tag` what is pencilled on it: letter and
+number; `stock` the id of what it is cut from, empty where none was named."""
+
+
+def all_cuts(document: "dict[str, Any]", done: "dict[str, Done]") -> "list[Cut]":
+    """Return the pieces of all answered questions, in the order of the document.
+
+    Raises
+    ------
+    Refusal
+        More pieces than a job holds.
+    """
+    cuts: list[Cut] = []
+    for item in document["items"]:
+        for entry in item["entries"]:
+            made = done[entry["id"]]
+            pieces = made.answer["pieces"] if made.answer else []
+            for piece in pieces:
+                cuts.extend(_copies(item, entry, piece))
+            if len(cuts) > MOST_PIECES:
+                raise Refusal(
+                    "items", f"{len(cuts)} pieces and more: a job holds {MOST_PIECES} at most."
+                )
+    return cuts
+
+
+def _copies(
+    item: "dict[str, Any]", entry: "dict[str, Any]", piece: "dict[str, Any]"
+) -> "list[Cut]":
+    stocks = entry.get("stock") or {}
+    stock = stocks.get(piece["role"]) or stocks.get("all") or ""
+    tag = entry["letter"] + piece["tag"]
+    of = entry["id"] + "/" + piece["tag"] + "#"
+    number = int(piece["count"]) * int(item.get("count") or 1)
+    return [
+        Cut(of + str(copy + 1), tag, piece, stock, entry["id"], item["id"])
+        for copy in range(number)
+    ]

@@ -1,0 +1,60 @@
+"""The cut list: by stock, then by setting of the saw so that it is set once, longest first."""
+
+from .pieces import Cut
+from .ticks import Ticks
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from ..lengths import Scale
+
+SQUARE = "square"
+
+
+def cut_list(
+    document: "dict[str, Any]", cuts: "list[Cut]", ticks: Ticks, scale: "Scale"
+) -> "list[dict[str, Any]]":
+    """Return the groups of the cut list."""
+    order = [stock["id"] for stock in document.get("stock") or []] + [""]
+    titles = {stock["id"]: stock["title"] for stock in document.get("stock") or []}
+    groups: list[dict[str, Any]] = []
+    for stock in order:
+        mine = [cut for cut in cuts if (cut.stock if cut.stock in titles else "") == stock]
+        settings = sorted({setting_of(cut.piece) for cut in mine}, key=_square_first)
+        for setting in settings:
+            same = [cut for cut in mine if setting_of(cut.piece) == setting]
+            groups.append({
+                "stock": stock,
+                "title": titles.get(stock, ""),
+                "setting": setting,
+                "cuts": [_cut(cut, ticks, scale) for cut in _longest_first(same)],
+            })  # fmt: skip
+    return groups
+
+
+def setting_of(piece: "dict[str, Any]") -> str:
+    """Return how the saw is set for a piece: square, or what is cut on its ends."""
+    return str(piece["ends_text"] or SQUARE)
+
+
+def _square_first(setting: str) -> "tuple[bool, str]":
+    return (setting != SQUARE, setting)
+
+
+def _longest_first(cuts: "list[Cut]") -> "list[Cut]":
+    places = list(range(len(cuts)))
+    places.sort(key=lambda at: (-cuts[at].piece["length"], at))
+    return [cuts[at] for at in places]
+
+
+def _cut(cut: Cut, ticks: Ticks, scale: "Scale") -> "dict[str, Any]":
+    piece = cut.piece
+    names = ("name", "length", "text", "short_text", "width", "thickness", "section_text", "ends",
+             "ends_text", "tick", "per")  # fmt: skip
+    said = {name: piece[name] for name in names}
+    said["of"], said["tag"], said["item"], said["entry"] = cut.of, cut.tag, cut.item, cut.entry
+    said["state"] = ticks.state(cut.of)
+    said["spoiled"] = ticks.spoiled(cut.of)
+    said["stale"] = ticks.stale(cut.of, piece["length"], scale)
+    return said

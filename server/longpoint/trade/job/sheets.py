@@ -1,0 +1,97 @@
+"""A job as its reader needs it: its questions answered, and the three sheets made from them."""
+
+from ..lengths import Scale
+from .buying import buy_lines
+from .document import check
+from .marking import mark_list
+from .pieces import all_cuts
+from .sawing import cut_list
+from .ticks import Ticks
+from .working import Done, work_out
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from typing import Any
+
+    from .carrying import Carried
+
+
+def job_replies(document: object, scale: Scale) -> "Iterator[dict[str, Any]]":
+    """Check a job, then give what it comes to, ever more of it; the last one is whole.
+
+    Each step is one question answered or one plan made better, so that a phone stays free to hear
+    something else in between.
+
+    Raises
+    ------
+    Refusal
+        With each fault's place, for what is no job; an entry's own errors are never among them.
+    """
+    check(document)
+    job: Any = document
+    ticks = Ticks(job.get("ticks") or [])
+    number = sum([len(item["entries"]) for item in job["items"]])
+    done: dict[str, Done] = {}
+    for done in work_out(job, scale):
+        if len(done) < number:
+            yield {"progress": len(done) / (2 * number)}
+    cuts = all_cuts(job, done)
+    reply = {
+        "items": [_item(item, done, scale) for item in job["items"]],
+        "saw": {"groups": cut_list(job, cuts, ticks, scale)},
+        "site": {"items": mark_list(job, done, ticks, scale)},
+        "warnings": _warnings(job, cuts),
+    }
+    for lines in buy_lines(job, cuts, ticks, scale):
+        yield dict(reply, yard=_yard(lines), progress=0.75)
+    yield dict(reply, yard=_yard(lines), progress=1.0)
+
+
+def _item(item: "dict[str, Any]", done: "dict[str, Done]", scale: Scale) -> "dict[str, Any]":
+    entries = [_entry(done[entry["id"]], scale) for entry in item["entries"]]
+    return {"id": item["id"], "title": item["title"], "entries": entries}
+
+
+def _entry(made: Done, scale: Scale) -> "dict[str, Any]":
+    answer = made.answer or {"verdict": "", "figures": [], "pieces": [], "marks": []}
+    return {
+        "id": made.entry["id"],
+        "tool": made.entry["tool"],
+        "letter": made.entry["letter"],
+        "title": made.title,
+        "verdict": answer["verdict"],
+        "figures": answer["figures"],
+        "errors": [error.to_json() for error in made.errors],
+        "waiting": made.waiting,
+        "carried": [_carried(name, made.carried[name], scale) for name in sorted(made.carried)],
+        "pieces": len(answer["pieces"]),
+        "marks": len(answer["marks"]),
+    }
+
+
+def _carried(name: str, taken: "Carried", scale: Scale) -> "dict[str, Any]":
+    is_length = isinstance(taken.value, float)
+    return {
+        "input": name,
+        "entry": taken.entry,
+        "figure": taken.name,
+        "value": taken.value,
+        "text": scale.length(taken.value) if is_length else str(taken.value),
+        "from": taken.title,
+    }
+
+
+def _yard(lines: "list[dict[str, Any]]") -> "dict[str, Any]":
+    costs = [line["cost"] for line in lines if line["cost"] is not None]
+    paid = [line["paid"] for line in lines if line["paid"] is not None]
+    return {"lines": lines, "cost": sum(costs), "paid": sum(paid)}
+
+
+def _warnings(job: "dict[str, Any]", cuts: "list[Any]") -> "list[str]":
+    known = [stock["id"] for stock in job.get("stock") or []]
+    loose = [cut for cut in cuts if cut.stock not in known]
+    if not loose:
+        return []
+    word = "piece has" if len(loose) == 1 else "pieces have"
+    return [f"{len(loose)} {word} no stock yet: say what they are cut from, then they are bought."]

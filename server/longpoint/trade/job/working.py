@@ -1,0 +1,224 @@
+"""A job worked out: each question answered with what it was told and what is carried to it."""
+
+import json
+
+from ..form import Form
+from ..lengths import Scale
+from ..refusal import FieldError, Refusal
+from ..shelf import tool_named
+from .carrying import Carried, carried_to
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from typing import Any
+
+    from ..inputs import Input
+    from ..tool import Tool
+
+MOST_REMEMBERED = 600
+MOST_STEPS = 50
+"""Better answers that are waited for of one question that searches."""
+
+_memory: "dict[str, dict[str, Any]]" = {}
+
+
+class Done:
+    """One question of a job, worked out.
+
+    Attributes
+    ----------
+    title : str
+        What it is called: its own title, else its tool's.
+    figures, values : dict
+        By name: kind and value of what it gives, and of what it was told.
+    sizes : dict
+        By quantity: name and value of the figure or input that has it; figures before inputs.
+    answer : dict or None
+        Verdict, figures, pieces and marks; None where it is not answered.
+    errors : list of FieldError
+    carried : dict
+        By input: what was taken from other questions.
+    """
+
+    def __init__(self, entry: "dict[str, Any]", item: "dict[str, Any]", title: str) -> None:
+        self.entry = entry
+        self.item = item
+        self.title = title
+        self.figures: dict[str, tuple[str, Any]] = {}
+        self.values: dict[str, tuple[str, Any]] = {}
+        self.sizes: dict[str, tuple[str, Any]] = {}
+        self.answer: dict[str, Any] | None = None
+        self.errors: list[FieldError] = []
+        self.waiting: dict[str, str] | None = None
+        self.carried: dict[str, Carried] = {}
+
+
+def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Done]]":
+    """Give the questions that are worked out, one more each time, in an order that carries.
+
+    The last time all are there. A question that can't be answered never stops another.
+    """
+    entries, items = _entries_of(document)
+    order = [entry["id"] for entry in entries]
+    places = {entry["id"]: entry for entry in entries}
+    done: dict[str, Done] = {}
+    if not order:
+        yield done
+    for start in order:
+        waiting = [start]
+        while waiting:
+            entry = waiting[-1]
+            if entry in done:
+                waiting.pop()
+                continue
+            ahead = _needed(places[entry], items[entry], places, done, waiting)
+            if ahead is not None:
+                waiting.append(ahead)
+                continue
+            done[entry] = _answered(places[entry], items[entry], done, scale, waiting)
+            waiting.pop()
+            yield done
+
+
+def _entries_of(
+    document: "dict[str, Any]",
+) -> "tuple[list[dict[str, Any]], dict[str, dict[str, Any]]]":
+    entries, items = [], {}
+    for item in document["items"]:
+        for entry in item["entries"]:
+            entries.append(entry)
+            items[entry["id"]] = item
+    return entries, items
+
+
+def earlier_than(entry: "dict[str, Any]", item: "dict[str, Any]") -> "list[str]":
+    """Return the ids of the questions before this one in its item, the nearest first."""
+    ids = [each["id"] for each in item["entries"]]
+    before = ids[: ids.index(entry["id"])]
+    before.reverse()
+    return before
+
+
+def _needed(
+    entry: "dict[str, Any]",
+    item: "dict[str, Any]",
+    places: "dict[str, dict[str, Any]]",
+    done: "dict[str, Done]",
+    waiting: "list[str]",
+) -> "str | None":
+    """Return a question to work out before this one, None where none is left."""
+    tied: list[str] = [tie["entry"] for tie in (entry.get("ties") or {}).values()]
+    for other in tied + earlier_than(entry, item):
+        if other in places and other not in done and other not in waiting:
+            return other
+    return None
+
+
+def _answered(
+    entry: "dict[str, Any]",
+    item: "dict[str, Any]",
+    done: "dict[str, Done]",
+    scale: Scale,
+    waiting: "list[str]",
+) -> Done:
+    try:
+        tool = tool_named(entry["tool"])
+    except KeyError:
+        unknown = Done(entry, item, entry.get("title") or entry["tool"])
+        unknown.errors = [FieldError("tool", "This version has no such question.")]
+        return unknown
+    made = Done(entry, item, entry.get("title") or tool.title)
+    ties = entry.get("ties") or {}
+    found, wrong = carried_to(tool.inputs, ties, done, earlier_than(entry, item))
+    for name in ties:
+        if ties[name]["entry"] in waiting:
+            wrong[name] = "These questions take numbers from each other in a circle."
+    made.carried = found
+    form = _form_of(tool, entry, scale, found)
+    tied = [FieldError(name, wrong[name]) for name in sorted(wrong) if not _is_typed(form, name)]
+    made.errors = tied or form.errors()
+    _remember_values(made, form)
+    if not made.errors:
+        _answer(made, tool, form, scale)
+    made.waiting = form.to_json("", made.errors)["waiting"] if made.errors else None
+    return made
+
+
+def _form_of(
+    tool: "Tool", entry: "dict[str, Any]", scale: Scale, found: "dict[str, Carried]"
+) -> Form:
+    carried = {name: {"value": each.value, "from": each.title} for name, each in found.items()}
+    typed_in = entry.get("typed_in") or scale.units
+    own = Scale(scale.units, scale.step, typed_in)
+    return Form(tool, entry["inputs"], own, int(entry.get("version") or 0), carried)
+
+
+def _is_typed(form: Form, name: str) -> bool:
+    return bool(
+        [each for each in form.fields if each.asked.name == name and each.source == "typed"]
+    )
+
+
+def _remember_values(made: Done, form: Form) -> None:
+    for field in form.fields:
+        if field.value is None or field.source not in ("typed", "carried"):
+            continue
+        made.values[field.asked.name] = (field.asked.kind, field.value)
+        if field.asked.quantity:
+            made.sizes[field.asked.quantity] = (field.asked.name, field.value)
+
+
+def _answer(made: Done, tool: "Tool", form: Form, scale: Scale) -> None:
+    key = json.dumps([
+        tool.slug, sorted([[each.asked.name, _plain(each.value)] for each in form.fields]),
+        scale.units, scale.step,
+    ])  # fmt: skip
+    known = _memory.get(key)
+    if known is None:
+        known = _worked(tool, form, scale)
+        if len(_memory) >= MOST_REMEMBERED:
+            _memory.clear()
+        _memory[key] = known
+    made.errors = [
+        FieldError(error["field"], error["message"], error["missing"]) for error in known["errors"]
+    ]
+    made.answer = known["answer"]
+    if made.answer is not None:
+        _remember_figures(made, tool, made.answer)
+
+
+def _plain(value: "Any") -> "Any":
+    """Return a value as JSON can tell it from others, rows in the order of their columns."""
+    if isinstance(value, list):
+        return [[[name, row[name]] for name in sorted(row)] for row in value]
+    return value
+
+
+def _worked(tool: "Tool", form: Form, scale: Scale) -> "dict[str, Any]":
+    whole: dict[str, Any] = {}
+    try:
+        for step, answer in enumerate(tool.answers(form.fields, scale)):
+            whole = answer
+            if step >= MOST_STEPS:
+                break
+    except Refusal as refusal:
+        return {"answer": None, "errors": [error.to_json() for error in refusal.errors]}
+    kept = {name: whole[name] for name in ("verdict", "figures", "pieces", "marks")}
+    return {"answer": kept, "errors": []}
+
+
+def _remember_figures(made: Done, tool: "Tool", answer: "dict[str, Any]") -> None:
+    shown = {figure["name"]: figure for figure in answer["figures"]}
+    for each in tool.gives:
+        if each.name not in shown:
+            continue
+        value = shown[each.name]["value"]
+        made.figures[each.name] = (each.kind, value)
+        if each.quantity:
+            made.sizes[each.quantity] = (each.name, value)
+
+
+def inputs_of(tool: "Tool") -> "list[Input]":
+    """Return a tool's inputs that can be tied: rows can't."""
+    return [asked for asked in tool.inputs if asked.kind != "rows"]
