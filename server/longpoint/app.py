@@ -8,6 +8,7 @@ from flask import Flask
 
 from . import front
 from .api.errors import MOST_BYTES, JsonApi
+from .api.jobs import make_job_blueprint
 from .api.replies import DOOR
 from .api.routes import make_blueprint
 
@@ -34,6 +35,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     app.url_map.merge_slashes = False
     api = JsonApi(app)
     api.register_blueprint(make_blueprint())
+    api.register_blueprint(make_job_blueprint())
     for schema in DOOR:
         api.spec.components.schema(schema.__name__, schema=schema)
     application = front.with_front_end(app.wsgi_app) if front.is_built() else app.wsgi_app

@@ -8,7 +8,7 @@ from typing import Any
 
 from longpoint.app import create_app
 
-ROOTS = ("FormReply", "FormSaid", "SearchReply", "Refused", "Answer", "Declaration")
+ROOTS = ("FormReply", "FormSaid", "SearchReply", "Refused", "Answer", "Declaration", "Job")
 _REF = "#/components/schemas/"
 
 

@@ -7,7 +7,6 @@ DEVELOPERS.md lists the requests and replies.
 import json
 
 from .form import Form
-from .job.sheets import job_replies
 from .lengths import Scale
 from .reading import quoted
 from .refusal import Refusal, Unreadable
@@ -46,6 +45,9 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
     if do == "continue":
         return _Search.go_on(request.get("search"))
     if do == "job":
+        # Only who works on a job waits for the rooms that work it out.
+        from .job.sheets import job_replies
+
         return _JobWork.start(job_replies(request.get("job"), _scale(request)))
     if do == "continue job":
         return _JobWork.go_on(request.get("work"))

@@ -74,6 +74,40 @@ export type components = {
             slide?: components["schemas"]["Slide"] | null;
             unit: string;
         };
+        BuyLine: {
+            amount: number;
+            cost: number | null;
+            layout: components["schemas"]["Table"][];
+            longest?: number;
+            /** @description Board feet without the waste. */
+            net?: number;
+            /** @description What a tick of it names. */
+            of: string;
+            paid: number | null;
+            proved: boolean | null;
+            sold: string;
+            state: string;
+            stock: string;
+            title: string;
+            unit: string;
+            /** @description Percent. */
+            waste?: number;
+            widest?: number;
+            /** @description How the amount is known, or why it is not. */
+            words: string;
+        };
+        CarriedNumber: {
+            /** @description Id of the question that gives it. */
+            entry: string;
+            /** @description The figure or the input there. */
+            figure: string;
+            /** @description The question's title. */
+            from: string;
+            input: string;
+            text: string;
+            /** @description Inches, degrees, or a choice. */
+            value: unknown;
+        };
         CircleShape: {
             center: [
                 number,
@@ -88,6 +122,12 @@ export type components = {
         Condition: {
             input: string;
             is: unknown[];
+        };
+        CutGroup: {
+            cuts: components["schemas"]["JobCut"][];
+            setting: string;
+            stock: string;
+            title: string;
         };
         Declaration: {
             cautions: string[];
@@ -244,6 +284,75 @@ export type components = {
             before: string;
             share: number | null;
         };
+        Job: {
+            items: components["schemas"]["JobItem"][];
+            /** @description 1 for a finished reply. */
+            progress: number;
+            saw: components["schemas"]["Saw"];
+            site: components["schemas"]["Site"];
+            warnings: string[];
+            yard: components["schemas"]["Yard"];
+        };
+        JobCheck: {
+            of: string;
+            state: string;
+            words: string;
+        };
+        JobCut: {
+            ends: components["schemas"]["PieceEnd"][];
+            ends_text: string;
+            entry: string;
+            item: string;
+            length: number;
+            name: string;
+            /** @description What a tick of it names. */
+            of: string;
+            per: number | null;
+            section_text: string;
+            short_text: string;
+            /** @description Pieces spoiled under this mark. */
+            spoiled: number;
+            stale: components["schemas"]["Stale"] | null;
+            state: string;
+            /** @description What is pencilled on it. */
+            tag: string;
+            text: string;
+            thickness: number | null;
+            tick: number | null;
+            width: number | null;
+        };
+        JobEntry: {
+            carried: components["schemas"]["CarriedNumber"][];
+            errors: components["schemas"]["FieldError"][];
+            figures: components["schemas"]["Figure"][];
+            id: string;
+            letter: string;
+            marks: number;
+            pieces: number;
+            title: string;
+            tool: string;
+            /** @description Empty where it is not answered. */
+            verdict: string;
+            waiting: components["schemas"]["Waiting"] | null;
+        };
+        JobItem: {
+            entries: components["schemas"]["JobEntry"][];
+            id: string;
+            title: string;
+        };
+        JobMark: {
+            entry: string;
+            from: string;
+            label: string;
+            of: string;
+            per: number | null;
+            state: string;
+            tag: string;
+            text: string;
+            tick: number | null;
+            title: string;
+            value: number;
+        };
         Keep: {
             /** @description The input with rows that the list belongs to. */
             input: string;
@@ -277,6 +386,12 @@ export type components = {
             tick: number | null;
             value: number;
         };
+        MarkedItem: {
+            checks: components["schemas"]["JobCheck"][];
+            item: string;
+            marks: components["schemas"]["JobMark"][];
+            title: string;
+        };
         Offer: {
             only_when: components["schemas"]["Condition"] | null;
             value: string;
@@ -298,6 +413,8 @@ export type components = {
             length: number;
             name: string;
             per: number | null;
+            /** @description Tells the stocks of one question apart: frame, panel. */
+            role: string;
             /** @description Thickness and width, as far as they are known. */
             section_text: string;
             short_point: number | null;
@@ -327,6 +444,9 @@ export type components = {
             message?: string;
             missing?: boolean;
         };
+        Saw: {
+            groups: components["schemas"]["CutGroup"][];
+        };
         SearchReply: {
             answer: components["schemas"]["Answer"] | null;
             ok: boolean;
@@ -339,9 +459,18 @@ export type components = {
             path: string;
             value: unknown;
         };
+        Site: {
+            items: components["schemas"]["MarkedItem"][];
+        };
         Slide: {
             from: number;
             to: number;
+        };
+        Stale: {
+            /** @description Inches, positive where it is too long. */
+            by: number;
+            was: number;
+            words: string;
         };
         Table: {
             columns: string[];
@@ -376,6 +505,11 @@ export type components = {
         Waiting: {
             field: string;
             words: string;
+        };
+        Yard: {
+            cost: number;
+            lines: components["schemas"]["BuyLine"][];
+            paid: number;
         };
     };
     responses: never;

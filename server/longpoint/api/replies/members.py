@@ -15,9 +15,9 @@ class Reply(ma.Schema):
         unknown = ma.RAISE
 
 
-def text(description: str = "", **rest: Any) -> fields.String:
-    """Return a text that is always there; `rest` adds to its description."""
-    return fields.String(required=True, metadata=described(description, rest))
+def text(description: str = "", *, name: str | None = None, **rest: Any) -> fields.String:
+    """Return a text that is always there, under `name`; `rest` adds to its description."""
+    return fields.String(required=True, data_key=name, metadata=described(description, rest))
 
 
 def texts(description: str = "") -> fields.List[Any]:

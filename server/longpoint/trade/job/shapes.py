@@ -3,6 +3,7 @@
 Names that a shape doesn't know are left as they are: they survive a round trip.
 """
 
+from ..lengths import show_number
 from ..reading import quoted
 
 TYPE_CHECKING = False
@@ -57,7 +58,8 @@ class Numeral(Shape):
         if isinstance(value, bool) or not isinstance(value, (int, float)):
             return [(path, "A number is needed here.")]
         if not self.least <= value <= self.most:
-            return [(path, f"Outside {self.least:g} to {self.most:g}.")]
+            limits = f"{show_number(self.least)} to {show_number(self.most)}"
+            return [(path, f"Outside {limits}.")]
         if self.whole and value != int(value):
             return [(path, "A whole number is needed here.")]
         return []

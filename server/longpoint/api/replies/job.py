@@ -1,0 +1,168 @@
+"""A job worked out: its questions answered, and the three sheets made from them."""
+
+from marshmallow import fields
+
+from . import members
+from .answer import Figure, PieceEnd, Table
+from .form import FieldError, Waiting
+from .members import Reply
+
+
+class CarriedNumber(Reply):
+    """A number that an input takes from another question."""
+
+    input = members.text()
+    entry = members.text("Id of the question that gives it.")
+    figure = members.text("The figure or the input there.")
+    value = fields.Raw(required=True, metadata={"description": "Inches, degrees, or a choice."})
+    text = members.text()
+    title = members.text("The question's title.", name="from")
+
+
+class JobEntry(Reply):
+    """One question of a job."""
+
+    id = members.text()
+    tool = members.text()
+    letter = members.text()
+    title = members.text()
+    verdict = members.text("Empty where it is not answered.")
+    figures = members.listed(Figure)
+    errors = members.listed(FieldError)
+    waiting = members.maybe(Waiting)
+    carried = members.listed(CarriedNumber)
+    pieces = members.whole()
+    marks = members.whole()
+
+
+class JobItem(Reply):
+    """Something made or fitted."""
+
+    id = members.text()
+    title = members.text()
+    entries = members.listed(JobEntry)
+
+
+class BuyLine(Reply):
+    """One line to buy."""
+
+    of = members.text("What a tick of it names.")
+    stock = members.text()
+    title = members.text()
+    sold = members.text()
+    amount = members.number()
+    unit = members.text()
+    cost = members.number(none=True)
+    paid = members.number(none=True)
+    state = members.text()
+    proved = fields.Boolean(required=True, allow_none=True)
+    words = members.text("How the amount is known, or why it is not.")
+    layout = members.listed(Table)
+    net = fields.Float(metadata={"description": "Board feet without the waste."})
+    waste = fields.Float(metadata={"description": "Percent."})
+    longest = fields.Float()
+    widest = fields.Float()
+
+
+class Yard(Reply):
+    """What is bought."""
+
+    lines = members.listed(BuyLine)
+    cost = members.number()
+    paid = members.number()
+
+
+class Stale(Reply):
+    """How a piece that was cut differs from what is wanted now."""
+
+    was = members.number()
+    by = members.number("Inches, positive where it is too long.")
+    words = members.text()
+
+
+class JobCut(Reply):
+    """One piece of wood."""
+
+    of = members.text("What a tick of it names.")
+    tag = members.text("What is pencilled on it.")
+    item = members.text()
+    entry = members.text()
+    name = members.text()
+    length = members.number()
+    text = members.text()
+    short_text = members.text()
+    section_text = members.text()
+    width = members.number(none=True)
+    thickness = members.number(none=True)
+    ends = members.listed(PieceEnd)
+    ends_text = members.text()
+    tick = members.whole(none=True)
+    per = members.whole(none=True)
+    state = members.text()
+    spoiled = members.whole("Pieces spoiled under this mark.")
+    stale = members.maybe(Stale)
+
+
+class CutGroup(Reply):
+    """Pieces out of one stock at one setting of the saw."""
+
+    stock = members.text()
+    title = members.text()
+    setting = members.text()
+    cuts = members.listed(JobCut)
+
+
+class Saw(Reply):
+    """What is cut."""
+
+    groups = members.listed(CutGroup)
+
+
+class JobMark(Reply):
+    """One pencil mark."""
+
+    of = members.text()
+    entry = members.text()
+    title = members.text()
+    tag = members.text()
+    label = members.text()
+    datum = members.text(name="from")
+    value = members.number()
+    text = members.text()
+    tick = members.whole(none=True)
+    per = members.whole(none=True)
+    state = members.text()
+
+
+class JobCheck(Reply):
+    """Something looked at before leaving."""
+
+    of = members.text()
+    words = members.text()
+    state = members.text()
+
+
+class MarkedItem(Reply):
+    """What is marked on one item."""
+
+    item = members.text()
+    title = members.text()
+    marks = members.listed(JobMark)
+    checks = members.listed(JobCheck)
+
+
+class Site(Reply):
+    """What is marked and checked."""
+
+    items = members.listed(MarkedItem)
+
+
+class Job(Reply):
+    """A job worked out."""
+
+    items = members.listed(JobItem)
+    yard = fields.Nested(Yard, required=True)
+    saw = fields.Nested(Saw, required=True)
+    site = fields.Nested(Site, required=True)
+    warnings = members.texts()
+    progress = members.number("1 for a finished reply.")
