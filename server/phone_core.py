@@ -2,7 +2,7 @@
 
 Writes to web/generated/core/ a part for each room of the core, `frame` being the modules that lie
 in no room, and `needs.json`: by tool, the rooms whose parts it needs beside the frame; under the
-empty name those that the core needs without a tool.
+empty name those that the core needs without a tool, under `job` those of a job.
 
 A part is a line of JSON, `[[path, bytes], ...]`, and then the files' contents end to end.
 """
@@ -89,7 +89,9 @@ def needs() -> dict[str, list[str]]:
     slugs = [path.split("/")[1] for _, path in SHELF]
     modules = {slug: SERVER.joinpath(*module_of(slug).split(".")) for slug in slugs}
     starts = {slug: {entry, *sources_of([module])} for slug, module in modules.items()}
-    return {slug: rooms_from(start) for slug, start in {"": {entry}, **starts}.items()}
+    whole = set().union(*starts.values())
+    jobs = {"job": {TRADE / "job" / "sheets.py", *whole}}
+    return {name: rooms_from(start) for name, start in {"": {entry}, **starts, **jobs}.items()}
 
 
 def rooms_from(start: set[Path]) -> list[str]:
@@ -121,10 +123,11 @@ def sources_of(modules: Iterable[Path]) -> set[Path]:
 
 
 def running(tree: ast.AST) -> Iterator[ast.AST]:
-    """Yield the nodes of a syntax tree, but for those under `if TYPE_CHECKING:`."""
+    """Yield the nodes that run on import: none of a function, none under `if TYPE_CHECKING:`."""
     yield tree
     for node in ast.iter_child_nodes(tree):
-        if not (isinstance(node, ast.If) and ast.unparse(node.test) == "TYPE_CHECKING"):
+        is_typing = isinstance(node, ast.If) and ast.unparse(node.test) == "TYPE_CHECKING"
+        if not (is_typing or isinstance(node, ast.FunctionDef)):
             yield from running(node)
 
 
