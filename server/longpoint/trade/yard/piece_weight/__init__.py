@@ -1,81 +1,66 @@
 """What does it weigh, and who can lift it? A door of many parts, or a load piece by piece."""
 
-import math
+from ...lengths import Scale, show_number
+from ...tables.weights import PANELS, WOODS
+from ...tool import Answer, Choice, Count, Given, Gives, Length, Number, Rows, Text, Tool
+from .things import ONE_PERSON, POUNDS_PER_KILOGRAM, Thing, people
+from .views import one_of_each
 
-from ..lengths import show_number
-from ..tables.weights import PANELS, WOODS, panel_density, wood_density, wood_named
-from ..tool import Answer, Choice, Count, Drawing, Given, Length, Number, Rows, Scale, Text, Tool
-
-POUNDS_PER_KILOGRAM = 1 / 0.45359237
-CUBIC_INCHES = 1728.0
-ONE_PERSON = 51.0
-"""Pounds: the most that the NIOSH lifting equation recommends for one person at an ideal lift."""
 MOST_HANDS = 4
-MOST_DRAWN = 8
-_WEIGHED = ("pounds", "kilograms")
-
-
-class Thing:
-    """One row: what it is and what it weighs, in inches, pounds and pounds per cubic foot.
-
-    `density` and `size` are None where the weight itself was given.
-    """
-
-    def __init__(self, row: Given, index: int) -> None:
-        self.made_of = row.text("made_of")
-        self.tag = str(index + 1)
-        self.count = row.count("count")
-        self.wood = wood_named(row.text("species")) if self.made_of == "wood" else None
-        self.name = row.text("name") or self._material()
-        self.density: float | None = None
-        self.size: tuple[float, float, float] | None = None
-        if self.made_of in _WEIGHED:
-            unit = POUNDS_PER_KILOGRAM if self.made_of == "kilograms" else 1.0
-            self.each = row.number(self.made_of) * unit
-        else:
-            self.size = (row.number("thickness"), row.number("width"), row.number("length"))
-            self.density = self._density(row)
-            thick, wide, long = self.size
-            self.each = self.density * thick * wide * long / CUBIC_INCHES
-
-    def _material(self) -> str:
-        if self.wood is not None:
-            return str(self.wood.label)
-        return {value: label for value, label, _ in PANELS}.get(self.made_of, "Hardware")
-
-    def _density(self, row: Given) -> float:
-        if self.wood is not None:
-            return wood_density(self.wood.gravity, row.number("moisture"))
-        return panel_density(self.made_of)
-
-    @property
-    def weight(self) -> float:
-        """Pounds of all of them."""
-        return self.each * self.count
 
 
 def work(given: Given, scale: Scale) -> Answer:
     """Return the weight of all things together, and how many people lift what has to be lifted."""
-    things = [Thing(row, index) for index, row in enumerate(given.rows("things"))]
-    total = sum([thing.weight for thing in things])
-    heaviest = max([thing.each for thing in things])
-    by_piece = given.text("lifted") == "pieces"
+    things = [_thing(row, str(at + 1)) for at, row in enumerate(given.rows("things"))]
+    lifted = given.text("lifted")
     answer = Answer(scale)
-    answer.weight("weight", total, label="Weight", lead=True)
-    if by_piece:
-        answer.weight("heaviest", heaviest, label="Heaviest piece")
-    lift = heaviest if by_piece else total
-    answer.count("people", _people(lift), label="People to lift it", lead=True)
+    total, heaviest = _total(things), max([thing.each for thing in things])
+    lift = heaviest if lifted == "pieces" else total
+    _verdict(answer, things, lifted, lift)
+    answer.weight("leaf_weight" if lifted == "leaf" else "weight", total, lead=True)
+    if lifted == "pieces":
+        answer.weight("heaviest", heaviest)
+    answer.count("people", people(lift), lead=True)
     _table(answer, things)
     _notes(answer, things)
-    _cautions(answer, things, lift, by_piece)
+    _cautions(answer, things, lift, lifted)
     if [thing for thing in things if thing.size is not None]:
-        answer.draw(_drawing(things, scale))
+        answer.draw(one_of_each(things, scale))
     return answer
 
 
-def _people(pounds: float) -> int:
-    return max(1, int(math.ceil(pounds / ONE_PERSON - 1e-9)))
+def _thing(row: Given, tag: str) -> Thing:
+    made_of = row.text("made_of")
+    thing = Thing(tag, row.text("name"), row.count("count"), made_of, row.text("species"))
+    if made_of == "pounds":
+        return thing.weighed(row.number("pounds"))
+    if made_of == "kilograms":
+        return thing.weighed(row.number("kilograms") * POUNDS_PER_KILOGRAM)
+    size = (row.number("thickness"), row.number("width"), row.number("length"))
+    return thing.measured(size, row.maybe("moisture"))
+
+
+def _total(things: "list[Thing]") -> float:
+    return sum([thing.weight for thing in things])
+
+
+def _verdict(answer: Answer, things: "list[Thing]", lifted: str, lift: float) -> None:
+    """Say what it weighs, at what moisture, and how many lift it."""
+    all_of_it, each = answer.weight_words(_total(things))[0], answer.weight_words(lift)[0]
+    what = f"The leaf weighs {all_of_it}" if lifted == "leaf" else f"{all_of_it} in all"
+    if lifted == "pieces":
+        what = f"A load of {all_of_it}, heaviest piece {each}"
+    moistures = sorted({thing.moisture for thing in things if thing.moisture is not None})
+    at = f" at {show_number(moistures[0], 1)} % moisture" if len(moistures) == 1 else ""
+    hands = _hands(lift)
+    answer.verdict(f"{what}{at}: {hands}", f"{what}: {hands}", f"{each}: {hands}")
+
+
+def _hands(lift: float) -> str:
+    number = people(lift)
+    if number > MOST_HANDS:
+        return "take a lift, a dolly or a crane"
+    return "one person can lift it" if number == 1 else f"take {number} people"
 
 
 def _table(answer: Answer, things: "list[Thing]") -> None:
@@ -101,7 +86,7 @@ def _notes(answer: Answer, things: "list[Thing]") -> None:
             "A board weighs its species' mean give or take a tenth, and more where it is wetter "
             "than said: leave a margin for hinges, hooks and backs."
         )
-    if [thing for thing in things if thing.made_of in [value for value, _, _ in PANELS]]:
+    if [thing for thing in things if thing.is_panel]:
         answer.note(
             "Panels differ by maker, plywood most: where it matters, put one on a bathroom scale."
         )
@@ -110,45 +95,20 @@ def _notes(answer: Answer, things: "list[Thing]") -> None:
         answer.note("Specific gravity from memory: " + "; ".join(sorted(set(recalled))) + ".")
 
 
-def _cautions(answer: Answer, things: "list[Thing]", lift: float, by_piece: bool) -> None:
+def _cautions(answer: Answer, things: "list[Thing]", lift: float, lifted: str) -> None:
     if lift > ONE_PERSON:
-        what = "The heaviest piece" if by_piece else "All of it together"
+        named = {"pieces": "The heaviest piece", "leaf": "The leaf"}
+        what = named.get(lifted, "All of it together")
         limit = answer.weight_words(ONE_PERSON)[0]
-        hands = _people(lift)
-        way = f"take {hands} people" if hands <= MOST_HANDS else "take a lift, a dolly or a crane"
         answer.caution(
             f"{what} weighs {answer.weight_words(lift)[0]}, more than the {limit} that one person "
-            f"should lift even close to the body and without a twist: {way}."
+            f"should lift even close to the body and without a twist: {_hands(lift)}."
         )
     if [thing for thing in things if thing.made_of == "glass"]:
         answer.caution(
             "Glass: gloves that don't cut through, carry it on edge, never flat overhead, and "
             "never try to catch a falling pane."
         )
-
-
-def _drawing(things: "list[Thing]", scale: Scale) -> Drawing:
-    """Stand one of each thing upright side by side, its face seen, to scale."""
-    shown = [thing for thing in things if thing.size is not None][:MOST_DRAWN]
-    highest = max([_size(thing)[2] for thing in shown])
-    view = Drawing(
-        "One of each, to scale",
-        "; ".join([f"{thing.name}, {scale.length(_size(thing)[2])} long" for thing in shown]) + ".",
-    )
-    at, gap = 0.0, highest / 20
-    for thing in shown:
-        _, wide, long = _size(thing)
-        role = {"wood": "stock", "glass": "clearance"}.get(thing.made_of, "panel")
-        view.box(role, at, highest - long, at + wide, highest)
-        view.tag((at + wide / 2, highest - long / 2), thing.tag)
-        at += wide + gap
-    view.line("wall", (-gap, highest), (at, highest))
-    return view
-
-
-def _size(thing: Thing) -> "tuple[float, float, float]":
-    assert thing.size is not None
-    return thing.size
 
 
 _SIZED = ("made_of", "wood") + tuple([value for value, _, _ in PANELS])
@@ -158,7 +118,7 @@ TOOL = Tool(
     place="yard",
     title="Piece weight",
     question="What does it weigh, a door or a load, and how many does it take to lift?",
-    finds=("heavy", "pounds", "slab", "lumber", "plywood"),
+    finds=("heavy", "pounds", "slab", "lumber", "plywood", "leaf", "lift"),
     inputs=[
         Rows(
             "things",
@@ -174,7 +134,7 @@ TOOL = Tool(
                 ),
                 Choice(
                     "species",
-                    "Species",
+                    "Wood",
                     [(wood.value, wood.label) for wood in WOODS],
                     only_when=("made_of", "wood"),
                 ),
@@ -208,11 +168,21 @@ TOOL = Tool(
         Choice(
             "lifted",
             "Lifted",
-            [("one", "all as one, like a door"), ("pieces", "piece by piece, like a load")],
+            [
+                ("one", "all as one"),
+                ("leaf", "as a door leaf"),
+                ("pieces", "piece by piece, like a load"),
+            ],
             default="one",
         ),
     ],
     work=work,
+    gives=[
+        Gives("weight", "number", "Weight", sometimes=True),
+        Gives("leaf_weight", "number", "Leaf weight", quantity="leaf weight", sometimes=True),
+        Gives("heaviest", "number", "Heaviest piece", short="heaviest", sometimes=True),
+        Gives("people", "count", "People to lift it", short="people"),
+    ],
     example={
         "things": [
             {
@@ -239,7 +209,8 @@ TOOL = Tool(
                 "length": "54",
             },
             {"name": "Lock and hinges", "made_of": "pounds", "pounds": 6},
-        ]
+        ],
+        "lifted": "leaf",
     },
     cautions=[
         "Lift with the legs, the load close and no twist; look where you will set it down first.",
