@@ -2,6 +2,7 @@
 
 from .. import degrees
 from ..cautions import SAW, SHARPEST, TEST_CUT, warn_if_sharp
+from ..geometry.laid_on_saw import flat, nested
 from ..lengths import show_angle
 from ..tool import (
     Angle,
@@ -17,7 +18,6 @@ from ..tool import (
     square,
 )
 from .crown_drawing import on_the_table, section
-from .laid_on_saw import flat, nested
 
 MOST_TILT = 45.0
 """How far many saws tilt, degrees: common practice, no source."""
@@ -133,13 +133,13 @@ def _tables(answer: Answer, crown: Crown) -> None:
     answer.table(
         f"Flat, face up, blade tilted {crown.tilt}",
         columns,
-        [[turn, side, cut.edge + " edge", cut.swing, cut.keep] for turn, side, cut in cuts],
+        [[turn, side, cut.edge + " edge", cut.handle, cut.keep] for turn, side, cut in cuts],
     )
     cuts = [(turn, side, nested(turn, side)) for turn, side in ways]
     answer.table(
         "Nested, upside down, no tilt",
         columns,
-        [[turn, side, cut.edge + " edge", cut.swing, cut.keep] for turn, side, cut in cuts],
+        [[turn, side, cut.edge + " edge", cut.handle, cut.keep] for turn, side, cut in cuts],
     )
 
 

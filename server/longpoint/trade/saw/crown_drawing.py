@@ -6,7 +6,7 @@ from ..tool import Drawing, Scale
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .laid_on_saw import Cut
+    from ..geometry.laid_on_saw import Cut
 
 SKETCH_WIDTH = 4.0
 
@@ -40,14 +40,14 @@ def on_the_table(
 ) -> Drawing:
     """Return a piece flat on its back as seen from above, fence at the top."""
     face = width or SKETCH_WIDTH
-    shift = face / 2 * degrees.tan(miter) * (1 if cut.swing == "left" else -1)
+    shift = face / 2 * degrees.tan(miter) * (1 if cut.handle == "left" else -1)
     end = abs(shift) + 0.8 * face
     left = [(-end, 0.0), (shift, 0.0), (-shift, face), (-end, face)]
     right = [(shift, 0.0), (end, 0.0), (end, face), (-shift, face)]
     kept, rest = (left, right) if cut.keep == "left" else (right, left)
     view = Drawing(
         f"The {side} piece, flat on the saw, seen from above",
-        f"Face up, {cut.edge} edge to the fence, handle {cut.swing} {show_angle(miter)}, blade "
+        f"Face up, {cut.edge} edge to the fence, handle {cut.handle} {show_angle(miter)}, blade "
         f"tilted {show_angle(bevel)}; the {cut.keep} side is kept.",
     )
     view.box("wall", -end, -face / 6, end, 0)

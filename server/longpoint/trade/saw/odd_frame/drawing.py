@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     from ...lengths import Scale
     from .shape import Frame
 
-INWARDS = 0.2
+INWARDS = 0.3
 """Of the way from an inner corner to the middle: where the corner's setting stands."""
 
 
