@@ -3,10 +3,11 @@
 from fractions import Fraction
 from typing import Any
 
+import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from tests.trade.asking import answer, ask, figures
+from tests.trade.asking import answer, ask, at_the_door, figures
 
 UNITS = ["board-foot", "lineal-foot", "piece", "square-foot", "square-meter"]
 COMPARED = [unit for unit in UNITS if unit != "piece"]
@@ -128,3 +129,30 @@ def test_the_outermost_is_answered_or_refused(
     offers = [{"price": price, "per": per, "waste": waste, **sizes}, {"price": 1, **sizes}]
     reply = ask("price-compare", offers=offers, compare=unit, amount=100000)
     assert reply["ok"] or "10000 times" in reply["errors"][0]["message"]
+
+
+NEEDED = {
+    # By hand: what a price per (first) has to be known by to be compared by the (second).
+    ("board-foot", "board-foot"): "",
+    ("lineal-foot", "board-foot"): "thickness width",
+    ("piece", "board-foot"): "thickness width length",
+    ("square-foot", "board-foot"): "thickness",
+    ("square-meter", "square-foot"): "",
+    ("piece", "lineal-foot"): "length",
+    ("board-foot", "square-meter"): "thickness",
+    ("lineal-foot", "square-foot"): "width",
+}
+
+
+@pytest.mark.parametrize(("units", "sizes"), NEEDED.items())
+def test_an_offer_asks_only_for_the_sizes_that_its_price_needs(
+    units: tuple[str, str], sizes: str
+) -> None:
+    offers = [{"price": 1, "per": units[0]}, {"price": 1, "per": units[1]}]
+    inputs = {"compare": units[1], "offers": offers}
+    reply = at_the_door({"do": "form", "tool": "price-compare", "inputs": inputs})
+    (rows,) = [field["rows"] for field in reply["fields"] if field["name"] == "offers"]
+    asked = [[field["name"] for field in row["fields"]] for row in rows]
+    every = ("thickness", "width", "length")
+    assert [name for name in asked[0] if name in every] == sizes.split()
+    assert not set(every) & set(asked[1])

@@ -1,16 +1,11 @@
 """What lumber and sheets are priced by, and how one unit is brought to another.
 
-A unit stands for so many inches run of the stock at hand. A board foot is 144 cubic inches, a
-square foot 144 square inches, a square meter 1 / 0.0254 ** 2, a foot exactly 0.3048 m. Stock
-thinner than an inch is billed as an inch thick: NHLA rules as a dealer quotes them; for softwood
-from memory.
+A unit stands for so many inches run of the stock at hand. A square foot is 144 square inches, a
+square meter 1 / 0.0254 ** 2, a foot exactly 0.3048 m.
 """
 
-from ..refusal import FieldError, Refusal
-
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from ..rows import Given
+from ...lumber.board_feet import CUBIC_INCHES, counted_thickness
+from ...refusal import Refusal
 
 UNITS = (
     ("board-foot", "board foot"),
@@ -58,39 +53,52 @@ def inches_run(unit: str, thickness: float, width: float, length: float) -> floa
     if unit == "lineal-foot":
         return 12.0
     if unit == "board-foot":
-        return 144 / (max(thickness, 1.0) * width)
+        return CUBIC_INCHES / (counted_thickness(thickness) * width)
     return (144 if unit == "square-foot" else SQUARE_METER) / width
 
 
 class Bid:
     """One offer brought to the unit of comparison; dollars.
 
-    Attributes
+    Parameters
     ----------
-    name : str
-        As given, or ``Offer 1``.
+    at, name : int, str
+        Where it stands in the list, and what it is called there.
     price, per : float, str
         As asked.
-    asked : float
-        In the unit of comparison, as it lies there.
-    usable : float
-        In the unit of comparison, of what is left after the waste.
-    at : int
-        Where it stands in the list.
+    sizes : tuple
+        Thickness, width, length in inches; None for what the comparison doesn't need.
+    waste : float
+        Percent of it that can't be used.
+    unit : str
+        The unit of comparison.
+
+    Attributes
+    ----------
+    asked, usable : float
+        In the unit of comparison: as it lies there, and of what is left after the waste.
     """
 
-    def __init__(self, row: "Given", at: int, unit: str) -> None:
+    def __init__(
+        self,
+        at: int,
+        name: str,
+        price: float,
+        per: str,
+        sizes: "tuple[float | None, ...]",
+        waste: float,
+        unit: str,
+    ) -> None:
         self.at = at
-        self.name = row.text("name") or f"Offer {at + 1}"
-        self.price = row.number("price")
-        self.per = row.text("per")
-        self.sizes = [row.maybe(name) for name in ("thickness", "width", "length")]
-        run = [
-            inches_run(side, self.sizes[0] or 1.0, self.sizes[1] or 1.0, self.sizes[2] or 1.0)
-            for side in (self.per, unit)
-        ]
-        self.asked = self.price * run[1] / run[0]
-        self.usable = self.asked / (1 - row.number("waste") / 100)
+        self.name = name
+        self.price = price
+        self.per = per
+        self.sizes = sizes
+        self.waste = waste
+        known = [size or 1.0 for size in sizes]
+        run = [inches_run(side, known[0], known[1], known[2]) for side in (per, unit)]
+        self.asked = price * run[1] / run[0]
+        self.usable = self.asked / (1 - waste / 100)
 
     def thin(self) -> bool:
         """Tell whether it is billed thicker than it is."""
@@ -98,27 +106,15 @@ class Bid:
         return thickness is not None and thickness < 1
 
 
-def bids_of(rows: "list[Given]", unit: str) -> "list[Bid]":
-    """Return the offers in one unit, cheapest first; of equals the earlier given first.
+def cheapest_first(bids: "list[Bid]") -> "list[Bid]":
+    """Return the offers in order of price; of equals the earlier given first.
 
     Raises
     ------
     Refusal
-        On every size that is needed for it and not given; on a price that can't be meant.
+        On a price that can't be meant.
     """
-    missing: list[FieldError] = []
-    for at, row in enumerate(rows):
-        for name in sizes_between(row.text("per"), unit):
-            if row.maybe(name) is None:
-                words = (
-                    f"The {name} is needed to bring a price per {NAMES[row.text('per')]} to one "
-                    f"per {NAMES[unit]}."
-                )
-                missing.append(FieldError(f"offers.{at}.{name}", words, True))
-    if missing:
-        raise Refusal.of(missing)
-    bids = [Bid(row, at, unit) for at, row in enumerate(rows)]
-    bids.sort(key=lambda bid: (bid.usable, bid.at))
+    bids = sorted(bids, key=lambda bid: (bid.usable, bid.at))
     if bids[-1].usable > _MOST_TIMES * bids[0].usable:
         raise Refusal(
             f"offers.{bids[-1].at}.price",

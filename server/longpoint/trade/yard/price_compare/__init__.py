@@ -1,8 +1,12 @@
 """One yard asks by the board foot, another by the piece: which is the better buy?"""
 
-from ..lengths import Scale, show_money, show_number
-from ..tool import Answer, Choice, Drawing, Given, Length, Number, Rows, Text, Tool
-from .price_units import NAMES, UNITS, Bid, bids_of
+from ...lengths import Scale, show_money, show_number
+from ...tool import Answer, Choice, Drawing, Given, Gives, Length, Number, Rows, Text, Tool
+from .units import NAMES, UNITS, Bid, cheapest_first, sizes_between
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
 
 _CENT = 0.005  # Dollars: closer than this no bill tells two prices apart.
 _BAR, _PITCH, _LONGEST = 1.0, 1.5, 10.0  # Inches on the drawing.
@@ -11,9 +15,11 @@ _BAR, _PITCH, _LONGEST = 1.0, 1.5, 10.0  # Inches on the drawing.
 def work(given: Given, scale: Scale) -> Answer:
     """Return the offers in one unit, the better buy and by how much."""
     unit = given.text("compare")
-    bids = bids_of(given.rows("offers"), unit)
+    rows = enumerate(given.rows("offers"))
+    bids = cheapest_first([_bid(row, at, unit) for at, row in rows])
     amount = given.maybe("amount")
     answer = Answer(scale)
+    _verdict(answer, bids, unit)
     _figures(answer, bids, unit)
     _amount(answer, bids, amount)
     _table(answer, bids, unit, amount)
@@ -22,14 +28,40 @@ def work(given: Given, scale: Scale) -> Answer:
     return answer
 
 
+def _bid(row: Given, at: int, unit: str) -> Bid:
+    sizes = tuple([row.maybe(name) for name in ("thickness", "width", "length")])
+    name = row.text("name") or f"Offer {at + 1}"
+    return Bid(at, name, row.number("price"), row.text("per"), sizes, row.number("waste"), unit)
+
+
+def _verdict(answer: Answer, bids: "list[Bid]", unit: str) -> None:
+    """Say which offer, at what price and how far below the next, and that waste is in it."""
+    best, second = bids[0], bids[1]
+    price = f"{show_money(best.usable)} a {NAMES[unit]}"
+    price += ", waste counted" if [bid for bid in bids if bid.waste] else ""
+    less = show_money(second.usable - best.usable) + " less than "
+    if second.usable - best.usable < _CENT:
+        answer.verdict(
+            f"No difference: {best.name} and {second.name} come to {price}",
+            f"No difference between the two best: {price}",
+        )
+        return
+    answer.verdict(
+        f"{best.name} is the better buy: {price}, {less}{second.name}",
+        f"{best.name}: {price}, {less}{second.name}",
+        f"{best.name}: {price}, {less}the next",
+        f"The best is {price}, {less}the next",
+    )
+
+
 def _figures(answer: Answer, bids: "list[Bid]", unit: str) -> None:
     best, second, last = bids[0], bids[1], bids[-1]
-    answer.words("best", best.name, label="Better buy", lead=True)
+    answer.words("best", best.name, lead=True)
     answer.money("best_price", best.usable, label="A " + NAMES[unit], lead=True)
-    answer.money("difference", second.usable - best.usable, label="Cheaper by")
-    answer.number("difference_percent", _percent(second, best), "%", label="That is", places=1)
+    answer.money("difference", second.usable - best.usable)
+    answer.number("difference_percent", _percent(second, best), "%", places=1)
     if len(bids) > 2:
-        answer.money("spread", last.usable - best.usable, label="Dearest over best")
+        answer.money("spread", last.usable - best.usable)
 
 
 def _percent(bid: Bid, best: Bid) -> float:
@@ -40,8 +72,8 @@ def _percent(bid: Bid, best: Bid) -> float:
 def _amount(answer: Answer, bids: "list[Bid]", amount: "float | None") -> None:
     if amount is None:
         return
-    answer.money("total", amount * bids[0].usable, label="For all you need")
-    answer.money("saving", amount * (bids[1].usable - bids[0].usable), label="Saved on it")
+    answer.money("total", amount * bids[0].usable)
+    answer.money("saving", amount * (bids[1].usable - bids[0].usable))
 
 
 def _table(answer: Answer, bids: "list[Bid]", unit: str, amount: "float | None") -> None:
@@ -71,10 +103,18 @@ def _notes(answer: Answer, bids: "list[Bid]", unit: str) -> None:
         answer.note("Waste is counted in: the prices are for what ends up in the work.")
     if [bid for bid in bids if bid.thin() and (bid.per == "board-foot") != (unit == "board-foot")]:
         answer.note("Stock thinner than an inch is counted as an inch thick, as the bill does.")
-    if unit == "lineal-foot" and _differ(bids, 1):
-        answer.note("The widths differ, and a lineal foot doesn't count them.")
-    if unit != "board-foot" and _differ(bids, 0):
-        answer.note(f"The thicknesses differ, and a {NAMES[unit]} doesn't count them.")
+    if unit == "lineal-foot":
+        answer.note(
+            "The widths differ, and a lineal foot doesn't count them."
+            if _differ(bids, 1)
+            else "A lineal foot counts no width: compare boards of one width, or by the board foot."
+        )
+    if unit != "board-foot":
+        answer.note(
+            f"The thicknesses differ, and a {NAMES[unit]} doesn't count them."
+            if _differ(bids, 0)
+            else f"A {NAMES[unit]} counts no thickness: compare stock of one thickness."
+        )
     answer.note(
         "Softwood and surfaced hardwood are billed by the size before surfacing: give the label's "
         "sizes, not the tape's, where a price is per board foot."
@@ -100,36 +140,32 @@ def _bars(bids: "list[Bid]", unit: str) -> Drawing:
     return view
 
 
+class _SizeNeeded(Length):
+    """A size of an offer, asked only where the offer's price can't be compared without it."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        units = (earlier["per"], earlier["compare"])
+        return None not in units and self.name in sizes_between(units[0], units[1])
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
 _OFFER = [
     Text("name", "Name", optional=True, default_text="offer"),
     Number("price", "Price", unit="$", least=0.01, most=10000),
     Choice("per", "Price per", list(UNITS), default="board-foot"),
-    Length(
+    _SizeNeeded(
         "thickness",
         "Thickness",
         least=1 / 64,
         most=60,
-        optional=True,
-        default_text="-",
-        help="By the label: 1 for 4/4. Needed to or from board feet.",
+        help="By the label: 1 for 4/4. To or from board feet.",
     ),
-    Length(
-        "width",
-        "Width",
-        least=1 / 16,
-        most=240,
-        optional=True,
-        default_text="-",
-        help="Needed to or from lineal feet and pieces.",
+    _SizeNeeded(
+        "width", "Width", least=1 / 16, most=240, help="To or from lineal feet and pieces."
     ),
-    Length(
-        "length",
-        "Length",
-        least=1 / 2,
-        optional=True,
-        default_text="-",
-        help="Of one piece. Needed where the price is per piece.",
-    ),
+    _SizeNeeded("length", "Length", least=1 / 2, help="Of one piece, where it has the price."),
     Number("waste", "Waste", unit="%", default=0, most=90, help="Of it, what can't be used."),
 ]
 
@@ -141,13 +177,13 @@ TOOL = Tool(
     "better buy?",
     finds=("lumber", "cost", "cheaper", "linear foot", "plywood"),
     inputs=[
-        Rows("offers", "Offers", _OFFER, row="offer", least=2, most=40),
         Choice(
             "compare",
             "Compare by the",
             [choice for choice in UNITS if choice[0] != "piece"],
             default="board-foot",
         ),
+        Rows("offers", "Offers", _OFFER, row="offer", least=2, most=40),
         Number(
             "amount",
             "You need",
@@ -159,14 +195,21 @@ TOOL = Tool(
         ),
     ],
     work=work,
+    gives=[
+        Gives("best", "text", "Better buy"),
+        Gives("best_price", "money", "Best price"),
+        Gives("difference", "money", "Cheaper by"),
+        Gives("difference_percent", "number", "That is"),
+        Gives("spread", "money", "Dearest over best", sometimes=True),
+        Gives("total", "money", "For all you need", sometimes=True),
+        Gives("saving", "money", "Saved on it", sometimes=True),
+    ],
     example={
         "offers": [
             {
                 "name": "Mill",
                 "price": "5.40",
                 "per": "board-foot",
-                "thickness": "1",
-                "width": "6",
                 "waste": 25,
             },
             {
