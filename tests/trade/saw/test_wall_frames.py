@@ -110,13 +110,16 @@ def test_pieces_and_blocks_make_the_frame(
     outer = box(0, 0, wide, high)
     ring = outer.difference(box(trim / 4, trim / 4, wide - trim / 4, high - trim / 4))
     parts = [
-        turned(piece_outline(piece, way, trim / 4, set_in), quarter, wide, high)
-        for quarter, piece in enumerate(got["pieces"][:4])
+        turned(
+            piece_outline(got["pieces"][quarter % 2], way, trim / 4, set_in), quarter, wide, high
+        )
+        for quarter in range(4)
     ]
+    assert [piece["count"] for piece in got["pieces"][:2]] == [2, 2]
     if way != "none":
         low = set_in if way == "notch" else 0.0
-        assert got["pieces"][4]["count"] == 4
-        size = got["pieces"][4]["length"]
+        assert got["pieces"][2]["count"] == 4
+        size = got["pieces"][2]["length"]
         for x in (low, wide - low - size):
             parts += [box(x, y, x + size, y + size) for y in (low, high - low - size)]
             ring = ring.union(parts[-1]).union(parts[-2])
@@ -163,13 +166,48 @@ def test_an_obstacle_lands_where_the_shapes_say(
     assert (words == f"inside frame {inside[0]}") if inside else "inside" not in words
 
 
-def test_the_numbers_of_frames_offered_do_clear_the_obstacles() -> None:
+def test_frames_that_would_hit_are_refused_in_the_first_line_and_the_numbers_offered_clear() -> (
+    None
+):
     inputs: dict[str, Any] = {"length": 96, "height": 36, "trim_width": 1.5}
     spots = [{"center": 30, "up": 12}, {"center": 48, "up": 30}]
-    notes = answer("wall-frames", **inputs, count=3, obstacles=spots)["notes"]
-    offer = next(note for note in notes if "clear with" in note)
-    counts = [int(word) for word in offer.rstrip(".").split() if word.isdigit()]
+    verdict = answer("wall-frames", **inputs, count=3, obstacles=spots)["verdict"]
+    assert verdict.startswith("Don't cut: Obstacle 1 lands on frame 1, right side.")
+    offer = verdict.split(". ")[1]
+    counts = [int(word.strip(",")) for word in offer.split() if word.strip(",").isdigit()]
     assert counts
+    assert all(1.5 <= count <= 6 for count in counts), "half to twice as many: no wild offers"
     for count in counts:
         again = answer("wall-frames", **inputs, count=count, obstacles=spots)
         assert "Every obstacle is clear of the trim." in again["notes"]
+        assert again["verdict"].startswith(f"{count} frame")
+
+
+WINDOW = {"name": "Window", "from_left": 53.5, "width": 36, "bottom": 30, "top": 84}
+
+
+def test_balloons_of_the_drawing_are_the_tags_of_the_list() -> None:
+    for inputs in (
+        {"length": 96, "height": 36, "trim_width": 1.5, "count": 3},
+        {"length": 143, "height": 96, "trim_width": 1.5, "count": 4, "openings": [WINDOW]},
+    ):
+        got = answer("wall-frames", **inputs)
+        for view in (got["drawing"], *got["details"]):
+            balloons = {shape["text"] for shape in view["shapes"] if shape["shape"] == "tag"}
+            assert balloons <= {piece["tag"] for piece in got["pieces"]}
+        drawn = {s["text"] for s in got["drawing"]["shapes"] if s["shape"] == "tag"}
+        assert drawn == {piece["tag"] for piece in got["pieces"]}
+
+
+def test_one_frame_says_nothing_of_between() -> None:
+    got = answer("wall-frames", length=20, height=48, trim_width=1, count=1)
+    assert not {"between", "pitch"} & figures_of(got).keys()
+    assert "apart" not in got["verdict"]
+
+
+def test_tags_stay_when_the_frame_under_a_window_goes() -> None:
+    inputs: dict[str, Any] = {"length": 143, "height": 96, "trim_width": 1.5, "count": 4}
+    for bottom, tags in ((30, ["1", "2", "3", "4", "5", "6", "7", "8"]), (6, ["1", "2", "5", "6"])):
+        got = answer("wall-frames", **inputs, openings=[WINDOW | {"bottom": bottom}])
+        assert [piece["tag"] for piece in got["pieces"]][: len(tags)] == tags
+        assert got["pieces"][-1]["tag"] == "8"
