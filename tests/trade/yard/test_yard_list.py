@@ -118,3 +118,19 @@ def test_what_the_tape_says_can_go_on_the_list_with_one_tap() -> None:
     assert (kept["input"], kept["words"]) == ("yard", "2x4: 1 3/4 x 3 1/2")
     assert figures("stock-sizes", label="2x4", yard=[kept["row"]])["thickness"] == 1.75
     assert answer("stock-sizes", label="2x4")["keeps"] == []
+
+
+def test_what_a_tally_paid_for_a_thickness_can_go_on_the_list_with_one_tap() -> None:
+    """By hand: a part of 13/16 out of the 4/4 so kept costs that price a board foot."""
+    boards = [{"width": 6, "length": 8, "thickness": "4/4"}, {"width": 6, "thickness": "8/4"}]
+    kept = answer("board-tally", boards=boards, price=6.5)["keeps"]
+    assert [each["words"] for each in kept] == [
+        "4/4: thickness 1, $6.50 a board foot",
+        "8/4: thickness 2, $6.50 a board foot",
+    ]
+    assert [each["input"] for each in kept] == ["yard", "yard"]
+    part = {"family": "hardwood", "thickness": "13/16", "width": 5, "length": 46}
+    rows = [each["row"] for each in kept]
+    asked = answer("part-to-stock", yard=rows, **part)
+    assert "your list" in str(asked["tables"][0]["rows"][0])
+    assert answer("board-tally", boards=boards)["keeps"] == []

@@ -163,7 +163,10 @@ def keep_size(
         row["width"] = width
     if price is not None:
         row["price"], row["per"] = price, per
-    answer.keep("yard", f"{label}: {sizes_words(thickness, width, answer.scale)}", row)
+    words = f"{label}: {sizes_words(thickness, width, answer.scale)}"
+    if price is not None:
+        words += f", {show_money(price)} a {dict(UNITS)[per]}"
+    answer.keep("yard", words, row)
 
 
 def show_seen(answer: Answer, seen: "list[Seen]") -> None:

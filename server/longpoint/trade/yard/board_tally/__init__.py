@@ -1,93 +1,127 @@
 """Board by board at the stack: how many board feet are these, what do they cost, is it enough?"""
 
-from ..lengths import Scale, show_number
-from ..tool import Answer, Choice, Count, Given, Length, Number, Rows, Text, Tool
-from .feet import Feet
-from .tally import CUBIC_METERS, Tally
-from .tally_views import laid_out, show_boards, show_thicknesses
-
-_ENOUGH = 1e-9  # Board feet: float noise is no reason to go back to the stack.
-
-
-class Price:
-    """What the yard asks.
-
-    Parameters
-    ----------
-    dollars : float or None
-        For one board foot or lineal foot; None where it isn't known.
-    per : str
-        ``board-foot`` or ``lineal-foot``.
-    drying : float
-        Percent that the yard adds to board feet measured after drying.
-    """
-
-    def __init__(self, dollars: "float | None", per: str, drying: float) -> None:
-        self.dollars = dollars
-        self.per = per
-        self.drying = drying
-
-    def is_known(self) -> bool:
-        """Tell whether there is a price."""
-        return self.dollars is not None
-
-    def charged(self, board_feet: float) -> float:
-        """Return the board feet that are paid for."""
-        return board_feet * (1 + self.drying / 100)
-
-    def of(self, board_feet: float, lineal_feet: float) -> float:
-        """Return dollars for boards of so many board feet and lineal feet."""
-        by_length = self.per == "lineal-foot"
-        return (self.dollars or 0.0) * (lineal_feet if by_length else self.charged(board_feet))
+from ...lengths import Scale, show_money, show_number
+from ...lumber.board_feet import CUBIC_METERS
+from ...tool import Answer, Choice, Count, Given, Gives, Length, Number, Rows, Text, Tool
+from ..feet import Feet
+from ..yard_list import keep_size
+from .price import Price
+from .tally import ENOUGH, Line, Tally, going_back, thickness_words
+from .views import laid_out, show_boards, show_thicknesses
 
 
 def work(given: Given, scale: Scale) -> Answer:
     """Return the tally of a stack, its cost, and how much more the job wants."""
-    tally = Tally(given.rows("boards"), given.text("rule") == "graded")
+    lines = [
+        Line(row.text("thickness"), row.number("width"), row.maybe("length"), row.count("count"))
+        for row in given.rows("boards")
+    ]
+    tally = Tally(lines, given.text("rule") == "graded")
     price = Price(given.maybe("price"), given.text("price_per"), given.number("drying"))
+    waste, target = given.number("waste"), given.maybe("target")
     answer = Answer(scale)
     _figures(answer, tally, price)
-    _target(answer, given, tally.board_feet())
+    if target is None:
+        _good_for(answer, tally, price, waste)
+    else:
+        _target(answer, tally, target * (1 + waste / 100), waste)
     _notes(answer, tally, price)
     show_boards(answer, tally, price)
     show_thicknesses(answer, tally, price)
+    _keep(answer, tally, price)
     answer.draw(laid_out(tally, scale))
     return answer
 
 
 def _figures(answer: Answer, tally: Tally, price: Price) -> None:
     feet, lineal = tally.board_feet(), tally.lineal_feet()
-    answer.number("board_feet", feet, "bf", label="Board feet", lead=True)
+    answer.number("board_feet", feet, "bf", lead=True)
     if price.is_known():
-        answer.money("cost", price.of(feet, lineal), label="Cost", lead=True)
-    answer.number("lineal_feet", lineal, "ft", label="Lineal feet")
-    answer.count("board_count", sum([board.count for board in tally.boards]), label="Boards")
+        answer.money("cost", price.of(feet, lineal), lead=True)
+    answer.number("lineal_feet", lineal, "ft")
+    answer.count("board_count", tally.count())
     if tally.graded:
-        surface = sum([board.surface for board in tally.boards])
-        answer.count("surface_measure", surface, label="Surface measure")
+        answer.count("surface_measure", sum([board.surface for board in tally.boards]))
     if price.drying:
-        answer.number("board_feet_charged", price.charged(feet), "bf", label="Board feet charged")
+        answer.number("board_feet_charged", price.charged(feet), "bf")
     if answer.scale.units == "mm":
-        answer.number("cubic_meters", feet * CUBIC_METERS, "m³", label="Cubic meters", places=4)
+        answer.number("cubic_meters", feet * CUBIC_METERS, "m³", places=4)
 
 
-def _target(answer: Answer, given: Given, feet: float) -> None:
-    """Add what the job wants with its waste, or what these boards are good for."""
-    waste, target = given.number("waste"), given.maybe("target")
+def _good_for(answer: Answer, tally: Tally, price: Price, waste: float) -> None:
+    """Say what is there and what a job may take of it."""
+    feet, boards = tally.board_feet(), tally.count()
+    good = feet / (1 + waste / 100)
+    answer.number("good_for", good, "bf")
     more = show_number(waste)
-    if target is None:
-        answer.number("good_for", feet / (1 + waste / 100), "bf", label="Good for a job of")
-        answer.note(f"{more} percent for waste is counted on top of what a job's parts measure.")
+    answer.note(f"{more} percent for waste is counted on top of what a job's parts measure.")
+    what = f"{feet_words(feet)} in {boards} board{'s' if boards > 1 else ''}"
+    what += " by grading rules" if tally.graded else ""
+    if price.is_known():
+        what += ", " + show_money(price.of(feet, tally.lineal_feet()))
+    answer.verdict(
+        f"{what}: good for a job of {show_number(good)} with {more} % waste",
+        f"{what}: good for {show_number(good)}",
+        what,
+    )
+
+
+def _target(answer: Answer, tally: Tally, to_buy: float, waste: float) -> None:
+    """Say how much is still to be picked, or what is over and which boards can go back."""
+    feet, more = tally.board_feet(), f"{show_number(waste)} % waste"
+    answer.number("board_feet_to_buy", to_buy, "bf", lead=True)
+    answer.number("still_to_pick", max(0.0, to_buy - feet), "bf")
+    if feet < to_buy - ENOUGH:
+        missing = feet_words(to_buy - feet)
+        answer.verdict(
+            f"Pick {missing} more: {show_number(feet)} of {show_number(to_buy)}, {more} counted",
+            f"Pick {missing} more, {more} counted",
+        )
         return
-    to_buy = target * (1 + waste / 100)
-    answer.number("board_feet_to_buy", to_buy, "bf", label="Board feet to buy", lead=True)
-    answer.number("still_to_pick", max(0.0, to_buy - feet), "bf", label="Still to pick")
-    job = f"A job of {show_number(target)} board feet wants {show_number(to_buy)} with {more} "
-    if feet >= to_buy - _ENOUGH:
-        over = show_number(max(0.0, feet - to_buy))
-        answer.note(job + f"percent for waste: these are enough, with {over} over.")
-    else:
-        answer.note(job + f"percent for waste: {show_number(to_buy - feet)} more to pick.")
+    back = going_back(tally.boards, feet - to_buy, tally.graded)
+    enough = f"Enough: {feet_words(max(0.0, feet - to_buy))} over"
+    if not back:
+        answer.verdict(f"{enough}, {more} counted", enough)
+        return
+    names = _back_words(back)
+    answer.words("go_back", names)
+    answer.verdict(
+        f"{enough}, {more} counted; {names} can go back",
+        f"{enough}; {names} can go back",
+        f"{enough}, {more} counted; some boards can go back",
+    )
+    answer.note(
+        f"Can go back, largest first: {names}. Look that what stays still holds the longest and "
+        "the widest part."
+    )
+
+
+def feet_words(board_feet: float) -> str:
+    """Return board feet in words.
+
+    >>> feet_words(1), feet_words(13.75)
+    ('1 board foot', '13.75 board feet')
+    """
+    number = show_number(board_feet)
+    return number + (" board foot" if number == "1" else " board feet")
+
+
+def _back_words(back: "list[tuple[int, int]]") -> str:
+    """Return which lines of the tally, and how many boards of each.
+
+    >>> _back_words([(3, 1), (5, 2)])
+    'board 3, 2 of board 5'
+    """
+    return ", ".join([(f"{many} of " if many > 1 else "") + f"board {at}" for at, many in back])
+
+
+def _keep(answer: Answer, tally: Tally, price: Price) -> None:
+    """Offer each thickness with its price for the person's list."""
+    if not price.is_known():
+        return
+    for thickness in sorted({board.thickness for board in tally.boards}):
+        label = thickness_words(thickness)
+        keep_size(answer, label, "hardwood", thickness, None, price.dollars, price.per)
 
 
 def _notes(answer: Answer, tally: Tally, price: Price) -> None:
@@ -134,7 +168,7 @@ TOOL = Tool(
     place="yard",
     title="Board tally",
     question="Board by board at the stack: how many board feet, what do they cost, is it enough?",
-    finds=("lumber", "board foot", "hardwood", "waste", "rough"),
+    finds=("lumber", "board foot", "bf", "bd ft", "hardwood", "waste", "rough"),
     inputs=[
         Rows(
             "boards",
@@ -203,6 +237,19 @@ TOOL = Tool(
         ),
     ],
     work=work,
+    gives=[
+        Gives("board_feet", "number", "Board feet"),
+        Gives("cost", "money", "Cost", sometimes=True),
+        Gives("lineal_feet", "number", "Lineal feet"),
+        Gives("board_count", "count", "Boards"),
+        Gives("surface_measure", "count", "Surface measure", sometimes=True),
+        Gives("board_feet_charged", "number", "Board feet charged", sometimes=True),
+        Gives("cubic_meters", "number", "Cubic meters", sometimes=True),
+        Gives("good_for", "number", "Good for a job of", sometimes=True),
+        Gives("board_feet_to_buy", "number", "Board feet to buy", short="to buy", sometimes=True),
+        Gives("still_to_pick", "number", "Still to pick", sometimes=True),
+        Gives("go_back", "text", "Can go back", sometimes=True),
+    ],
     example={
         "boards": [
             {"width": "6 1/4", "length": 10, "thickness": "4/4"},

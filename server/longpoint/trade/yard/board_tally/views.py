@@ -1,19 +1,16 @@
 """Show a tally: every board in a table, each thickness by itself, and the boards laid out."""
 
-from ..lengths import Scale, show_money, show_number
-from ..tool import Answer, Drawing
-from .feet import show_feet
+from ...lengths import Scale, show_money, show_number
+from ...tool import Answer, Drawing
+from ..feet import show_feet
+from .price import Price
 from .tally import Board, Tally, thickness_words
-
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from .board_tally import Price
 
 MOST_TAGS = 12
 _BETWEEN = 1.0  # Inches from board to board in the drawing.
 
 
-def show_boards(answer: Answer, tally: Tally, price: "Price") -> None:
+def show_boards(answer: Answer, tally: Tally, price: Price) -> None:
     """Add the table of boards with its sum."""
     columns = ["Board", "Size", "Count"]
     columns += ["SM"] if tally.graded else []
@@ -22,12 +19,11 @@ def show_boards(answer: Answer, tally: Tally, price: "Price") -> None:
     for at, board in enumerate(tally.boards):
         size = board_words(board, answer.scale)
         rows.append([str(at + 1), size, str(board.count)] + _cells([board], tally.graded, price))
-    everything = sum([board.count for board in tally.boards])
-    rows.append(["All", "", str(everything)] + _cells(tally.boards, tally.graded, price))
+    rows.append(["All", "", str(tally.count())] + _cells(tally.boards, tally.graded, price))
     answer.table("Board by board", columns, rows)
 
 
-def _cells(boards: "list[Board]", graded: bool, price: "Price") -> "list[str]":
+def _cells(boards: "list[Board]", graded: bool, price: Price) -> "list[str]":
     feet = sum([board.board_feet for board in boards])
     lineal = sum([board.lineal_feet() for board in boards])
     cells = [str(sum([board.surface for board in boards]))] if graded else []
@@ -35,7 +31,7 @@ def _cells(boards: "list[Board]", graded: bool, price: "Price") -> "list[str]":
     return cells + ([show_money(price.of(feet, lineal))] if price.is_known() else [])
 
 
-def show_thicknesses(answer: Answer, tally: Tally, price: "Price") -> None:
+def show_thicknesses(answer: Answer, tally: Tally, price: Price) -> None:
     """Add the sums by thickness, thinnest first, where there is more than one."""
     found = sorted({board.thickness for board in tally.boards})
     if len(found) < 2:

@@ -8,18 +8,20 @@ before surfacing. A surface measure of exactly a half goes up and down by turns:
 """
 
 import math
+from collections import namedtuple
 
-from ..lengths import read_length
-from ..lumber.labels import size_words
-from ..reading import DIGITS, Unreadable, quoted
-from ..refusal import FieldError, Refusal
+from ...lengths import read_length
+from ...lumber.board_feet import board_feet, counted_thickness
+from ...lumber.labels import size_words
+from ...reading import DIGITS, Unreadable, quoted
+from ...refusal import FieldError, Refusal
 
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from ..rows import Given
+Line = namedtuple("Line", ("thickness", "width", "feet", "count"))
+"""A line of the tally as said: thickness as a text, width in inches, length in feet; an empty
+thickness and a length of None are those of the line above."""
 
-CUBIC_METERS = 144 * 0.0254**3
-"""Cubic meters in a board foot of 144 cubic inches, exactly."""
+ENOUGH = 1e-9
+"""Board feet: float noise is no reason to go back to the stack."""
 
 THICKEST = 6.0  # 24/4, where the rules' list of thicknesses ends.
 _HAIR = 1e-9  # Float noise must not turn a whole foot or an exact half.
@@ -52,13 +54,16 @@ class Board:
         self.surface = 0
         self.board_feet = self.exact()
 
-    def counted_thickness(self) -> float:
-        """Return the thickness that is paid for, inches: never less than one."""
-        return max(self.thickness, 1.0)
-
     def exact(self) -> float:
         """Return the board feet of all of them, nothing rounded."""
-        return self.count * self.counted_thickness() * self.width * self.feet / 12
+        return self.count * board_feet(self.thickness, self.width, self.feet * 12)
+
+    def most_each(self, graded: bool) -> float:
+        """Return the board feet that one of them stands for at most, by the rule in force."""
+        if not graded:
+            return self.board_feet / self.count
+        measure = self.width * self.counted_feet / 12
+        return int(math.floor(measure + 0.5 + _HAIR)) * counted_thickness(self.thickness)
 
     def lineal_feet(self) -> float:
         """Return the length of all of them end to end, in feet, as measured."""
@@ -91,9 +96,7 @@ class Tally:
 
     Parameters
     ----------
-    rows : list of Given
-        Each with `thickness` (text), `width` (inches), `length` (feet) and `count`; a thickness
-        or length that is not given is that of the board above.
+    lines : list of Line
     graded : bool
         Round as the grading rules do.
 
@@ -103,18 +106,22 @@ class Tally:
         On the thickness or the length of a board.
     """
 
-    def __init__(self, rows: "list[Given]", graded: bool) -> None:
+    def __init__(self, lines: "list[Line]", graded: bool) -> None:
         self.graded = graded
         self.halves = Halves()
         self.boards: list[Board] = []
         errors: list[FieldError] = []
         thickness, feet = "", None
-        for at, row in enumerate(rows):
-            thickness = row.text("thickness") or thickness
-            feet = feet if row.maybe("length") is None else row.maybe("length")
-            self._take(at, row, thickness, feet, errors)
+        for at, line in enumerate(lines):
+            thickness = line.thickness or thickness
+            feet = feet if line.feet is None else line.feet
+            self._take(at, line, thickness, feet, errors)
         if errors:
             raise Refusal.of(errors)
+
+    def count(self) -> int:
+        """Return how many boards there are."""
+        return sum([board.count for board in self.boards])
 
     def board_feet(self) -> float:
         """Return the board feet of the whole tally."""
@@ -129,7 +136,7 @@ class Tally:
         return sum([board.lineal_feet() for board in self.boards])
 
     def _take(
-        self, at: int, row: "Given", said: str, feet: "float | None", errors: "list[FieldError]"
+        self, at: int, line: Line, said: str, feet: "float | None", errors: "list[FieldError]"
     ) -> None:
         """Add a board, or what is wrong with it."""
         field = f"boards.{at}."
@@ -144,7 +151,7 @@ class Tally:
         except Unreadable as unreadable:
             errors.append(FieldError(field + "thickness", str(unreadable)))
             return
-        board = Board(thickness, row.number("width"), feet, row.count("count"))
+        board = Board(thickness, line.width, feet, line.count)
         self.boards.append(board)
         if self.graded and not self._grade(board):
             errors.append(FieldError(field + "length", _SHORT))
@@ -154,8 +161,25 @@ class Tally:
         board.counted_feet = math.floor(board.feet + _HAIR)
         measure = board.width * board.counted_feet / 12
         board.surface = self.halves.rounded(measure, board.count)
-        board.board_feet = board.surface * board.counted_thickness()
+        board.board_feet = board.surface * counted_thickness(board.thickness)
         return board.counted_feet > 0
+
+
+def going_back(boards: "list[Board]", over: float, graded: bool) -> "list[tuple[int, int]]":
+    """Return which boards the job can spare, the largest first, as line from 1 and how many.
+
+    `over` is what is there beyond the job, in board feet.
+    """
+    each = [(-board.most_each(graded), at) for at, board in enumerate(boards)]
+    back = []
+    for negative, at in sorted(each):
+        feet, many = -negative, boards[at].count
+        if feet > 0:
+            many = min(many, int(math.floor((over + ENOUGH) / feet)))
+        if many:
+            back.append((at + 1, many))
+            over -= feet * many
+    return back
 
 
 _SHORT = (
