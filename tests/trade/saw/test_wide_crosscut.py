@@ -58,11 +58,14 @@ def test_the_cuts_part_as_the_planes_do(
         fence_error=error,
         flip=flip,
     )
-    assume(found["cuts"] == 2)
+    assume(found.get("cuts") == 2)
     parted = cuts_part_by(angle, error, flip)
     assert math.isclose(found["meeting_error"], parted, abs_tol=1e-6)
     half = math.dist((0, 0), (width / 2, width / 2 * math.tan(math.radians(angle))))
+    # Rolled over, half the line stands off the other half; end for end the whole line is off.
     off = half * math.tan(math.radians(parted))
+    if flip == "round":
+        off = 2 * half * math.tan(math.radians(error))
     assert math.isclose(found["off_line"], off, abs_tol=1e-6)
 
 
@@ -83,7 +86,8 @@ def test_the_cuts_reach_across_and_no_fewer_would(width: float, reach: float, an
     assume(abs(width - crossed) > 1e-6)
     assume(abs(width - 2 * crossed) > 1e-6)
     passes = math.ceil(width / crossed)
-    assert found["cuts"] == (passes if passes <= 2 else "another way")
+    assert found.get("cuts") == (passes if passes <= 2 else None)
+    assert ("other_way" in found) == (passes > 2)
     assert math.isclose(found["cut_length"] * line[1], width, rel_tol=1e-9)
 
 
@@ -97,5 +101,5 @@ def test_the_steepest_angles_are_where_the_number_of_cuts_changes(
         if steepest is None or not 0.01 < steepest < 74.9:
             continue
         for angle, is_enough in ((steepest - 0.005, True), (steepest + 0.005, False)):
-            got = figures("wide-crosscut", board_width=width, capacity=reach, angle=angle)["cuts"]
-            assert (got != "another way" and got <= cuts) is is_enough
+            got = figures("wide-crosscut", board_width=width, capacity=reach, angle=angle)
+            assert (got.get("cuts", 3) <= cuts) is is_enough
