@@ -183,8 +183,8 @@ def test_the_door_built_for_the_opening_that_is_given_on_is_the_leaf(
     """What a door set makes of the opening's width and height is the survey's own leaf."""
     found = answer("opening-survey", **taped(opening), leaves=leaves, route=route)
     given_on = figures(found)
-    size = {"width": given_on["opening_width"], "height": given_on["opening_height"]}
-    frame = {"stile": 2, "panel_thickness": 0.25, "leaves": leaves}
+    size = {name: given_on[name] for name in ("opening_width", "opening_height")}
+    frame = {"stile": 2, "panel_thickness": 0.25, "leaves": leaves, "kind": "passage"}
     built = figures(answer("door-set", **size, **frame))
     for name in ("leaf_width", "leaf_height"):
         assert built[name] == pytest.approx(given_on[name], abs=1e-9)

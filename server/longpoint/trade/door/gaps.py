@@ -12,6 +12,20 @@ if TYPE_CHECKING:
 
 MEETING_HELP = "Between the leaves."
 
+INSET, OVERLAY, PASSAGE = "inset", "overlay", "passage"
+
+BY_KIND = {
+    "side_gap": {INSET: "3/32", PASSAGE: "1/8"},
+    "head_gap": {INSET: "3/32", PASSAGE: "1/8"},
+    "floor_gap": {INSET: "3/32", PASSAGE: "1/2"},
+    "meeting_gap": {INSET: "3/32", OVERLAY: "1/8", PASSAGE: "1/8"},
+    "door_thickness": {INSET: "3/4", OVERLAY: "3/4", PASSAGE: "1 3/8"},
+    "bevel": {INSET: 0, PASSAGE: 3},
+}
+"""Usual sizes by the kind of door. Passage: Architectural Woodwork Standards, 1st edition, appendix
+B, typical prefit, and 4.1.17.2 for the bevel; NAVEDTRA 14069 for the thickness. Cupboards: common
+practice, no source; 3/32 is the most those standards allow between casework doors."""
+
 
 def gap(name: str, label: str, default: str, help: str, quantity: str = "") -> Length:
     """Return an input for a small clearance, in inches; 0 is allowed."""
@@ -44,7 +58,7 @@ def leaf_height(*was: str, **rest: "Any") -> Length:
 
 def door_thickness(*was: str, **rest: "Any") -> Length:
     """Return the input `door_thickness`: of an interior door unless `rest` says otherwise."""
-    given: dict[str, Any] = {"default": "1 3/8"}
+    given: dict[str, Any] = {} if "default_by" in rest else {"default": "1 3/8"}
     given.update(rest)
     return Length("door_thickness", "Door thickness", quantity="leaf thickness", was=was, **given)
 
@@ -61,10 +75,53 @@ def hinge_gap(*was: str, **rest: "Any") -> Length:
     return Length("hinge_gap", "Hinge gap", quantity="hinge gap", was=was, **given)
 
 
+def kind_of_door() -> Choice:
+    """Return the input `kind`: what the leaves close, and so the gaps they are hung with."""
+    return Choice(
+        "kind",
+        "Kind",
+        [
+            (INSET, "cupboard, inset"),
+            (OVERLAY, "cupboard, overlay"),
+            (PASSAGE, "passage door"),
+        ],
+    )
+
+
 def leaves() -> Choice:
     """Return the input `leaves`: one, or a pair."""
     return Choice(
         "leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1", quantity="leaves"
+    )
+
+
+def gaps_by_kind() -> "list[Input]":
+    """Return the inputs for all gaps of a leaf whose `kind` and `leaves` are asked before.
+
+    A leaf that overlays its opening has no gaps in it.
+    """
+    found: list[Input] = []
+    for name, label, help in (
+        ("side_gap", "Side gap", "Between leaf and jamb, each side."),
+        ("head_gap", "Head gap", "Above the leaf."),
+        ("floor_gap", "Floor gap", "Below the leaf: over the floor, or the cupboard's bottom."),
+    ):
+        found.append(_gap_by_kind(name, label, help, ("kind", INSET, PASSAGE)))
+    found.append(_gap_by_kind("meeting_gap", "Meeting gap", MEETING_HELP, ("leaves", "2")))
+    return found
+
+
+def _gap_by_kind(name: str, label: str, help: str, only_when: "tuple[object, ...]") -> Length:
+    return Length(
+        name,
+        label,
+        least=0,
+        most=6,
+        help=help,
+        default_by=("kind", BY_KIND[name]),
+        default_text="by the kind",
+        only_when=only_when,
+        quantity=label.lower(),
     )
 
 
