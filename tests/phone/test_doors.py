@@ -87,12 +87,12 @@ def test_the_hinges_are_marked(app: App) -> None:
     middle one halfway, (4 7/8 + 65 7/8) / 2 = 35 3/8. On the jamb all are 1/8 more.
     Leaves of 0.130 that close to 1/16: 0.130 - (1/8 - 1/16) / 2 = 0.09875 deep, 3/32 full.
     """
-    hinge = {"hinge_height": "4", "leaf_thickness": "0.130", "gap": "1/8"}
-    ask(app, "Site", "hinge-layout", door_height="79 3/8", door_thickness="1 3/4", **hinge)
+    hinge = {"hinge_height": "4", "leaf_thickness": "0.130", "hinge_gap": "1/8"}
+    ask(app, "Site", "hinge-layout", leaf_height="79 3/8", door_thickness="1 3/4", **hinge)
     app.expect_answer("Mortise depth", "3/32", "full")
     expect(line(app, "Figures", "Hinges")).to_contain_text("3")
     for where, tops in (
-        ("From door top", ("4 and 7/8", "35 and 3/8", "65 and 7/8")),
+        ("From leaf top", ("4 and 7/8", "35 and 3/8", "65 and 7/8")),
         ("From head", ("5", "35 and 1/2", "66")),
     ):
         for name, top in zip(("Top", "Middle", "Bottom"), tops, strict=True):

@@ -74,11 +74,11 @@ def test_hinge_mortise_of_a_residential_door_offline(app: App, context: BrowserC
     app.go("Site")
     app.page.get_by_role("link", name="how deep is the mortise").click()
     for label, text in (
-        ("Door height", "79"),
+        ("Leaf height", "79"),
         ("Door thickness", "1 3/8"),
         ("Hinge height", "3 1/2"),
-        ("Leaf thickness", "0.085"),
-        ("Gap to the jamb", "3/32"),
+        ("Hinge leaf thickness", "0.085"),
+        ("Hinge gap", "3/32"),
     ):
         app.enter(label, text)
     app.expect_answer("Mortise depth", "1/16", "full")

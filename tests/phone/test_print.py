@@ -176,7 +176,7 @@ def test_the_ruler_ticks_are_eighths_and_two_millimeters(app: App) -> None:
 def test_marks_stand_at_their_true_distances_over_all_pages(app: App, paper: str) -> None:
     open_hinges(app)
     pages = sheets(at_full_size(app, paper), "story stick")
-    for number, start in enumerate(("door top", "head")):
+    for number, start in enumerate(("leaf top", "head")):
         wanted = [inches(mark["value"]) for mark in HINGES.marks if mark["from"] == start]
         distances = [0.0, *(value * POINTS for value in wanted if value is not None)]
         assert marks_of(pages, number) == pytest.approx(distances, abs=CLOSE)
@@ -260,8 +260,8 @@ def test_the_page_itself_prints_all_it_says_and_no_bars_or_buttons(app: App) -> 
     pdf = printed(app)
     text = re.sub(r"\s+", " ", " ".join(text_of(page) for page in pdf.pages))
     for words in (
-        "Door height", "Mortise depth, each leaf", "Top hinge, top line", "Mortise length",
-        "Knife round the leaf itself", "Fire-rated doors", "usual swaging of butt hinges",
+        "Leaf height", "Mortise depth, each hinge leaf", "Top hinge, top line", "Mortise length",
+        "Knife round the hinge leaf itself", "Fire-rated doors", "usual swaging of butt hinges",
     ):  # fmt: skip
         assert words in text, words
     for words in ("Start over", "Earlier answers", "Print at full size", "Yard", "At the yard"):

@@ -2,22 +2,23 @@
 
 import itertools
 import math
+from typing import Any
 
 import pytest
 import shapely
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from tests.trade.asking import answer, figures
+from tests.trade.asking import answer, ask, figures
 
-DOOR = {"door_height": 80, "door_thickness": 1.375, "hinge_height": 3.5}
+DOOR = {"leaf_height": 80, "door_thickness": 1.375, "hinge_height": 3.5}
 SMALL = st.floats(min_value=0.01, max_value=0.3)
 
 
 @given(SMALL, SMALL, SMALL)
 def test_closed_up_the_stack_leaves_the_gap_wanted(leaf: float, gap: float, own: float) -> None:
     """Mortise, leaf, the hinge's own gap, leaf, mortise: added up face to face."""
-    found = figures("hinge-layout", leaf_thickness=leaf, gap=gap, closed_gap=own, **DOOR)
+    found = figures("hinge-layout", leaf_thickness=leaf, hinge_gap=gap, closed_gap=own, **DOOR)
     left = 2 * (leaf + found["packing"] - found["mortise_depth"]) + own
     assert math.isclose(left, gap, abs_tol=1e-12)
     assert found["mortise_depth"] == 0 or found["packing"] == 0
@@ -31,14 +32,14 @@ def test_closed_up_the_stack_leaves_the_gap_wanted(leaf: float, gap: float, own:
 def test_hinges_share_the_edge_evenly(height: float, hinges: int, size: float) -> None:
     found = answer(
         "hinge-layout",
-        door_height=height,
+        leaf_height=height,
         door_thickness=1.375,
         hinge_height=size,
         leaf_thickness=0.1,
-        gap=0.1,
+        hinge_gap=0.1,
         hinges=hinges,
     )
-    on_door = [mark["value"] for mark in found["marks"] if mark["from"] == "door top"]
+    on_door = [mark["value"] for mark in found["marks"] if mark["from"] == "leaf top"]
     on_jamb = [mark["value"] for mark in found["marks"] if mark["from"] == "head"]
     tops, bottoms = on_door[0::2], on_door[1::2]
     centers = [(top + bottom) / 2 for top, bottom in zip(tops, bottoms, strict=True)]
@@ -65,16 +66,16 @@ def test_hinges_share_the_edge_evenly(height: float, hinges: int, size: float) -
 )
 def test_hinges_by_the_published_table(thick: float, wide: float, high: float, weight: str) -> None:
     """Table of the Door and Hardware Institute, as hinge sellers reprint it."""
-    door = DOOR | {"door_thickness": thick, "choose": True, "door_width": wide}
-    found = figures("hinge-layout", leaf_thickness=0.1, gap=0.1, **door)
+    door = DOOR | {"door_thickness": thick, "choose": True, "leaf_width": wide}
+    found = figures("hinge-layout", leaf_thickness=0.1, hinge_gap=0.1, **door)
     assert (found["advised_height"], found["weight_class"]) == (high, weight)
 
 
 @given(st.floats(min_value=1.25, max_value=2.5), st.floats(min_value=0, max_value=2))
 def test_open_flat_the_door_lies_clear_of_the_trim(thick: float, throw: float) -> None:
     """Half a turn about the pin: the door's face then lies as far beyond it as before."""
-    door = DOOR | {"door_thickness": thick, "choose": True, "door_width": 30, "throw": throw}
-    found = figures("hinge-layout", leaf_thickness=0.1, gap=0.1, **door)
+    door = DOOR | {"door_thickness": thick, "choose": True, "leaf_width": 30, "throw": throw}
+    found = figures("hinge-layout", leaf_thickness=0.1, hinge_gap=0.1, **door)
     half = found["hinge_width"] / 2
     pin = half - found["mortise_width"]
     assert math.isclose(2 * pin, throw, abs_tol=1e-9)
@@ -92,7 +93,7 @@ def test_the_bit_that_follows_the_template_cuts_the_mortise(
     """Shapely moves the bushing in the opening, and the bit with it."""
     assume(bit < bushing - 0.01)
     asked = {"template": True, "bushing": bushing, "bit": bit, "corners": corners}
-    found = figures("hinge-layout", leaf_thickness=0.1, gap=0.1, **DOOR, **asked)
+    found = figures("hinge-layout", leaf_thickness=0.1, hinge_gap=0.1, **DOOR, **asked)
     past = -4 * bushing
     long, wide = found["template_length"], found["template_width"]
     round_off = found.get("template_radius", 0.0)
@@ -119,17 +120,23 @@ def test_old_hinges_keep_their_lines_on_the_jamb(lines: list[float], gap: float)
     lines = sorted(lines)
     assume(all(after - before >= 3.5 for before, after in itertools.pairwise(lines)))
     rows = [{"top_line": line} for line in lines]
-    asked = {"leaf_thickness": 0.1, "gap": 0.1, "head_gap": gap, "match": True, "existing": rows}
+    asked = {
+        "leaf_thickness": 0.1,
+        "hinge_gap": 0.1,
+        "head_gap": gap,
+        "match": True,
+        "existing": rows,
+    }
     marks = answer("hinge-layout", **DOOR, **asked)["marks"]
     on_jamb = [mark["value"] for mark in marks if mark["from"] == "head"][0::2]
-    on_door = [mark["value"] for mark in marks if mark["from"] == "door top"][0::2]
+    on_door = [mark["value"] for mark in marks if mark["from"] == "leaf top"][0::2]
     assert all(math.isclose(a, b) for a, b in zip(on_jamb, lines, strict=True))
     assert all(math.isclose(a + gap, b) for a, b in zip(on_door, lines, strict=True))
 
 
 def doubts(units: str, **inputs: object) -> list[str]:
     """Return the cautions that ask to look at the unit."""
-    sizes = {"door_height": "80 in", "door_thickness": "1.375 in", "hinge_height": "3.5 in"}
+    sizes = {"leaf_height": "80 in", "door_thickness": "1.375 in", "hinge_height": "3.5 in"}
     found = answer("hinge-layout", {"units": units}, **sizes, **inputs)
     return [words for words in found["cautions"] if "look at the unit" in words]
 
@@ -137,36 +144,85 @@ def doubts(units: str, **inputs: object) -> list[str]:
 @pytest.mark.parametrize("leaf", ["0.085", "0.123", "0.130", "0.203", "2.2 mm"])
 def test_leaves_as_they_are_sold_raise_no_doubt(leaf: str) -> None:
     """From the light 3 1/2 to the heavy 6 inch hinge, as the table's sources list them."""
-    assert doubts("in", leaf_thickness=leaf, gap="1/8") == []
+    assert doubts("in", leaf_thickness=leaf, hinge_gap="1/8") == []
 
 
 def test_a_slip_in_the_leaf_is_doubted_in_the_units_in_force() -> None:
     """A point misplaced, 0.85 for 0.085; inches typed where millimeters are in force."""
-    (thick,) = doubts("in", leaf_thickness="0.85", gap="1/8")
+    (thick,) = doubts("in", leaf_thickness="0.85", hinge_gap="1/8")
     assert "0.850 thick is thicker" in thick
     assert "0.085 to 0.203" in thick
     # By hand: 0.085 x 25.4 is 2.159, 0.203 x 25.4 is 5.156.
-    (thin,) = doubts("mm", leaf_thickness="0.085", gap="3")
+    (thin,) = doubts("mm", leaf_thickness="0.085", hinge_gap="3")
     assert "0.09 mm thick is thinner" in thin
     assert "2.16 mm to 5.16 mm" in thin
 
 
 def test_gaps_over_a_quarter_are_doubted() -> None:
-    assert doubts("in", leaf_thickness="0.123", gap="1/4", closed_gap="1/4") == []
-    (wide,) = doubts("in", leaf_thickness="0.123", gap="3/8")
+    assert doubts("in", leaf_thickness="0.123", hinge_gap="1/4", closed_gap="1/4") == []
+    (wide,) = doubts("in", leaf_thickness="0.123", hinge_gap="3/8")
     assert "to the jamb of 3/8" in wide
-    (closed,) = doubts("mm", leaf_thickness="3", gap="3", closed_gap="7")
+    (closed,) = doubts("mm", leaf_thickness="3", hinge_gap="3", closed_gap="7")
     assert "closed hinge of 7.0 mm" in closed
 
 
 @given(st.floats(min_value=60, max_value=110), st.integers(min_value=2, max_value=6))
 def test_each_top_line_is_drawn_with_its_own_number(height: float, hinges: int) -> None:
-    """A line at each hinge from the door's edge out, its number at the line's level."""
-    sizes = DOOR | {"door_height": height, "leaf_thickness": 0.1, "gap": 0.1, "hinges": hinges}
+    """A line at each hinge from the leaf's edge out, its number at the line's level."""
+    sizes = DOOR | {
+        "leaf_height": height,
+        "leaf_thickness": 0.1,
+        "hinge_gap": 0.1,
+        "hinges": hinges,
+    }
     found = answer("hinge-layout", **sizes)
-    tops = [m for m in found["marks"] if "top line" in m["label"] and m["from"] == "door top"]
+    tops = [m for m in found["marks"] if "top line" in m["label"] and m["from"] == "leaf top"]
     shapes = found["details"][0]["shapes"]
     lines = {s["from"][1] for s in shapes if s["shape"] == "line"}
     numbers = {s["text"]: s["at"][1] for s in shapes if s["shape"] == "text"}
     assert lines == {mark["value"] for mark in tops}
     assert numbers == {mark["text"]: mark["value"] for mark in tops}
+
+
+KNOWN = {
+    "leaf_height": 79,
+    "door_thickness": 1.375,
+    "hinge_height": 3.5,
+    "leaf_thickness": 0.085,
+    "hinge_gap": 0.09375,
+}
+OPTIONS = ("choose", "screws", "template", "match")
+
+
+@given(st.sets(st.sampled_from(sorted(KNOWN))), st.sets(st.sampled_from(OPTIONS)))
+def test_more_said_takes_nothing_away(said: set[str], options: set[str]) -> None:
+    """Each input adds, each option adds: what stood without it stands with it."""
+    some = {name: KNOWN[name] for name in said}
+    reply = ask("hinge-layout", **some)
+    before = reply["answer"] if reply["ok"] else {"figures": [], "marks": []}
+    for more in (some | dict.fromkeys(options, True), KNOWN | dict.fromkeys(options, True)):
+        whole = ask("hinge-layout", **more)
+        assert whole["ok"] or not reply["ok"], whole
+        if not whole["ok"]:
+            continue
+        shown = {figure["name"]: figure["value"] for figure in whole["answer"]["figures"]}
+        for figure in before["figures"]:
+            assert shown[figure["name"]] == figure["value"], figure["name"]
+        assert before["marks"] == [] or whole["answer"]["marks"] == before["marks"]
+
+
+def test_the_template_is_printed_once_it_is_switched_on() -> None:
+    sizes: dict[str, Any] = DOOR | {"leaf_thickness": 0.1, "hinge_gap": 0.1}
+    for on in (False, True):
+        found = answer("hinge-layout", template=on, **sizes)
+        printed = [view["title"] for view in found["details"] if view["full_size"]]
+        assert (
+            printed == ["Mortise outline"] + ["The template on the edge, knuckle face on top"] * on
+        )
+
+
+def test_each_listed_hinge_leaf_says_who_lists_it() -> None:
+    (table,) = answer("hinge-layout", leaf_height=80, hinge_height=4.5)["tables"]
+    assert table["name"] == "Common hinge leaves"
+    assert [row[2] for row in table["rows"]] == ["0.134", "0.180"]
+    assert all(row[3] for row in table["rows"])

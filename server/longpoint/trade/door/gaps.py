@@ -68,6 +68,22 @@ def edge_bevel(**rest: "Any") -> Angle:
     return Angle("bevel", "Edge bevel", least=0, most=10, quantity="bevel", **rest)
 
 
+def head_gap(**rest: "Any") -> Length:
+    """Return the input `head_gap`."""
+    given: dict[str, Any] = {"default": "1/8", "least": 0, "most": 6}
+    given["help"] = "Between leaf and head."
+    given.update(rest)
+    return Length("head_gap", "Head gap", quantity="head gap", **given)
+
+
+def floor_gap(**rest: "Any") -> Length:
+    """Return the input `floor_gap`."""
+    given: dict[str, Any] = {"default": "1/2", "least": 0, "most": 6}
+    given["help"] = "Above the floor covering."
+    given.update(rest)
+    return Length("floor_gap", "Floor gap", quantity="floor gap", **given)
+
+
 def hinge_gap(*was: str, **rest: "Any") -> Length:
     """Return the input `hinge_gap`, between leaf and jamb on the hinge side."""
     given: dict[str, Any] = {"least": 0, "most": 6}
@@ -139,7 +155,7 @@ def leaf_gaps() -> "list[Input]":
     )
     return [
         gap("side_gap", "Side gap", "1/8", "Between leaf and jamb, each side.", "side gap"),
-        gap("head_gap", "Head gap", "1/8", "Between leaf and head.", "head gap"),
-        gap("floor_gap", "Floor gap", "1/2", "Above the floor covering.", "floor gap"),
+        head_gap(),
+        floor_gap(),
         meeting,
     ]

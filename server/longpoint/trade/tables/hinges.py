@@ -1,12 +1,12 @@
-"""Butt hinges as published: size by door, leaves and their screws, holes for screws.
+"""Butt hinges as published: size by door, hinge leaves and their screws, holes for screws.
 
 Sources. Height by door: the table of the Door and Hardware Institute, as reprinted by two hinge
 sellers and a guide to sizes. Weight: a hinge maker's cut sheets of BHMA A156.1 hinges (medium
-doors under 150 lb, heavy ones over). Leaves: .123 and light ones from memory, .130 and .134 the
-same cut sheets, .180 a maker's sizing guide, .190 a maker's note on A156.1, others from memory.
-Screws: the cut sheets (#10 x 1 for 3 1/2, #12 x 1 1/4 for larger ones), light hinges and those of
-6 from memory. Holes: a table after the American Wood Council's 70 and 90 percent of the screw's
-root, and a boatbuilders' table; they disagree. Screw diameter: .060 + .013 N, a screw maker.
+doors under 150 lb, heavy ones over). Hinge leaves: .134 and .180 a maker's sizing guide, .190 a
+maker's note on A156.1, all others from memory. Screws: from memory, but for the 4 in a leaf of a
+heavy 5 (a maker's note on A156.1). Holes: a table after the American Wood Council's 70 and 90
+percent of the screw's root, and a boatbuilders' table; they disagree. Screw diameter:
+.060 + .013 N, a screw maker.
 """
 
 from collections import namedtuple
@@ -14,8 +14,14 @@ from collections import namedtuple
 Size = namedtuple("Size", ("thickness", "width", "height", "weight"))
 """Doors up to a thickness and a width (None: any wider), the hinge's height, its weight class."""
 
-Leaf = namedtuple("Leaf", ("height", "weight", "leaf", "screws", "gauge", "length"))
-"""A hinge's height and weight class, leaf thickness, screws in a leaf, their number and length."""
+HingeLeaf = namedtuple(
+    "HingeLeaf", ("height", "weight", "thickness", "source", "screws", "gauge", "length")
+)
+"""A hinge's height and weight class; its leaf's thickness and who says so; the screws in it, their
+number and length."""
+
+MEMORY = "from memory"
+GUIDE = "a maker's sizing guide"
 
 Holes = namedtuple("Holes", ("gauge", "root_soft", "root_hard", "boat_soft", "boat_hard", "shank"))
 """Drills for a screw by its number, in inches; None where the table has none."""
@@ -30,17 +36,17 @@ SIZES = (
     Size(2.5, None, 6.0, "heavy"),
 )
 
-LEAVES = (
-    Leaf(3.5, "light", 0.085, 3, 9, 0.75),
-    Leaf(3.5, "standard", 0.123, 3, 10, 1.0),
-    Leaf(4.0, "light", 0.09, 4, 9, 0.75),
-    Leaf(4.0, "standard", 0.130, 4, 12, 1.25),
-    Leaf(4.5, "standard", 0.134, 4, 12, 1.25),
-    Leaf(4.5, "heavy", 0.180, 4, 12, 1.25),
-    Leaf(5.0, "standard", 0.146, 4, 12, 1.25),
-    Leaf(5.0, "heavy", 0.190, 4, 12, 1.25),
-    Leaf(6.0, "standard", 0.160, 5, 14, 1.5),
-    Leaf(6.0, "heavy", 0.203, 5, 14, 1.5),
+HINGE_LEAVES = (
+    HingeLeaf(3.5, "light", 0.085, MEMORY, 3, 9, 0.75),
+    HingeLeaf(3.5, "standard", 0.123, MEMORY, 3, 10, 1.0),
+    HingeLeaf(4.0, "light", 0.09, MEMORY, 4, 9, 0.75),
+    HingeLeaf(4.0, "standard", 0.130, MEMORY, 4, 12, 1.25),
+    HingeLeaf(4.5, "standard", 0.134, GUIDE, 4, 12, 1.25),
+    HingeLeaf(4.5, "heavy", 0.180, GUIDE, 4, 12, 1.25),
+    HingeLeaf(5.0, "standard", 0.146, MEMORY, 4, 12, 1.25),
+    HingeLeaf(5.0, "heavy", 0.190, "a maker's note on A156.1", 4, 12, 1.25),
+    HingeLeaf(6.0, "standard", 0.160, MEMORY, 5, 14, 1.5),
+    HingeLeaf(6.0, "heavy", 0.203, MEMORY, 5, 14, 1.5),
 )
 
 HOLES = (
@@ -78,9 +84,18 @@ def stock_width(width: float) -> "float | None":
     return wide[0] if wide else None
 
 
-def leaf_like(height: float, leaf: float) -> "Leaf | None":
+def leaves_of(height: float) -> "list[HingeLeaf]":
+    """Return the listed leaves of hinges of a height, lightest first.
+
+    >>> [leaf.weight for leaf in leaves_of(4.5)], leaves_of(3)
+    (['standard', 'heavy'], [])
+    """
+    return [row for row in HINGE_LEAVES if abs(row.height - height) < 1 / 16]
+
+
+def leaf_like(height: float, thickness: float) -> "HingeLeaf | None":
     """Return the listed hinge of a height whose leaf is nearest in thickness, or None."""
-    listed = [(abs(row.leaf - leaf), row) for row in LEAVES if abs(row.height - height) < 1 / 16]
+    listed = [(abs(row.thickness - thickness), row) for row in leaves_of(height)]
     return min(listed)[1] if listed else None
 
 

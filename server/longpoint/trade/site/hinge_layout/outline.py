@@ -1,32 +1,33 @@
 """The outline of a hinge mortise at full size, to lay on the edge of a door or a jamb."""
 
-from ..tool import Drawing, Scale
+from ...tool import Drawing, Scale
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .hinge_places import Layout
+    from .mortise import Mortise
 
-PAST = 0.75  # Inches of the edge drawn above and below the mortise, to line the paper up by.
+PAST = 0.75  # Inches of the edge drawn above and below, to line the paper up by.
 
 
-def mortise_outline(layout: "Layout", scale: Scale) -> Drawing:
-    """Return the outline of one leaf's mortise on the edge it is let into, the depth in it.
+def mortise_outline(
+    mortise: "Mortise", wide: float, high: float, depth: float, scale: Scale
+) -> Drawing:
+    """Return the outline of one mortise on the edge it is let into, the depth in it.
 
     The knuckle face is on the left; turned end for end the paper serves where it is on the right.
     """
-    thick, wide, high = layout.thickness, layout.width, layout.hinge
-    depth = scale.finer().length(layout.depth)
+    thick, deep = mortise.thickness or wide, scale.finer().length(depth)
     view = Drawing(
         "Mortise outline",
-        f"On the edge of door or jamb: {scale.length(wide)} wide, {scale.length(high)} long, "
-        f"{depth} deep, the leaf's screw heads toward you. Turned end for end, it serves where "
-        "the knuckle face is on the right.",
+        f"On the edge of leaf or jamb: {scale.length(wide)} wide, {scale.length(high)} long, "
+        f"{deep} deep, the screw heads toward you. Turned end for end, it serves where the "
+        "knuckle face is on the right.",
         full_size=True,
     )
     view.box("stock", 0, -PAST, thick, high + PAST)
     view.box("cut", 0, 0, wide, high)
     view.text((thick / 2, -PAST / 2), "\u2190 knuckle", "cut")
-    lines = [depth, "deep", "screw", "heads", "up"]
+    lines = [deep, "deep", "screw", "heads", "up"]
     # A line of more letters would run over the outline on a phone.
     for number, words in enumerate(lines):
         view.text((wide / 2, high * (number + 1) / (len(lines) + 1)), words, "cut")

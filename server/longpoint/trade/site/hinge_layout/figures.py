@@ -1,0 +1,58 @@
+"""The figures a hinge layout gives: each as soon as what it needs is known."""
+
+from ...tool import Gives
+
+GIVES = [
+    Gives(
+        "mortise_depth",
+        "length",
+        "Mortise depth, each hinge leaf",
+        short="mortise deep",
+        sometimes=True,
+    ),
+    Gives("packing", "length", "Shim behind each hinge leaf", short="shim", sometimes=True),
+    Gives(
+        "mortise_width",
+        "length",
+        "Mortise width, from the knuckle face",
+        short="mortise wide",
+        sometimes=True,
+    ),
+    Gives("mortise_length", "length", "Mortise length", short="mortise long", sometimes=True),
+    Gives("hinge_count", "count", "Hinges", sometimes=True),
+    Gives(
+        "top_center",
+        "length",
+        "Top hinge center",
+        short="top center",
+        quantity="hinge center, top",
+        sometimes=True,
+    ),
+    Gives(
+        "bottom_center",
+        "length",
+        "Bottom hinge center",
+        short="bottom center",
+        quantity="hinge center, bottom",
+        sometimes=True,
+    ),
+    Gives("cup_bore_size", "length", "Cup bore", short="bore", sometimes=True),
+    Gives("cup_center", "length", "Cup center from the edge", short="cup in", sometimes=True),
+    Gives("cup_bore_depth", "length", "Cup depth", short="deep", sometimes=True),
+    Gives("cup_wood_left", "length", "Wood left behind the cup", short="wood left", sometimes=True),
+    Gives("advised_height", "length", "Hinge height, by table", sometimes=True),
+    Gives("weight_class", "text", "Weight, by table", sometimes=True),
+    Gives("hinge_width", "length", "Hinge width to clear the trim", sometimes=True),
+    Gives("stock_width", "length", "Next width sold", sometimes=True),
+    Gives("pin_out", "length", "Pin beyond the face", short="pin out", sometimes=True),
+    Gives("screw_gauge", "count", "Screw number", sometimes=True),
+    Gives("screw_length", "length", "Screw length", sometimes=True),
+    Gives("screws_per_leaf", "count", "Screws in each hinge leaf", sometimes=True),
+    Gives("screw_diameter", "length", "Screw diameter", sometimes=True),
+    Gives("pilot_hole", "length", "Pilot hole", sometimes=True),
+    Gives("shank_hole", "length", "Shank hole", sometimes=True),
+    Gives("template_offset", "length", "Bushing's offset", sometimes=True),
+    Gives("template_length", "length", "Template opening, long", sometimes=True),
+    Gives("template_width", "length", "Template opening, from the face", sometimes=True),
+    Gives("template_radius", "length", "Template corners, radius", sometimes=True),
+]
