@@ -94,6 +94,29 @@ class App:
         """Type into a field, replacing what is there."""
         self.field(label).fill(text)
 
+    def put(self, control: str, value: str) -> None:
+        """Type a value into a control, or choose it, whichever kind it is; unfold it first."""
+        field = self.page.locator(control)
+        if not field.count():
+            self.page.get_by_role("button", name=re.compile("^More")).click()
+        if field.evaluate("(element) => element.tagName") == "SELECT":
+            field.select_option(value)
+        elif field.get_attribute("type") == "radio":
+            name = field.get_attribute("name")
+            self.page.locator(f"input[name='{name}'][value='{value}']").check(force=True)
+        else:
+            field.fill(value)
+
+    def block(self, title: str) -> Locator:
+        """Return a list or a table below the answer, unfolded where it is folded."""
+        fold = self.page.locator("details.fold").filter(
+            has=self.page.locator(".foldname", has_text=re.compile(f"^{re.escape(title)}$"))
+        )
+        if fold.count():
+            fold.evaluate("(fold) => { fold.open = true; }")
+            return fold
+        return self.page.get_by_role("region", name=title, exact=True)
+
     def press(self, *names: str) -> None:
         """Tap keys of the pad, by their names."""
         for name in names:

@@ -21,7 +21,7 @@ def answered(at: str, slug: str) -> Show:
 def empty(at: str, slug: str) -> Show:
     def show(app: App) -> None:
         app.turn(at, slug)
-        expect(app.headline).to_contain_text("Waiting for")
+        expect(app.headline).to_contain_text("Still needed")
 
     return show
 

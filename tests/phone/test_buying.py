@@ -22,14 +22,14 @@ def test_the_label_is_looked_up(app: App) -> None:
     """A dry 2x4 is 1 1/2 x 3 1/2: NIST PS 20, minimum-dressed sizes of dimension."""
     ask(app, "Yard", "stock-sizes", label="2x4", needed_thickness="1 1/2")
     app.expect_answer("Thickness", "1 and 1/2")
-    expect(line(app, "Figures", "Off the thickness")).to_contain_text("0")
+    expect(line(app, "More numbers", "Off the thickness")).to_contain_text("0")
 
 
 def test_the_tape_is_put_on_it_and_the_list_kept(app: App) -> None:
     """The yard's 2x4 measures 1 3/4 x 3 1/2, so 1 3/4 - 1 1/2 = 1/4 comes off the thickness."""
     add(app, "yard", 0, label="2x4", thickness="1 3/4", width="3 1/2", price="3.60")
     app.expect_answer("Thickness", "1 and 3/4")
-    expect(line(app, "Figures", "Off the thickness")).to_contain_text("1/4")
+    expect(line(app, "More numbers", "Off the thickness")).to_contain_text("1/4")
     expect(table_row(app, "On your list", "2x4")).to_contain_text("$3.60 a board foot")
 
 
@@ -42,10 +42,10 @@ def test_a_part_is_asked_for_and_the_list_is_used(app: App) -> None:
     ask(app, "Yard", "part-to-stock", thickness="1 1/2", width="3", length="78", count="2")
     app.expect_answer("Ask for", "2x4")
     expect(app.answer.get_by_role("button", name="Off each face")).to_contain_text("1/8")
-    expect(line(app, "Figures", "Rip to")).to_contain_text("3 and 1/4")
-    expect(line(app, "Figures", "Cut to")).to_contain_text("80")
-    expect(line(app, "Figures", "Board feet billed")).to_contain_text("8.89")
-    expect(line(app, "Figures", "Cost")).to_contain_text("$32.00")
+    expect(line(app, "More numbers", "Rip to")).to_contain_text("3 and 1/4")
+    expect(line(app, "More numbers", "Cut to")).to_contain_text("80")
+    expect(line(app, "More numbers", "Board feet billed")).to_contain_text("8.89")
+    expect(line(app, "More numbers", "Cost")).to_contain_text("$32.00")
     best = table_row(app, "Ways, best first", "2x4")
     expect(best).to_contain_text("one piece")
     expect(best).to_contain_text("your list")
@@ -83,7 +83,7 @@ def test_they_are_priced_and_outlive_a_restart(app: App) -> None:
     ask(app, "Yard", "board-tally")
     app.expect_answer("Board feet", "37.5")
     expect(app.answer.get_by_role("button", name="Cost")).to_contain_text("$243.75")
-    expect(line(app, "Figures", "Good for a job of")).to_contain_text("31.25")
+    expect(line(app, "More numbers", "Good for a job of")).to_contain_text("31.25")
 
 
 def test_the_other_yards_price_is_compared(app: App) -> None:
@@ -97,5 +97,5 @@ def test_the_other_yards_price_is_compared(app: App) -> None:
     add(app, "offers", 1, name="Shop", price="39", per="piece", **board)
     app.expect_answer("Better buy", "Mill")
     expect(app.answer.get_by_role("button", name="A board foot")).to_contain_text("$6.50")
-    expect(line(app, "Figures", "Cheaper by")).to_contain_text("$3.25")
-    expect(line(app, "Figures", "Saved on it")).to_contain_text("$121.88")
+    expect(line(app, "More numbers", "Cheaper by")).to_contain_text("$3.25")
+    expect(line(app, "More numbers", "Saved on it")).to_contain_text("$121.88")

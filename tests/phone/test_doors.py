@@ -47,9 +47,9 @@ def test_the_opening_gives_the_doors_and_their_taper(app: App) -> None:
     ask(app, "Site", "opening-survey", **sizes, **GAPS, door_thickness="1 3/4")
     app.expect_answer("Leaf width", "29 and 15/16")
     expect(app.answer.get_by_role("button", name="Leaf height")).to_contain_text("79 and 5/8")
-    expect(line(app, "Figures", "Out of square, .*")).to_contain_text("1/4")
-    expect(line(app, "Pieces", "Left leaf")).to_contain_text("79 and 5/8")
-    expect(line(app, "Pieces", "Right leaf")).to_contain_text("79 and 1/2")
+    expect(line(app, "More numbers", "Out of square, .*")).to_contain_text("1/4")
+    expect(line(app, "Cut", "Left leaf")).to_contain_text("79 and 5/8")
+    expect(line(app, "Cut", "Right leaf")).to_contain_text("79 and 1/2")
     for leaf in ("left", "right"):
         off = line(app, f"From corner of the {leaf} leaf's blank", "Bottom edge, .*")
         expect(off).to_contain_text("off at the bottom right corner")
@@ -73,8 +73,8 @@ def test_the_pair_clears_as_it_opens_with_a_bevel(app: App) -> None:
     ask(app, "Site", "door-swing", **door, pin_in="1/16", pin_out="1/2", clearance="1/16")
     app.expect_answer("Tightest gap, square edge", "3/64")
     expect(app.answer.get_by_role("button", name="Bevel")).to_contain_text("0.6°")
-    expect(line(app, "Figures", "Off the far corner")).to_contain_text("0.018")
-    expect(line(app, "Figures", "Other leaf, bevel")).to_contain_text("0.6°")
+    expect(line(app, "More numbers", "Off the far corner")).to_contain_text("0.018")
+    expect(line(app, "More numbers", "Other leaf, bevel")).to_contain_text("0.6°")
     app.page.get_by_role("slider", name="Drawn open").press("End")
     expect(app.page.locator(".result svg.drawing desc")).to_contain_text("open 180.0°")
 
@@ -90,7 +90,7 @@ def test_the_hinges_are_marked(app: App) -> None:
     hinge = {"hinge_height": "4", "leaf_thickness": "0.130", "hinge_gap": "1/8"}
     ask(app, "Site", "hinge-layout", leaf_height="79 3/8", door_thickness="1 3/4", **hinge)
     app.expect_answer("Mortise depth", "3/32", "full")
-    expect(line(app, "Figures", "Hinges")).to_contain_text("3")
+    expect(line(app, "More numbers", "Hinges")).to_contain_text("3")
     for where, tops in (
         ("From leaf top", ("4 and 7/8", "35 and 3/8", "65 and 7/8")),
         ("From head", ("5", "35 and 1/2", "66")),
@@ -112,7 +112,7 @@ def test_an_uneven_gap_is_shimmed(app: App) -> None:
     centers = {"top_center": "6 7/8", "bottom_center": "11 1/2"}
     ask(app, "Site", "even-gap", **gaps, leaf_height="79 3/8", **centers)
     app.expect_answer("Shim top hinge", "3/32")
-    expect(line(app, "Figures", "Strike gap then")).to_contain_text("0.081")
+    expect(line(app, "More numbers", "Strike gap then")).to_contain_text("0.081")
     expect(table_row(app, "Each hinge", "Top")).to_contain_text("0.096")
     expect(table_row(app, "Each hinge", "Middle")).to_contain_text("0.048")
     expect(table_row(app, "Each hinge", "Bottom")).to_contain_text("leave")

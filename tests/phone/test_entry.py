@@ -101,17 +101,17 @@ class TestKeyboard:
     def test_a_frame_without_touching_the_screen(self, app: App) -> None:
         """Around an opening: 27 13/16 + two reveals of 3/16 = 28 3/16; two trims more, 33 3/16."""
         app.open("#/saw/mitered-frame")
-        expect(app.headline).to_contain_text("Waiting for width, height and trim width")
+        expect(app.headline).to_contain_text("Still needed")
         keyboard = app.page.keyboard
         for stop in (
             app.page.get_by_role("link", name="Back"),
             app.page.get_by_role("button", name="Units and settings"),
-            app.field("Fits"),
+            app.field("inside a recess"),
         ):
             keyboard.press("Tab")
             expect(stop).to_be_focused()
         keyboard.press("ArrowDown")
-        expect(app.field("Fits")).to_have_value("around")
+        expect(app.field("around an opening")).to_be_checked()
         expect(app.field("Reveal")).to_be_visible()
         keyboard.press("Tab")
         expect(app.field("Opening width")).to_be_focused()
@@ -123,7 +123,7 @@ class TestKeyboard:
         expect(app.field("Trim width")).to_be_focused()
         keyboard.type("2 1/2")
         app.expect_answer("short point", "28 and 3/16")
-        pieces = app.page.get_by_role("region", name="Pieces").get_by_role("listitem")
+        pieces = app.block("Cut").get_by_role("listitem")
         expect(pieces.first).to_contain_text("33 and 3/16")
         keyboard.press("Escape")
         expect(app.pad).to_be_hidden()
@@ -157,7 +157,7 @@ class TestRows:
         """Coped trim in a room of 144 x 120 is marked as long as the walls are."""
         app.open("#/saw/trim-run?thickness=5/8")
         app.page.get_by_role("button", name="Add a wall").tap()
-        expect(app.page.get_by_role("group", name="Pad for Wall 1 length")).to_be_visible()
+        expect(app.page.get_by_role("group", name="Pad for Wall 1, Length")).to_be_visible()
         app.press("1", "4", "4", "Close the pad")
         app.page.get_by_role("button", name="Duplicate wall 1").tap()
         self.lengths(app, "144", "144")
@@ -165,7 +165,7 @@ class TestRows:
         app.press("1", "2", "0", "Close the pad")
         self.lengths(app, "144", "120")
         app.expect_answer("144")
-        pieces = app.page.get_by_role("region", name="Pieces").get_by_role("listitem")
+        pieces = app.block("Cut").get_by_role("listitem")
         expect(pieces.nth(1)).to_contain_text("120")
 
     def test_removed_and_brought_back(self, app: App) -> None:
@@ -187,7 +187,7 @@ class TestRows:
         self.lengths(app, "96", "144", "120")
         app.page.keyboard.press("ArrowDown")
         self.lengths(app, "144", "96", "120")
-        expect(app.page.get_by_text("Wall 1 is now wall 2.")).to_be_visible()
+        expect(app.page.get_by_text("Wall 1 is now number 2.")).to_be_visible()
 
     def test_put_in_order_by_dragging(self, app: App) -> None:
         app.open(run(*ROOM))

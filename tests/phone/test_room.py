@@ -43,15 +43,7 @@ def fill_in(app: App, tool: str, inputs: dict[str, Any], path: str = "field-") -
                 app.page.get_by_role("button", name=add).click()
                 fill_in(app, tool, row, f"{path}{name}-{at}-")
         else:
-            put(app, f"#{path}{name}", value)
-
-
-def put(app: App, control: str, value: str) -> None:
-    field = app.page.locator(control)
-    if field.evaluate("(element) => element.tagName") == "SELECT":
-        field.select_option(value)
-    else:
-        field.fill(value)
+            app.put(f"#{path}{name}", value)
 
 
 @pytest.mark.parametrize("name", JOBS)
@@ -77,7 +69,7 @@ def test_the_screen_says_what_the_hand_said(app: App, name: str) -> None:
     found = answer(job["tool"], **job["inputs"])
     lead = next(figure for figure in found["figures"] if figure["lead"])
     app.expect_answer(lead["label"], lead["text"].split()[0])
-    pieces = app.page.get_by_role("region", name="Pieces").get_by_role("listitem")
+    pieces = app.block("Cut").get_by_role("listitem")
     if job["pieces"]:
         expect(pieces).to_have_count(len(job["pieces"]))
         for at, length in enumerate(job["pieces"]):

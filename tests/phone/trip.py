@@ -38,13 +38,7 @@ def ask(app: App, place: str, slug: str, **inputs: str) -> None:
 def fill(app: App, row: str, **inputs: str) -> None:
     """Enter values under the contract's names, unfolding what is folded away."""
     for name, value in inputs.items():
-        control = app.page.locator(f"#field-{row}{name}")
-        if not row and not control.count():
-            app.page.get_by_role("button", name=re.compile("^More")).click()
-        if control.evaluate("(element) => element.tagName") == "SELECT":
-            control.select_option(value)
-        else:
-            control.fill(value)
+        app.put(f"#field-{row}{name}", value)
 
 
 def add(app: App, rows: str, at: int, **inputs: str) -> None:
@@ -56,11 +50,11 @@ def add(app: App, rows: str, at: int, **inputs: str) -> None:
 
 def line(app: App, block: str, name: str) -> Locator:
     """Return the line of a list below the answer that begins with these words."""
-    lines = app.page.get_by_role("region", name=block, exact=True).get_by_role("listitem")
+    lines = app.block(block).get_by_role("listitem")
     return lines.filter(has=app.page.locator(".name", has_text=re.compile(f"^{name}$")))
 
 
 def table_row(app: App, table: str, first: str) -> Locator:
     """Return the row of a table whose first cell says these words."""
-    rows = app.page.get_by_role("region", name=table, exact=True).get_by_role("row")
+    rows = app.block(table).get_by_role("row")
     return rows.filter(has=app.page.locator(":scope > :first-child", has_text=first)).first

@@ -126,6 +126,10 @@ export class FormController implements FormHost {
     this.edited();
   }
 
+  /** Whether a field that may fold away stays open: it was changed, or has something to say. */
+  readonly isHeld = (field: Field): boolean =>
+    field.changed === true || field.name === this.active || this.message(field.name) !== "";
+
   typed(path: string, text: string): void {
     this.field.typed(path, text);
   }
@@ -237,7 +241,7 @@ export class FormController implements FormHost {
   unfold(path: string): void {
     const [name = "", at] = path.split(".");
     if (at !== undefined) this.openRow(name, Number(at));
-    const [, rest] = folded(this.session.said.fields, this.declaration.inputs);
+    const [, rest] = folded(this.session.said.fields, this.declaration.inputs, this.isHeld);
     if (!rest.some((field: Field) => field.name === name)) return;
     this.isUnfolded = true;
     this.requestUpdate();

@@ -73,14 +73,18 @@ export function inputAt(declaration: Declaration, path: string): Input | undefin
 /**
  * Splits the fields that are asked into those that stand open and those that may fold away.
  *
- * Rows take the space of two fields; an even number stands open, since they stand two by two.
+ * Rows take the space of two fields. What must be filled stands open, and what the person changed
+ * or has to look at (`isHeld`).
  */
-export function folded(fields: Field[], inputs: Input[]): [open: Field[], rest: Field[]] {
+export function folded(
+  fields: Field[], inputs: Input[], isHeld: (field: Field) => boolean,
+): [open: Field[], rest: Field[]] {
   const inputOf = (field: Field) => inputs.find((each) => each.name === field.name);
   const isRows = (field: Field): boolean => inputOf(field)?.kind === "rows";
   const most = OPEN_FIELDS - 2 * fields.filter(isRows).length;
   const single = fields.filter((field) => !isRows(field));
-  const rest = single.filter((field, i) => i >= most && !inputOf(field)?.required);
+  const spare = single.filter((field, i) => i >= most && !inputOf(field)?.required);
+  const rest = spare.filter((field) => !isHeld(field));
   return rest.length < 2 ? [fields, []] : [fields.filter((field) => !rest.includes(field)), rest];
 }
 

@@ -28,11 +28,11 @@ const GIST = 60;
 /** Returns pieces and marks, each a line that can be tapped onto the rule. */
 export function cutAndMarked(answer: Answer, chosen: string, choose: Choose): TemplateResult {
   const pressed = chosenOf(answer, chosen)?.key ?? "";
-  const list = (title: string, lines: Line[]): Drawn =>
-    lines.length > 0 ? lineList(title, lines, pressed, choose) : nothing;
-  const lines = answer.pieces.map(pieceLine);
-  return html`${list("Cut", lines)}
-  ${[...markGroups(answer.marks)].map(([from, marks]) => list(`Mark from ${from}`, marks))}`;
+  const marks = [...markGroups(answer.marks)].map(([from, lines]) => ({ title: `Mark from ${from}`, lines }));
+  const groups = [{ title: "Cut", lines: answer.pieces.map(pieceLine) }, ...marks];
+  const [first, ...others] = groups.filter(({ lines }) => lines.length > 0);
+  return html`${first ? lineList(first.title, first.lines, pressed, choose) : nothing}
+  ${others.map(({ title, lines }) => lineFold(title, lines, pressed, choose))}`;
 }
 
 /** Returns the figures that don't lead, folded. */
@@ -84,6 +84,13 @@ function lineList(title: string, lines: Line[], pressed: string, choose: Choose)
   </section>`;
 }
 
+/** A further list folds, its gist its lengths; open while one of its lines is on the rule. */
+function lineFold(title: string, lines: Line[], pressed: string, choose: Choose): TemplateResult {
+  const gist = lines.map(({ text }) => text).join(" · ");
+  const isOpen = lines.some(({ key }) => key === pressed);
+  return fold(title, gist, lineItems(lines, pressed, choose), { isOpen });
+}
+
 function lineItems(lines: Line[], pressed: string, choose: Choose): TemplateResult {
   return html`<ul class="lines">
     ${lines.map((line) => html`<li>${lineButton(line, line.key === pressed, choose)}</li>`)}
@@ -112,9 +119,11 @@ function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateRes
 }
 
 /** Returns a fold: its heading says what is in it and the gist of it. */
-function fold(title: string, gist: string, body: TemplateResult, isPrinted = true): TemplateResult {
+function fold(
+  title: string, gist: string, body: TemplateResult, { isPrinted = true, isOpen = false } = {},
+): TemplateResult {
   const short = gist.length > GIST ? `${gist.slice(0, GIST - 1).trimEnd()}…` : gist;
-  return html`<details class="fold ${isPrinted ? "printed" : ""}">
+  return html`<details class="fold ${isPrinted ? "printed" : ""}" ?open=${isOpen}>
     <summary>
       <span class="foldname">${typeset(title)}</span> <span class="gist">${typeset(short)}</span>
     </summary>
@@ -182,7 +191,7 @@ export function wordFold(inputs: Input[]): Drawn {
   const list = html`<dl>
     ${helped.map(({ label, help }) => html`<dt>${typeset(label)}</dt><dd>${typeset(help)}</dd>`)}
   </dl>`;
-  return fold("What each field means", gist, list, false);
+  return fold("What each field means", gist, list, { isPrinted: false });
 }
 
 /** Returns where the numbers come from, folded. */

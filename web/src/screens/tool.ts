@@ -106,7 +106,7 @@ export class ToolScreen extends LitElement {
         </div>
         <div class="rest">
           ${guard([answer, this.chosen], () => (answer ? this.answered(answer) : nothing))}
-          ${guard([answer, session.isEmpty], () => this.about(answer))}
+          ${guard([answer, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer))}
         </div>
       </div>
       ${this.padInput ? this.pad(this.padInput) : this.dock()}`;
@@ -115,13 +115,11 @@ export class ToolScreen extends LitElement {
   private inputs(): TemplateResult {
     const { form } = this;
     const { said, declaration, aside } = form.session;
-    const [open, rest] = folded(said.fields, declaration.inputs);
-    const isHeldOpen = rest.some((field) => field.changed || form.message(field.name) !== "");
-    const isOpen = form.isUnfolded || isHeldOpen;
-    const shown = isOpen ? said.fields : open;
+    const [open, rest] = folded(said.fields, declaration.inputs, form.isHeld);
+    const shown = form.isUnfolded ? said.fields : open;
     const block = (input: Input, field: Field): TemplateResult => this.rows(input, field);
     return html`${fieldGrid(shown, declaration.inputs, "", form, block)}
-    ${rest.length > 0 && !isHeldOpen ? this.foldButton(rest, isOpen) : nothing}
+    ${rest.length > 0 ? this.foldButton(rest, form.isUnfolded) : nothing}
     ${said.stray.map((words) => html`<p class="message">${typeset(words)}</p>`)}
     ${aside.length > 0
       ? html`<details class="fold aside">
@@ -211,9 +209,12 @@ export class ToolScreen extends LitElement {
       ${answer ? this.printing(answer) : nothing}
       <div class="actions">
         <button type="button" @click=${this.share}>Share</button>
-        <button type="button" @click=${this.openEarlier}>Earlier answers</button>
-        <button type="button" ?disabled=${!this.form.canUndo} @click=${() => this.form.undo()}>Undo</button>
-        <button type="button" ?disabled=${!this.form.canRedo} @click=${() => this.form.redo()}>Redo</button>
+        ${this.form.canUndo
+          ? html`<button type="button" @click=${() => this.form.undo()}>Undo</button>`
+          : nothing}
+        ${this.form.canRedo
+          ? html`<button type="button" @click=${() => this.form.redo()}>Redo</button>`
+          : nothing}
         <button type="button" ?disabled=${isEmpty} @click=${() => this.form.startOver()}>Start over</button>
       </div>`;
   }
