@@ -2,13 +2,14 @@
 
 from ...cautions import SAW, TEST_CUT, warn_if_sharp
 from ...lumber.lineal import lineal, to_buy
+from ...runs.path import closes_unsaid
+from ...runs.pieces import Piece, name_neighbors, split, stretches, whole_piece
+from ...runs.plan import plan
+from ...runs.refusals import refuse_no_trim, refuse_overlapped, refuse_unbuildable, refuse_unclosed
+from ...runs.run import Joining, Molding, Opening, Run, Wall
 from ...tool import Answer, Given, Gives, Scale, Tool
 from .asked import INPUTS
-from .path import closes_unsaid
-from .pieces import Piece, name_neighbors, split, stretches, whole_piece
-from .refusals import refuse_no_trim, refuse_overlapped, refuse_unbuildable, refuse_unclosed
-from .run import Joining, Molding, Opening, Run, Wall
-from .views import joints, plan
+from .views import joints
 from .words import UNSAID, decide, joint_count, notes, scarf_count
 
 
@@ -57,10 +58,11 @@ def _run(given: Given, scale: Scale) -> Run:
 
 
 def _pieces_of_wall(run: Run, index: int, scale: Scale) -> "list[Piece]":
+    too_big = f"a piece {scale.length(run.thickness)} thick: use thinner stock"
     found = []
     for stretch in stretches(run, index):
         whole = whole_piece(run, stretch)
-        refuse_unbuildable(run, whole, scale)
+        refuse_unbuildable(run, whole, scale, too_big)
         pieces = split(run, whole)
         refuse_overlapped(run, pieces, scale)
         found += pieces

@@ -1,9 +1,7 @@
 """What a run of trim asks for."""
 
+from ...runs.ends import STEEPEST
 from ...tool import Angle, Choice, Count, Flag, Input, Length, Rows
-
-STEEPEST = 85.0
-"""Degrees off square beyond which an end is a sliver that no saw holds: common practice."""
 
 WALL: "list[Input]" = [
     Length(

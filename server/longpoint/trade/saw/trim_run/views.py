@@ -1,129 +1,12 @@
-"""The run from above, and the joint that needs a look to scale."""
+"""The joints of a run that need a look, to scale."""
 
 from ...lengths import show_angle
+from ...runs.ends import SCARF, TrimEnd
+from ...runs.path import Line, turned
+from ...runs.pieces import Piece, left_end, right_end
+from ...runs.plan import draw_stock
+from ...runs.run import Run
 from ...tool import Drawing, Scale
-from .ends import SCARF, TrimEnd
-from .path import Line, gap_between, trace, turned
-from .pieces import Piece, left_end, right_end, stretches
-from .run import Run
-
-DRAWN = 0.035
-"""Thickness that trim is drawn with, as a part of the run's greatest extent."""
-
-ROOM_SIDE = -2
-"""Lane of a dimension that lies in the room, clear of the trim."""
-
-
-def plan(run: Run, pieces: "list[Piece]", scale: Scale) -> Drawing:
-    """Return the run from above: wall line, trim, numbers and the walls' lengths."""
-    lines = trace(run.walls, gap_between(run))
-    thick = drawn_thickness(run, lines)
-    view = Drawing("The run from above", _plan_words(run, thick, scale))
-    for piece in pieces:
-        _draw_piece(view, lines[piece.wall], piece, thick)
-    for index, (wall, line) in enumerate(zip(run.walls, lines)):
-        view.line("wall", line.at(0), line.at(wall.length))
-        lane = ROOM_SIDE if _cramped(run, index, thick) else 1
-        view.dimension(line.at(0), line.at(wall.length), scale.length(wall.length), lane)
-    _draw_limits(view, run, lines, thick)
-    for piece in pieces:
-        middle = (piece.start + piece.end) / 2
-        view.tag(lines[piece.wall].at(middle, 2.6 * thick), piece.tag)
-    return view
-
-
-def _cramped(run: Run, index: int, thick: float) -> bool:
-    """Tell whether a short wall's dimension would cross that of the wall before it."""
-    rounds = run.follows(index) and run.walls[index - 1].turn == "outside"
-    return rounds and run.walls[index].length < 8 * thick
-
-
-def drawn_thickness(run: Run, lines: "list[Line]") -> float:
-    """Return a thickness that can be seen and still leaves something of every piece."""
-    across = [line.start[0] for line in lines]
-    down = [line.start[1] for line in lines]
-    thick = DRAWN * max(max(across) - min(across), max(down) - min(down))
-    parts = [part for index in range(len(run.walls)) for part in stretches(run, index)]
-    while thick > run.thickness and [part for part in parts if not part.stands(thick)]:
-        thick /= 2
-    return max(thick, run.thickness)
-
-
-def _plan_words(run: Run, thick: float, scale: Scale) -> str:
-    words = "One wall" if len(run.walls) == 1 else f"{len(run.walls)} walls"
-    if thick > run.thickness:
-        words += (
-            f". The trim is drawn {scale.bare(thick)} thick so that it can be seen; "
-            f"the stock is {scale.length(run.thickness)}"
-        )
-    return words + "."
-
-
-def _draw_piece(view: Drawing, line: Line, piece: Piece, thick: float) -> None:
-    """Draw a piece as it stands, its corners made for stock as thick as drawn."""
-    left, right = piece.left.standing(), piece.right.standing()
-    start, end = piece.stretch.spans(left, right, thick)
-    start = piece.start if left.kind in SCARF else start
-    end = piece.end if right.kind in SCARF else end
-    _draw_stock(view, line, (start, end), (left, right), thick)
-
-
-def _draw_stock(
-    view: Drawing,
-    line: Line,
-    span: "tuple[float, float]",
-    ends: "tuple[TrimEnd, TrimEnd]",
-    thick: float,
-) -> None:
-    start, end = span
-    view.area(
-        "stock",
-        [
-            line.at(start),
-            line.at(end),
-            line.at(end + ends[1].reach(thick), thick),
-            line.at(start - ends[0].reach(thick), thick),
-        ],
-    )
-
-
-def _draw_limits(view: Drawing, run: Run, lines: "list[Line]", thick: float) -> None:
-    """Draw what ends the run: casings, and walls that no trim is asked for."""
-    count = len(run.walls)
-    if not run.closed:
-        _draw_limit(view, lines[0], 0.0, -1, run.first_end, thick)
-    for index, wall in enumerate(run.walls):
-        if wall.turn in ("casing", "open"):
-            _draw_limit(view, lines[index], wall.length, 1, wall.turn, thick)
-            if index + 1 < count:
-                _draw_limit(view, lines[index + 1], 0.0, -1, wall.turn, thick)
-        elif index + 1 == count and not run.closed:
-            view.line("wall", lines[count].at(0), lines[count].at(4 * thick))
-    for line, inside in zip(lines, run.openings):
-        for each in inside:
-            _draw_opening(view, line, (each.start, each.end), each.stop, thick)
-
-
-def _draw_opening(
-    view: Drawing, line: Line, span: "tuple[float, float]", stop: str, thick: float
-) -> None:
-    start, end = span
-    ends = [line.at(start), line.at(end)]
-    view.area("clearance", ends + [line.at(end, thick), line.at(start, thick)])
-    if stop == "casing" and end - start > 4 * thick:
-        _draw_limit(view, line, start, 1, stop, thick)
-        _draw_limit(view, line, end, -1, stop, thick)
-
-
-def _draw_limit(view: Drawing, line: Line, along: float, way: int, kind: str, thick: float) -> None:
-    if kind == "wall":
-        view.line("wall", line.at(along), line.at(along, 4 * thick))
-    if kind == "casing":
-        far = along + 2 * way * thick
-        view.area(
-            "panel",
-            [line.at(along), line.at(far), line.at(far, 1.3 * thick), line.at(along, 1.3 * thick)],
-        )
 
 
 def joints(run: Run, pieces: "list[Piece]", scale: Scale) -> "list[Drawing]":
@@ -154,9 +37,9 @@ def _corner_view(run: Run, index: int, pieces: "list[Piece]", scale: Scale) -> D
     )
     come, go = Line((-stub, 0.0), 0.0), Line((0.0, 0.0), turned(corner))
     far = stub - right.standing().inset(thick)
-    _draw_stock(view, come, (0.0, far), (TrimEnd("open"), right.standing()), thick)
+    draw_stock(view, come, (0.0, far), (TrimEnd("open"), right.standing()), thick)
     near = left.standing().inset(thick)
-    _draw_stock(view, go, (near, stub), (left.standing(), TrimEnd("open")), thick)
+    draw_stock(view, go, (near, stub), (left.standing(), TrimEnd("open")), thick)
     view.line("wall", come.at(0), come.at(stub)).line("wall", go.at(0), go.at(stub))
     view.tag(come.at(stub / 4, thick / 2), one)
     view.tag(go.at(stub * 3 / 4, thick / 2), other)
@@ -196,8 +79,8 @@ def _scarf_view(run: Run, scale: Scale) -> Drawing:
     )
     line = Line((0.0, 0.0), 0.0)
     under, over = TrimEnd("under", run.scarf), TrimEnd("over", run.scarf)
-    _draw_stock(view, line, (0.0, stub), (TrimEnd("open"), under), thick)
-    _draw_stock(view, line, (stub, 2 * stub - lost), (over, TrimEnd("open")), thick)
+    draw_stock(view, line, (0.0, stub), (TrimEnd("open"), under), thick)
+    draw_stock(view, line, (stub, 2 * stub - lost), (over, TrimEnd("open")), thick)
     view.line("wall", line.at(0), line.at(2 * stub - lost))
     view.dimension(line.at(stub - lost, thick), line.at(stub, thick), scale.length(lost), -1)
     view.dimension(line.at(0), line.at(0, thick), scale.length(thick), -1)

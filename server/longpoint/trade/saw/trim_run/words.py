@@ -2,11 +2,11 @@
 
 from ...lengths import brief_angle, show_angle
 from ...lumber.lineal import OVER_A_JOINT, lineal
+from ...runs.ends import DYING, SCARF
+from ...runs.path import closing_notes
+from ...runs.pieces import Piece, left_end, right_end
+from ...runs.run import ENDING, Run
 from ...tool import Answer, Scale
-from .ends import DYING, SCARF
-from .path import closing_notes
-from .pieces import Piece, left_end, right_end
-from .run import ENDING, Run
 
 OBTUSE = 150.0
 """Degrees; at a flatter inside corner the piece that runs through ends in a long sliver."""

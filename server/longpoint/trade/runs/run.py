@@ -6,7 +6,7 @@ meets the next one's left end. A door or a gap in a wall parts its trim into str
 
 from collections import namedtuple
 
-from ...tool import FieldError, Refusal, Scale
+from ..tool import FieldError, Refusal, Scale
 from .scarf import lap
 
 Opening = namedtuple("Opening", ("place", "wall", "start", "end", "stop"))

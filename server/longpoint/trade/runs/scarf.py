@@ -6,7 +6,7 @@ long point on the face. Each lap uses up thickness x tan(scarf angle) more than 
 
 import math
 
-from ... import degrees
+from .. import degrees
 
 MOST_PIECES = 12
 NOISE = 1e-9

@@ -1,9 +1,8 @@
 """What a run of trim refuses, and what would do."""
 
-from ...lengths import show_angle
-from ...tool import Refusal, Scale
-from .asked import STEEPEST
-from .ends import TrimEnd
+from ..lengths import show_angle
+from ..tool import Refusal, Scale
+from .ends import STEEPEST, TrimEnd
 from .pieces import Piece
 from .run import ENDING, Run
 from .scarf import MOST_PIECES, fits, piece_length, pieces_needed
@@ -34,11 +33,15 @@ def refuse_no_trim(pieces: "list[Piece]") -> None:
         raise Refusal("openings", "The openings take all the walls: no trim is left to cut.")
 
 
-def refuse_unbuildable(run: Run, whole: Piece, scale: Scale) -> None:
-    """Refuse a piece with a sliver of an end, one that its ends use up, one too long to scarf."""
+def refuse_unbuildable(run: Run, whole: Piece, scale: Scale, too_big: str) -> None:
+    """Refuse a piece with a sliver of an end, one that its ends use up, one too long to scarf.
+
+    `too_big` says of stock that leaves nothing of a piece what it is and what would do: "stock 3/4
+    thick: use thinner stock".
+    """
     _refuse_sliver(whole.wall, whole.right)
     _refuse_sliver((whole.wall - 1) % len(run.walls), whole.left)
-    _refuse_nothing_left(run, whole, scale)
+    _refuse_nothing_left(run, whole, scale, too_big)
     _refuse_short_stick(run, whole, scale)
 
 
@@ -65,7 +68,7 @@ def _refuse_sliver(index: int, end: TrimEnd) -> None:
     )
 
 
-def _refuse_nothing_left(run: Run, whole: Piece, scale: Scale) -> None:
+def _refuse_nothing_left(run: Run, whole: Piece, scale: Scale, too_big: str) -> None:
     """Refuse a stretch whose ends, as cut or as they stand, take all of it."""
     thick, stretch = run.thickness, whole.stretch
     if stretch.stands(thick) and whole.face(thick) > 0:
@@ -78,8 +81,7 @@ def _refuse_nothing_left(run: Run, whole: Piece, scale: Scale) -> None:
         what = f"Part {whole.tag} of wall {wall} is {size} long"
     raise Refusal(
         field,
-        f"{what}, and its ends take all of a piece {scale.length(thick)} thick: use thinner "
-        "stock, or check the wall and what is beside it.",
+        f"{what}, and its ends take all of {too_big}, or check the wall and what is beside it.",
     )
 
 

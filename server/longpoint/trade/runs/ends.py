@@ -7,8 +7,11 @@ over the corner itself. Two lines a thickness off two such walls meet thickness 
 from the corner, and a line a thickness off one wall meets the other thickness / sin(corner) out.
 """
 
-from ... import degrees
-from ...tool import End, Scale
+from .. import degrees
+from ..tool import End, Scale
+
+STEEPEST = 85.0
+"""Degrees off square beyond which an end is a sliver that no saw holds: common practice."""
 
 DYING = ("cope", "butt")
 SCARF = ("under", "over")

@@ -6,14 +6,14 @@ wall heads right with the room below it, so walls in clockwise order turn right 
 
 import math
 
-from ... import degrees
-from ...lengths import show_angle
-from ...tool import Scale
+from .. import degrees
+from ..lengths import show_angle
+from ..tool import Scale
 from .run import ENDING, Run, Wall
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ...drawing import Point
+    from ..drawing import Point
 
 ANGLE_MISS = 0.05
 LENGTH_MISS = 1.0
