@@ -30,6 +30,8 @@ QUANTITIES = {
     "meeting gap": "length",
     "strike gap": "length",
     "hinge gap": "length",
+    # The lock: from the finished floor to the latch's center.
+    "latch height": "length",
     # Frame and panel.
     "stile width": "length",
     "rail width": "length",

@@ -32,7 +32,7 @@ def test_put_together_the_frame_leaves_the_door_its_gaps(
     """Legs stand at their marks on the head; the clear space is the door and its gaps."""
     gaps: dict[str, Any] = {"side_gap": side, "head_gap": head, "floor_gap": floor}
     found = answer(
-        "jamb-and-stop", door_width=wide, door_height=high, head_joint=joint, horn=horn, **gaps
+        "jamb-and-stop", leaf_width=wide, leaf_height=high, head_joint=joint, horn=horn, **gaps
     )
     parts = pieces(found)
     length, thick = parts["Leg"]["length"], parts["Leg"]["thickness"]
@@ -68,8 +68,8 @@ def test_on_a_falling_floor_the_head_is_level(falls: float, below: float, joint:
     """Feet on the floor as it is: both legs, and both stops on the finished floor, end level."""
     found = answer(
         "jamb-and-stop",
-        door_width=30,
-        door_height=80,
+        leaf_width=30,
+        leaf_height=80,
         floor_falls=falls,
         floor_below=below,
         stop_joint=joint,
@@ -92,8 +92,8 @@ def test_the_stop_keeps_its_gap_behind_the_door_and_stays_on_the_jamb(
     thick: float, gap: float, setback: float, depth: float
 ) -> None:
     asked: dict[str, Any] = {
-        "door_width": 30,
-        "door_height": 80,
+        "leaf_width": 30,
+        "leaf_height": 80,
         "door_thickness": thick,
         "stop_gap": gap,
     }
@@ -116,8 +116,8 @@ def test_the_handbook_rough_opening_takes_the_frame(wide: float, high: float) ->
     """Door width and 2 1/2, door height and 3: Navy Builder text on interior doors."""
     found = figures(
         "jamb-and-stop",
-        door_width=wide,
-        door_height=high,
+        leaf_width=wide,
+        leaf_height=high,
         rough_width=wide + 2.5,
         rough_height=high + 3,
     )
@@ -128,7 +128,7 @@ def test_the_handbook_rough_opening_takes_the_frame(wide: float, high: float) ->
 
 @given(st.lists(st.floats(0, 50), min_size=5, max_size=5))
 def test_whatever_is_typed_answers_or_says_why(sizes: list[float]) -> None:
-    names = ("door_width", "door_height", "stop_thickness", "jamb_depth", "rough_width")
+    names = ("leaf_width", "leaf_height", "stop_thickness", "jamb_depth", "rough_width")
     inputs: dict[str, Any] = dict(zip(names, sizes, strict=True))
     reply = ask("jamb-and-stop", **inputs)
     if reply["ok"]:

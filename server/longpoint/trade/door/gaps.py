@@ -104,6 +104,20 @@ def kind_of_door() -> Choice:
     )
 
 
+def latch_height(**rest: "Any") -> Length:
+    """Return the input `latch_height`, from the finished floor to the latch's center."""
+    given: dict[str, Any] = {"most": 120}
+    given.update(rest)
+    return Length("latch_height", "Latch height", quantity="latch height", **given)
+
+
+def jamb_thickness(**rest: "Any") -> Length:
+    """Return the input `jamb_thickness`."""
+    given: dict[str, Any] = {"default": "3/4"}
+    given.update(rest)
+    return Length("jamb_thickness", "Jamb thickness", quantity="jamb thickness", **given)
+
+
 def leaves() -> Choice:
     """Return the input `leaves`: one, or a pair."""
     return Choice(
