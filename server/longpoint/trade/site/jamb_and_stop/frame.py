@@ -43,10 +43,10 @@ class Jamb:
         self.stop = stop
         self.feet = feet
         meeting = hung.meeting * (hung.leaves - 1)
-        self.wide = hung.leaves * hung.width + 2 * hung.side + meeting
-        self.high = hung.height + hung.head + hung.floor
-        self.line = stop.setback + hung.thickness + stop.gap
-        self.far = self.line + stop.width
+        self.wide: float = hung.leaves * hung.width + 2 * hung.side + meeting
+        self.high: float = hung.height + hung.head + hung.floor
+        self.line: float = stop.setback + hung.thickness + stop.gap
+        self.far: float = self.line + stop.width
         self._refuse(scale)
 
     def _refuse(self, scale: Scale) -> None:
