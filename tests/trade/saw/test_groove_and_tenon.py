@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from longpoint.trade.calls import call
 from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import Refusal
-from longpoint.trade.saw.dado_stack import MOST_SUMS, TooManySums, nearest_stacks
 from longpoint.trade.saw.groove_and_tenon import TOOL
+from longpoint.trade.saw.groove_and_tenon.stacks import MOST_SUMS, TooManySums, nearest_stacks
 
 Parts = list[tuple[int, int]]
 
@@ -117,11 +117,14 @@ def test_walls_shoulders_and_passes_add_up(
     if found is None:
         return
     stack, long = found["stack_width"], found["tenon_length"]
-    assert stack >= found["groove_width"] - 1e-9
-    assert abs(2 * found["wall"] + stack - float(stock)) < 1e-9
+    groove = found["groove_width"]
+    assert found["groove_wanted"] - 1e-9 <= groove <= found["groove_wanted"] + 1 / 64 + 1e-9
+    assert found["groove_passes"] * stack >= groove - 1e-9
+    assert (found["groove_passes"] - 1) * stack < groove
+    assert abs(2 * found["wall"] + groove - float(stock)) < 1e-9
     assert abs(2 * found["shoulder_depth"] + found["tenon_thickness"] - float(stock)) < 1e-9
     assert found["wall"] > 0
-    assert found["tenon_thickness"] <= stack
+    assert found["tenon_thickness"] <= groove
     assert long < float(depth)
     assert ("bury" in found) != ("passes" in found)
     if "bury" in found:

@@ -7,7 +7,7 @@ without trying each combination by itself.
 
 from collections import namedtuple
 
-from ..lengths import Scale
+from ...lengths import Scale
 
 MOST_SUMS = 2000
 """Different sums of one kind that are still searched: beyond it a phone would keep one waiting."""
@@ -195,13 +195,13 @@ def _rows_words(
     parts: "list[tuple[float, int]]", counts: "tuple[int, ...]", noun: str, scale: Scale
 ) -> "list[str]":
     return [
-        f"{count} {noun}{'s' if count > 1 else ''} {_engraved(thickness, scale)}"
+        f"{count} {noun}{'s' if count > 1 else ''} {engraved(thickness, scale)}"
         for (thickness, _), count in zip(parts, counts)
         if count
     ]
 
 
-def _engraved(thickness: float, scale: Scale) -> str:
+def engraved(thickness: float, scale: Scale) -> str:
     """Return a thickness as it is engraved on the part: a fraction where it is one."""
     if scale.units == "in" and scale.step != 1000 and thickness * 64 == int(thickness * 64):
         return Scale("in", 64).bare(thickness)

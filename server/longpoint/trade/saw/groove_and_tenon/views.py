@@ -1,28 +1,28 @@
 """What groove and tenon look like: the joint from the edge, and the tenon on the saw."""
 
-from ..drawing import Drawing
+from ...drawing import Drawing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..lengths import Scale
-    from .groove_joint import Joint
+    from ...lengths import Scale
+    from .joint import GrooveJoint
 
 
-def joint_view(joint: "Joint", scale: "Scale") -> Drawing:
+def joint_view(joint: "GrooveJoint", scale: "Scale") -> Drawing:
     """Return the section: panel in the stile's groove above, the rail's tenon below it."""
     view = Drawing(
         "Groove and tenon in section",
-        f"The groove is {scale.decimal(joint.stack)} wide and "
-        f"{scale.finer().length(joint.groove_depth)} deep; each shoulder is "
-        f"{scale.decimal(joint.shoulder_depth)} deep.",
+        f"The groove is {scale.decimal(joint.groove)} wide and "
+        f"{scale.finer().length(joint.depth)} deep; each shoulder is "
+        f"{scale.decimal(joint.shoulder)} deep.",
     )
     _grooved(view, joint, scale)
     _tenoned(view, joint, scale)
     return view
 
 
-def _grooved(view: Drawing, joint: "Joint", scale: "Scale") -> None:
-    thick, deep, wall = joint.stock, joint.groove_depth, joint.wall
+def _grooved(view: Drawing, joint: "GrooveJoint", scale: "Scale") -> None:
+    thick, deep, wall = joint.stock, joint.depth, joint.wall
     edge = max(deep + thick, joint.tenon_length)
     bottom = edge - deep
     view.area(
@@ -40,9 +40,9 @@ def _grooved(view: Drawing, joint: "Joint", scale: "Scale") -> None:
     view.dimension((edge, wall), (edge, 0), fine.length(joint.wall), -1)
 
 
-def _tenoned(view: Drawing, joint: "Joint", scale: "Scale") -> None:
-    thick, long, deep = joint.stock, joint.tenon_length, joint.shoulder_depth
-    shoulder = max(joint.groove_depth + thick, long)
+def _tenoned(view: Drawing, joint: "GrooveJoint", scale: "Scale") -> None:
+    thick, long, deep = joint.stock, joint.tenon_length, joint.shoulder
+    shoulder = max(joint.depth + thick, long)
     top = 1.75 * thick
     low, end = top + thick, shoulder - long
     view.box("waste", end, top, shoulder, top + deep)
@@ -60,22 +60,25 @@ def _tenoned(view: Drawing, joint: "Joint", scale: "Scale") -> None:
     view.dimension((end, top + deep), (end, top), fine.length(deep))
 
 
-def setup_view(joint: "Joint", scale: "Scale") -> Drawing:
-    """Return the saw seen along the cut: fence on the left, the rail face down on the table."""
-    long, deep, thick = joint.tenon_length, joint.shoulder_depth, joint.stock
+def setup_view(joint: "GrooveJoint", outer: float, scale: "Scale") -> Drawing:
+    """Return the cutter seen along the cut: fence on the left, the rail face down on the table.
+
+    `outer` is the thickness of a stack's outer blades, 0 for a blade or a bit.
+    """
+    long, deep, thick = joint.tenon_length, joint.shoulder, joint.stock
     view = Drawing(
-        "The tenon's first face on the saw",
-        f"The blades stand {scale.decimal(deep)} above the table and end "
+        "The tenon's first face at the cutter",
+        f"The cutter stands {scale.decimal(deep)} above the table and ends "
         f"{scale.finer().length(long)} from the rail's end.",
     )
-    start = long - joint.stack
+    start = long - joint.cut
     view.box("stock", 0, 0, long + 1.5 * thick, thick)
     if joint.passes == 1:
         view.box("wall", -max(0.75, 1.5 * -start), -thick / 2, 0, thick)
     else:
         _earlier_passes(view, joint)
     view.box("metal", start, thick - deep, long, thick + deep / 2)
-    for side in (start + joint.outer, long - joint.outer):
+    for side in (start + outer, long - outer) if outer else ():
         view.line("cut", (side, thick - deep), (side, thick + deep / 2))
     view.line("mark", (-max(0.75, 1.5 * -start), thick), (long + 1.5 * thick, thick))
     fine = scale.finer()
@@ -87,10 +90,37 @@ def setup_view(joint: "Joint", scale: "Scale") -> Drawing:
     return view
 
 
-def _earlier_passes(view: Drawing, joint: "Joint") -> None:
+def _earlier_passes(view: Drawing, joint: "GrooveJoint") -> None:
     """Show what the passes between the shoulder's pass and the end take away."""
     low, end = joint.stock, joint.tenon_length
     for number in range(1, joint.passes):
-        right = end - number * joint.stack
-        left = max(0.0, right - joint.stack)
-        view.box("waste", left, low - joint.shoulder_depth, right, low)
+        right = end - number * joint.cut
+        left = max(0.0, right - joint.groove)
+        view.box("waste", left, low - joint.shoulder, right, low)
+
+
+def plow_view(joint: "GrooveJoint", scale: "Scale") -> Drawing:
+    """Return the piece on edge over the cutter, seen along the cut: the passes side by side.
+
+    The first pass is drawn as cut, the one with the other face to the fence as cleared.
+    """
+    wall, deep, thick = joint.wall, joint.depth, joint.stock
+    view = Drawing(
+        "Plowing the groove",
+        f"The cutter starts {scale.decimal(wall)} from the fence and stands {scale.decimal(deep)} "
+        "above the table.",
+    )
+    high = deep + thick
+    view.box("wall", -thick, -thick / 2, 0, high)
+    view.box("stock", 0, 0, thick, high)
+    if joint.plow.passes > 1:
+        view.box("clearance", wall, high - deep, wall + joint.groove, high)
+    view.box("metal", wall, high - deep, wall + joint.cut, high + deep / 2)
+    view.line("mark", (-thick, high), (2 * thick, high))
+    view.dimension((0, 0), (thick, 0), scale.length(thick))
+    fine = scale.finer()
+    view.dimension((thick, high), (thick, high - deep), fine.length(deep), -1)
+    low = high + deep / 2
+    view.dimension((wall, low), (0, low), fine.length(wall))
+    view.dimension((wall + joint.groove, low), (wall, low), fine.length(joint.groove))
+    return view
