@@ -221,12 +221,17 @@ export class FormController implements FormHost {
 
   /** What is kept was changed in another window, or by undo: it is shown. */
   private heard({ paths, collision }: DocumentChange): void {
-    if (paths.length > 0 && this.isKept) {
-      this.session.take(this.documents.kept(this.session.scale.units));
-      this.write();
-    }
+    if (paths.length > 0) this.takeKept();
     if (collision) this.sayCollision(collision);
     this.requestUpdate();
+  }
+
+  /** A form from an address, unchanged, stays; the person's own lists come with it either way. */
+  private takeKept(): void {
+    const { inputs, typedIn, scale } = this.session;
+    if (this.isKept) this.session.take(this.documents.kept(scale.units));
+    else this.session.replace({ ...ownInputs(this.declaration.inputs, inputs), ...this.documents.keptLists(typedIn) });
+    this.write();
   }
 
   private sayCollision({ paths, isMine, takeOther }: Collision): void {

@@ -133,7 +133,7 @@ export class App extends LitElement {
   private async startOf({ tool, inputs, units, version, unread }: Route): Promise<Start | null> {
     if (unread.length > 0) toast(`Part of this address can't be read and was left out: ${unread.join(", ")}.`);
     if (!tool) return null;
-    const documents = await ToolDocuments.open(tool.declaration);
+    const documents = await ToolDocuments.open(tool.declaration, this.settings.units);
     const isReload = this.page === null && isFromForm() && documents.form.revision > 0;
     if (!inputs || isReload) return { form: documents.kept(this.settings.units), documents, isKept: true };
     const lists = documents.keptLists(units);

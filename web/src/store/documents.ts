@@ -62,11 +62,17 @@ export class DocumentHandle {
   private touched: Path[] = [];
   private readonly listeners = new Set<Listener>();
 
+  /** @param blank what it says where nothing is kept */
   constructor(
     readonly key: Key,
-    readonly schema: number,
+    private readonly blank: State,
   ) {
-    this.state = { ...EMPTY, schema };
+    this.state = blank;
+  }
+
+  /** The highest schema that this version knows. */
+  get schema(): number {
+    return this.blank.schema;
   }
 
   get body(): JsonObject {
@@ -114,6 +120,13 @@ export class DocumentHandle {
     void inTurn(() => this.write());
   }
 
+  /** Puts a state that the page does not show yet. */
+  private put(state: State): void {
+    const before = this.state;
+    this.go(state, "The other of two");
+    this.tell(before, null, false);
+  }
+
   private isTouched(path: Path): boolean {
     return this.touched.some((mine) => overlap(mine, path));
   }
@@ -153,7 +166,7 @@ export class DocumentHandle {
   async read(isAsked = false): Promise<void> {
     if (this.hasUnwritten) return;
     try {
-      const { isDamaged, ...stored } = await readStored(this.key);
+      const { isDamaged, ...stored } = await readStored(this.key, this.blank);
       if (isDamaged) storageFault(new StoreFault(DAMAGED));
       this.take(stored, isAsked);
     } catch (error) {
@@ -186,7 +199,7 @@ export class DocumentHandle {
     this.changes = this.changes.map((change) => ({ ...change, state: merged(sent, change.state, state) }));
     this.state = this.changes.at(-1)?.state ?? state;
     const isOther = this.keep(written);
-    const takeOther = (): void => this.go(merged(state, written.other, this.state), "Took the other one");
+    const takeOther = (): void => this.put(merged(state, written.other, this.state));
     const collision = { paths: collisions, isMine: true, takeOther };
     this.tell(before, collisions.length > 0 ? collision : null, isOther);
   }
@@ -207,19 +220,21 @@ export class DocumentHandle {
     this.isNewer = stored.state.schema > this.schema;
     const isOther = this.keep(stored);
     if (this.isNewer && !wasNewer) storageFault(new StoreFault(NEWER));
-    this.state = this.isNewer ? { ...EMPTY, schema: this.schema } : stored.state;
+    this.state = this.isNewer ? this.blank : stored.state;
     this.tell(before, isFirst || isAsked ? null : this.overruled(before), isOther);
   }
 
   /** Says what was typed here and is not what stands now. */
   private overruled(before: State): Collision | null {
     const { state } = this;
-    const edits = editsBetween(json(before), json(state)).filter(({ path }) => this.isTouched(path));
+    const edits = editsBetween(json(before), json(state)).filter(
+      (edit) => "before" in edit && this.isTouched(edit.path),
+    );
     if (edits.length === 0) return null;
     const paths = edits.map(({ path }) => path);
     this.touched = this.touched.filter((mine) => !paths.some((path) => overlap(mine, path)));
     const mine = withEdits(json(state), undoing(edits)) as unknown as State;
-    const takeOther = (): void => this.go(merged(state, mine, this.state), "Took mine back");
+    const takeOther = (): void => this.put(merged(state, mine, this.state));
     return { paths, isMine: false, takeOther };
   }
 
@@ -252,17 +267,18 @@ export class DocumentHandle {
 }
 
 /**
- * Opens a document, an empty one where there is none; `schema` is the highest this version knows.
+ * Opens a document, a blank one where there is none; the blank's schema is the highest this version
+ * knows.
  *
  * Opened twice in a page it is the same. It never fails: what can't be read is said, what is typed
  * meanwhile is joined with it when it can.
  */
 export async function openDocument(
-  kind: string, id: string, schema = 1,
+  kind: string, id: string, blank: Partial<State> = {},
 ): Promise<DocumentHandle> {
   const key: Key = [kind, id];
   const found = open.get(nameOf(key));
-  const document = found ?? new DocumentHandle(key, schema);
+  const document = found ?? new DocumentHandle(key, { ...EMPTY, ...blank });
   document.users += 1;
   open.set(nameOf(key), document);
   await inTurn(() => (found ? Promise.resolve() : document.read()));

@@ -10,7 +10,7 @@ import { inTurn, storageFault } from "./queue";
 import type { DocumentRecord, Key, State } from "./tables";
 import { PAGE, tellOthers } from "./tabs";
 import { formOf } from "./version-1";
-import { readStored, writeChanges, type Change, type Stored } from "./writes";
+import { EMPTY, readStored, writeChanges, type Change, type Stored } from "./writes";
 
 const PREFIX = "longpoint unwritten";
 const OWN = `${PREFIX} ${PAGE}`;
@@ -95,7 +95,7 @@ async function leftBy1(text: string): Promise<Left[]> {
 }
 
 async function replaced({ kind, id, units, schema, body }: DocumentRecord): Promise<Left> {
-  const { isDamaged: _, ...base } = await readStored([kind, id]);
+  const { isDamaged: _, ...base } = await readStored([kind, id], EMPTY);
   const change = { state: { units, schema, body }, words: "", by: PREFIX, count: 0, at: Date.now() };
   return { key: [kind, id], schema, base, changes: [change] };
 }

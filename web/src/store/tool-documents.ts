@@ -5,6 +5,7 @@ import { openDocument, type DocumentChange, type DocumentHandle } from "./docume
 import { readForm, readRows, writtenForm, type KeptForm } from "./form-body";
 import { heldUnder, isSame, type Json, type JsonObject } from "./json";
 import { listsIn, ownInputs } from "./lists";
+import type { State } from "./tables";
 
 export class ToolDocuments {
   /** What a list was when it was read or written last: only one that the person changed is written. */
@@ -16,13 +17,14 @@ export class ToolDocuments {
     private readonly lists: Map<string, DocumentHandle>,
   ) {}
 
-  /** Opens a tool's form and the lists among its inputs. */
-  static async open(declaration: Declaration): Promise<ToolDocuments> {
+  /** Opens a tool's form and the lists among its inputs; blank ones are to be typed in `units`. */
+  static async open(declaration: Declaration, units: Units): Promise<ToolDocuments> {
     const { slug, version, inputs } = declaration;
+    const blank = (body: JsonObject): Partial<State> => ({ units, body: { ...body, typed_in: units } });
     const named = inputs.filter(({ kept }) => kept);
     const [form, ...lists] = await Promise.all([
-      openDocument("form", slug, version),
-      ...named.map(({ kept = "" }) => openDocument("list", kept)),
+      openDocument("form", slug, { ...blank({ inputs: {} }), schema: version }),
+      ...named.map(({ kept = "" }) => openDocument("list", kept, blank({ rows: [] }))),
     ]);
     return new ToolDocuments(declaration, form, new Map(named.map(({ name }, at) => [name, lists[at]!])));
   }

@@ -61,14 +61,14 @@ export class Opened {
   ) {}
 
   /** Throws a StoreFault where a newer version wrote it. A record beyond reading is moved aside. */
-  static async of(tx: Writing, { kind, id, schema }: Keeping): Promise<Opened> {
+  static async of(tx: Writing, { kind, id, schema }: Keeping, blank = EMPTY): Promise<Opened> {
     const found = await tx.objectStore("documents").get([kind, id]);
     if (found && isSound(found)) {
       if (found.schema > schema) throw new StoreFault(NEWER);
       return new Opened(tx, [kind, id], { ...found, step: found.step || 0 });
     }
     if (found) await setAside(tx, found);
-    const record = { ...EMPTY, schema, kind, id, revision: 0, step: 0 };
+    const record = { ...blank, kind, id, revision: 0, step: 0 };
     return new Opened(tx, [kind, id], record);
   }
 
@@ -162,7 +162,7 @@ function typedOn(last: HistoryRecord, next: HistoryRecord): HistoryRecord | null
   const isOne = one && other && JSON.stringify(one.path) === JSON.stringify(other.path);
   const isQuick = next.at - last.at < TYPING && next.at >= last.at;
   if (!isOne || !isQuick || last.by !== next.by || last.words !== next.words) return null;
-  return { ...next, step: last.step, edits: [{ ...other, ...beforeOf(one) }] };
+  return { ...next, step: last.step, edits: [fromTo(one, other)] };
 }
 
 type Field = { path: Path; before?: Json; after?: Json };
@@ -172,8 +172,8 @@ function onlyField(edits: Edit[]): Field | null {
   return edit && more.length === 0 && !("at" in edit) ? edit : null;
 }
 
-function beforeOf({ before }: Field): { before?: Json } {
-  return before === undefined ? {} : { before };
+function fromTo({ path, before }: Field, { after }: Field): Field {
+  return { path, ...(before !== undefined && { before }), ...(after !== undefined && { after }) };
 }
 
 async function setAside(tx: Writing, found: DocumentRecord): Promise<void> {
@@ -194,16 +194,15 @@ async function ways(
   return { canUndo: back !== undefined, canRedo: forward !== undefined };
 }
 
-const NONE: Stored = { revision: 0, state: EMPTY, canUndo: false, canRedo: false };
-
-/** Returns a document as it is kept: empty where it was deleted, or beyond reading. */
-export function readStored(key: Key): Promise<Stored & { isDamaged: boolean }> {
+/** Returns a document as it is kept: blank where it was deleted, or can't be read. */
+export function readStored(key: Key, blank: State): Promise<Stored & { isDamaged: boolean }> {
+  const none = { revision: 0, state: blank, canUndo: false, canRedo: false };
   return reading(["documents", "history"], async (tx) => {
     const record = await tx.objectStore("documents").get(key);
-    if (!record) return { ...NONE, isDamaged: false };
-    if (!isSound(record)) return { ...NONE, isDamaged: true };
+    if (!record) return { ...none, isDamaged: false };
+    if (!isSound(record)) return { ...none, isDamaged: true };
     const { revision } = record;
-    const state = record.deleted === undefined ? stateIn(record) : EMPTY;
+    const state = record.deleted === undefined ? stateIn(record) : blank;
     return { revision, state, ...(await ways(tx as Tx, record)), isDamaged: false };
   });
 }
@@ -223,7 +222,7 @@ export interface Work extends Keeping {
 export async function writeChanges(work: Work): Promise<Written> {
   let written: Written | undefined;
   await writing(["documents", "history"], async (tx) => {
-    const opened = await Opened.of(tx, work);
+    const opened = await Opened.of(tx, work, work.base?.state);
     const joined = new Joined(work.base, opened.revision);
     for (const change of work.changes) {
       if (work.isLeft && (await opened.has(change))) continue;
