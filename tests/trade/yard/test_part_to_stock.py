@@ -11,7 +11,7 @@ from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
 from longpoint.trade.lumber.common import common_labels
-from tests.trade.asking import answer, figures
+from tests.trade.asking import answer, at_the_door, figures
 
 Row = dict[str, Any]
 Size = tuple[str, Fraction, Fraction, Row | None]
@@ -118,7 +118,7 @@ def asked(part: dict[str, Any], rows: list[Row]) -> dict[str, Any]:
     inputs: dict[str, Any] = {
         name: x if isinstance(x, int) else float(x) for name, x in part.items()
     }
-    return answer("part-to-stock", yard=rows, **inputs)
+    return answer("part-to-stock", yard=rows, sold_in="random", **inputs)
 
 
 @settings(max_examples=40, deadline=None)
@@ -173,3 +173,23 @@ def test_the_glued_view_is_the_part(part: dict[str, Any]) -> None:
         assert abs(whole.area - sum(piece.area for piece in pieces)) < 1e-6
         size = (0.0, 0.0, float(part["width"]), float(part["thickness"]))
         assert all(abs(a - b) < 1e-9 for a, b in zip(whole.bounds, size, strict=True))
+
+
+def test_a_form_kept_before_still_buys_by_the_foot() -> None:
+    """The first version took any length to be sold: by hand 82 in are 6 5/6 ft."""
+    kept = {"thickness": "1 1/4", "width": "3", "length": "80"}
+    form = {"do": "form", "tool": "part-to-stock", "inputs": kept}
+    first = at_the_door(form | {"version": 1})["answer"]["figures"]
+    (feet,) = [figure["value"] for figure in first if figure["name"] == "lineal_feet"]
+    assert abs(feet - 82 / 12) < 1e-9
+    assert at_the_door(form | {"version": 2})["answer"] is None
+
+
+def test_a_size_of_the_list_is_used_with_one_tap() -> None:
+    yard = [{"label": "2x7", "thickness": "1 3/4", "width": "6 7/8"}]
+    inputs = {"thickness": "1 1/4", "width": 3, "length": 40, "sold_in": "random", "yard": yard}
+    reply = at_the_door({"do": "form", "tool": "part-to-stock", "inputs": inputs})
+    (offers,) = [each["offers"] for each in reply["fields"] if each["name"] == "use"]
+    assert offers[0] == "2x7"
+    used = figures("part-to-stock", **inputs, use=offers[0])
+    assert (used["best"], used["real_width"]) == ("2x7", 6.875)

@@ -8,7 +8,7 @@ glued: a caller that joints every edge adds one loss at each end.
 
 import math
 
-_HAIR = 1e-9  # Of a strip: float noise must not add one where the sizes come out exactly.
+_HAIR = 1e-9  # Of an inch or a strip: float noise must not add one to sizes that come out exactly.
 
 
 class Strips:
@@ -65,7 +65,7 @@ def fewest(size: float, stock: float, loss: float) -> int:
     >>> fewest(5 + 5 / 8, 5.5, 1 / 16), fewest(11.5, 4, 1 / 8)
     (2, 3)
     """
-    if size <= stock:
+    if size <= stock + _HAIR:
         return 1
     if is_used_up(stock, loss):
         raise ValueError("two glued sides use up the stock")

@@ -6,14 +6,16 @@ takes to make it flat, straight and square.
 
 import math
 
-from ..tool import Refusal
-from .stock_offers import Offer
+from ...cutting.one_length import OneLength, Sticks, pieces_in
+from ...lumber.strips import Strips
+from ...refusal import Refusal
+from .offers import Offer
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from ..tool import Given
+    Say = Callable[[float], str]
 
 MOST_LAYERS = 8
 MOST_STRIPS = 24
@@ -21,21 +23,50 @@ _HAIR = 1e-9  # Of a piece: float noise must not ask for one more.
 
 
 class Part:
-    """What is to be made: finished sizes, how many, and what making it takes; inches."""
+    """What is to be made: finished sizes, how many, and what making it takes; inches.
 
-    def __init__(self, given: "Given") -> None:
-        self.thickness = given.number("thickness")
-        self.width = given.number("width")
-        self.length = given.number("length")
-        self.count = given.count("count")
-        self.face = given.number("face_allowance")
-        self.edge = given.number("edge_allowance")
-        self.kerf = given.number("kerf")
-        self.cut_length = self.length + 2 * given.number("end_allowance")
+    Parameters
+    ----------
+    size : tuple
+        Finished thickness, width and length.
+    allowances : tuple
+        Off each face, each edge and each end.
+    sold : list of float
+        Lengths the yard sells; empty where it sells any length.
+    """
+
+    def __init__(
+        self,
+        size: "tuple[float, float, float]",
+        count: int,
+        allowances: "tuple[float, float, float]",
+        kerf: float,
+        sold: "list[float]",
+    ) -> None:
+        self.thickness, self.width, self.length = size
+        self.count = count
+        self.face, self.edge, end = allowances
+        self.kerf = kerf
+        self.cut_length = self.length + 2 * end
+        self.sold = sold
+        self.plans: dict[float | None, OneLength] = {}
 
     def volume(self) -> float:
         """Return the cubic inches of all the parts, finished."""
         return self.thickness * self.width * self.length * self.count
+
+    def lengths_for(self, offer: Offer) -> "list[float]":
+        """Return the lengths that an offer is sold in; none where it is cut to any length."""
+        return self.sold if offer.own_length is None else [offer.own_length]
+
+    def sticks(self, offer: Offer, count: int) -> "list[Sticks]":
+        """Return what is bought of an offer for so many lengths; none where any length is cut."""
+        sold, key = self.lengths_for(offer), offer.own_length
+        if not sold:
+            return []
+        if key not in self.plans:
+            self.plans[key] = OneLength(self.cut_length, self.kerf, sold)
+        return self.plans[key].sticks(count)
 
 
 class Way:
@@ -53,27 +84,38 @@ class Way:
         Pieces ripped side by side out of one board.
     lengths : int
         Lengths of board to cut, `Part.cut_length` each.
-    boards : int or None
-        Boards to buy, where they are sold by the piece and their length is known.
+    sticks : list of Sticks
+        Whole sticks or boards to buy; none where the yard cuts any length.
+    feet : float
+        Length that is bought, in feet.
     cost : float or None
-        Where the price is known.
+        Of what is bought, where the price is known.
     """
 
     def __init__(self, offer: Offer, part: Part, place: int) -> None:
         self.offer = offer
         self.place = place
-        self.layers = needed(part.thickness, offer.thickness - 2 * part.face)
-        self.strips = needed(part.width, offer.width - 2 * part.edge)
+        layers = Strips(part.thickness + 2 * part.face, offer.thickness, part.face)
+        strips = Strips(part.width + 2 * part.edge, offer.width, part.edge)
+        self.layers, self.strips, self.rip = layers.count, strips.count, strips.rip
         self.layer = part.thickness / self.layers
         self.strip = part.width / self.strips
-        self.rip = self.strip + 2 * part.edge
-        self.across = _fit(offer.width, self.rip, part.kerf)
+        self.across = pieces_in(offer.width, self.rip, part.kerf)
         self.pieces = part.count * self.layers * self.strips
         self.lengths = (self.pieces + self.across - 1) // self.across
-        self.bought = self.lengths * offer.thickness * offer.width * part.cut_length
+        self.sticks = part.sticks(offer, self.lengths)
+        inches = sum([stick.length * stick.count for stick in self.sticks])
+        inches = inches or self.lengths * part.cut_length
+        self.feet = inches / 12
+        self.board_feet = offer.billed_feet(inches)
+        self.bought = inches * offer.thickness * offer.width
         self.waste = 1 - part.volume() / self.bought
-        self.boards = self._boards(part)
-        self.cost = self._cost(part)
+        self.cost = self._cost()
+
+    @property
+    def boards(self) -> int:
+        """Whole sticks or boards to buy; 0 where the yard cuts any length."""
+        return sum([stick.count for stick in self.sticks])
 
     @property
     def to_mill(self) -> float:
@@ -95,42 +137,21 @@ class Way:
         """More than half of the board's thickness ends up as chips."""
         return self.layer < self.offer.thickness / 2 - _HAIR
 
-    def lineal_feet(self, part: Part) -> float:
-        """Return the length of all the lengths end to end, in feet."""
-        return self.lengths * part.cut_length / 12
-
     def rank(self) -> "tuple[int, int, int]":
-        """Return what decides before the price: planed away, glue lines, stock taken."""
+        """Return what decides before the price: planed away, glue lines, stock bought."""
         return (int(self.planed_away), self.glue_lines, int(self.bought * 1000 + 0.5))
 
-    def _boards(self, part: Part) -> "int | None":
-        seen = self.offer.seen
-        if seen is None or seen.per != "each" or seen.length is None:
-            return None
-        per_board = _fit(seen.length, part.cut_length, part.kerf)
-        return (self.lengths + per_board - 1) // per_board
-
-    def _cost(self, part: Part) -> "float | None":
+    def _cost(self) -> "float | None":
         seen = self.offer.seen
         if seen is None or seen.price is None:
             return None
         if seen.per == "each":
-            return None if self.boards is None else self.boards * seen.price
-        if seen.per == "lineal-foot":
-            return self.lineal_feet(part) * seen.price
-        return self.lengths * self.offer.billed_feet(part.cut_length) * seen.price
+            return self.boards * seen.price if seen.length is not None else None
+        amount = self.feet if seen.per == "lineal-foot" else self.board_feet
+        return amount * seen.price
 
 
-def needed(size: float, each: float) -> int:
-    """Return how many pieces of `each` make up `size`."""
-    return max(1, int(math.ceil(size / each - _HAIR)))
-
-
-def _fit(whole: float, piece: float, kerf: float) -> int:
-    return int(math.floor((whole + kerf) / (piece + kerf) + _HAIR))
-
-
-def ways_of(offers: "list[Offer]", part: Part, say: "Callable[[float], str]") -> "list[Way]":
+def ways_of(offers: "list[Offer]", part: Part, say: "Say") -> "list[Way]":
     """Return every way that can be made, best first.
 
     Raises
@@ -157,16 +178,21 @@ def ways_of(offers: "list[Offer]", part: Part, say: "Callable[[float], str]") ->
 
 
 def too_short(offer: Offer, part: Part) -> bool:
-    """Tell whether an offer is sold in pieces shorter than the part is cut."""
-    length = None if offer.seen is None else offer.seen.length
-    return length is not None and length < part.cut_length - 1e-6
+    """Tell whether an offer is sold in lengths shorter than the part is cut."""
+    sold = part.lengths_for(offer)
+    return bool(sold) and not pieces_in(max(sold), part.cut_length, part.kerf)
+
+
+def needed(size: float, each: float) -> int:
+    """Return how many pieces of `each` make up `size`."""
+    return max(1, int(math.ceil(size / each - _HAIR)))
 
 
 def ranked(ways: "list[Way]") -> "list[Way]":
     """Return ways best first.
 
     Stock of which more than half would be planed away comes last; then fewest glue lines, least
-    waste, and where these are alike and all prices known, least cost. The list's order ends it.
+    bought, and where these are alike and all prices known, least cost. The list's order ends it.
     """
     unpriced = [way.rank() for way in ways if way.cost is None]
 
@@ -177,7 +203,7 @@ def ranked(ways: "list[Way]") -> "list[Way]":
     return sorted(ways, key=key)
 
 
-def _eaten(field: str, allowance: float, most: float, say: "Callable[[float], str]") -> Refusal:
+def _eaten(field: str, allowance: float, most: float, say: "Say") -> Refusal:
     side = field.split("_")[0]
     return Refusal(
         field,
@@ -186,9 +212,7 @@ def _eaten(field: str, allowance: float, most: float, say: "Callable[[float], st
     )
 
 
-def _too_much(
-    field: str, size: float, way: str, pieces: str, say: "Callable[[float], str]"
-) -> Refusal:
+def _too_much(field: str, size: float, way: str, pieces: str, say: "Say") -> Refusal:
     return Refusal(
         field,
         f"{say(size)} {way} takes more than {pieces} of the stock here: build it hollow, or put "

@@ -1,12 +1,13 @@
 """What to say about the way a part is made: what is milled, and why nothing simpler will do."""
 
-from ..lengths import Scale, show_money
-from ..tables.hardwood import kiln_dried
-from ..tool import Answer
-from .sizes import GREEN, SAME
-from .stock_offers import Offer
-from .stock_ways import Part, Way, needed, too_short
-from .yard_list import beside_note
+from ...lengths import Scale, show_money
+from ...tables.hardwood import kiln_dried
+from ...tool import Answer
+from ..feet import show_feet
+from ..sizes import GREEN, SAME
+from ..yard_list import beside_note
+from .offers import Offer
+from .ways import Part, Way, needed, too_short
 
 _LEAST_STRIP = 1 / 2  # Inches: what is narrower is no strip worth keeping.
 
@@ -19,6 +20,30 @@ def how_words(way: Way) -> str:
     if way.strips > 1:
         return f"glue {strips}"
     return f"rip {way.across} side by side" if way.across > 1 else "one piece"
+
+
+def rip_words(way: Way) -> str:
+    """Return what is ripped, with the word before its width."""
+    if way.layers > 1:
+        return how_words(way) + ", ripped"
+    if way.strips > 1:
+        return how_words(way) + " ripped"
+    return how_words(way) if way.across > 1 else "rip"
+
+
+def feet_words(inches: float, scale: Scale) -> str:
+    """Return a length as the yard sells it: in feet, or in millimeters where those are in force.
+
+    >>> feet_words(96, Scale()), feet_words(99, Scale())
+    ('8 ft', '8.25 ft')
+    """
+    return show_feet(inches / 12) if scale.units == "in" else scale.length(inches)
+
+
+def sticks_words(way: Way, scale: Scale) -> str:
+    """Return the whole sticks to buy, longest first: ``7 of 8 ft``; "" for any length."""
+    sticks = reversed(way.sticks)
+    return ", ".join([f"{each.count} of {feet_words(each.length, scale)}" for each in sticks])
 
 
 def add_notes(answer: Answer, ways: "list[Way]", part: Part) -> None:
@@ -40,8 +65,8 @@ def add_notes(answer: Answer, ways: "list[Way]", part: Part) -> None:
     _cheapest_note(answer, ways)
     answer.note(
         "Order: stock of which more than half would be planed away comes last; then fewest glue "
-        "lines, least waste, and where these are alike and all prices known, least cost. Waste "
-        "is all of the stock that isn't in the finished parts."
+        "lines, least wood bought, and where these are alike and all prices known, least cost. "
+        "Waste is all that is bought and isn't in the finished parts."
     )
 
 

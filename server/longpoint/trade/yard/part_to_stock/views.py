@@ -1,8 +1,8 @@
 """The part inside the board's section, and the glued part from its end."""
 
-from ..lengths import Scale
-from ..tool import Drawing
-from .stock_ways import Part, Way
+from ...lengths import Scale
+from ...tool import Drawing
+from .ways import Part, Way
 
 _MOST_DRAWN = 12  # More pieces side by side than this are a gray comb on a phone.
 
