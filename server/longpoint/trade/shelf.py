@@ -45,6 +45,8 @@ SHELF = (
     ("site", "site/even-gap"),
     ("site", "site/casing-set"),
     ("site", "site/hardware-centers"),
+    ("site", "site/scribe"),
+    ("site", "site/story-stick"),
 )
 
 
