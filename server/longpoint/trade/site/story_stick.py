@@ -75,7 +75,7 @@ def laid_out(
 
     >>> rows = [("", 10, "end", "line"), ("", 4, "far", "line"), ("", 1.5, "last", "line")]
     >>> [mark.at for mark in laid_out(rows, 20, Scale())]
-    [10.0, 16.0, 17.5]
+    [10.0, 16, 17.5]
     """
     marks: list[StickMark] = []
     errors, before = [], 0.0
