@@ -43,6 +43,7 @@ SHELF = (
     ("site", "site/door-swing"),
     ("site", "site/hinge-layout"),
     ("site", "site/even-gap"),
+    ("site", "site/lock-boring"),
     ("site", "site/casing-set"),
     ("site", "site/hardware-centers"),
     ("site", "site/scribe"),
