@@ -52,8 +52,8 @@ def _plan_words(run: Run, thick: float, scale: Scale) -> str:
     words = "One wall" if len(run.walls) == 1 else f"{len(run.walls)} walls"
     if thick > run.thickness:
         words += (
-            f". The trim is drawn {scale.bare(thick)} thick so that it can be seen; "
-            f"the stock is {scale.length(run.thickness)}"
+            f". The trim is drawn {scale.bare(thick)} deep so that it can be seen; "
+            f"it is {scale.length(run.thickness)}"
         )
     return words + "."
 

@@ -2,25 +2,22 @@
 
 from ...cautions import SAW, TEST_CUT, warn_if_sharp
 from ...lumber.lineal import lineal, to_buy
-from ...runs.path import closes_unsaid
-from ...runs.pieces import Piece, name_neighbors, split, stretches, whole_piece
+from ...runs.build import build, joint_count, scarf_count
+from ...runs.path import UNSAID, closes_unsaid
+from ...runs.pieces import Piece
 from ...runs.plan import plan
-from ...runs.refusals import refuse_no_trim, refuse_overlapped, refuse_unbuildable, refuse_unclosed
 from ...runs.run import Joining, Molding, Opening, Run, Wall
 from ...tool import Answer, Given, Gives, Scale, Tool
 from .asked import INPUTS
 from .views import joints
-from .words import UNSAID, decide, joint_count, notes, scarf_count
+from .words import decide, notes
 
 
 def work(given: Given, scale: Scale) -> Answer:
     """Return the pieces of a run of trim in the order they go up."""
     run = _run(given, scale)
-    refuse_unclosed(run)
-    walls = [_pieces_of_wall(run, index, scale) for index in range(len(run.walls))]
-    name_neighbors(run, walls)
-    pieces = [piece for wall in walls for piece in wall]
-    refuse_no_trim(pieces)
+    too_big = f"a piece {scale.length(run.thickness)} thick: use thinner stock"
+    pieces = build(run, scale, too_big)
     answer = Answer(scale)
     total = sum([piece.over_all(run.thickness) for piece in pieces])
     decide(answer, run, pieces, total)
@@ -55,18 +52,6 @@ def _run(given: Given, scale: Scale) -> Run:
         Joining(given.text("inside_joint"), given.maybe("spring") or 0.0, given.number("scarf")),
         scale,
     )
-
-
-def _pieces_of_wall(run: Run, index: int, scale: Scale) -> "list[Piece]":
-    too_big = f"a piece {scale.length(run.thickness)} thick: use thinner stock"
-    found = []
-    for stretch in stretches(run, index):
-        whole = whole_piece(run, stretch)
-        refuse_unbuildable(run, whole, scale, too_big)
-        pieces = split(run, whole)
-        refuse_overlapped(run, pieces, scale)
-        found += pieces
-    return found
 
 
 def _figures(answer: Answer, run: Run, pieces: "list[Piece]", total: float) -> None:

@@ -2,7 +2,8 @@
 
 from ...lengths import brief_angle, show_angle
 from ...lumber.lineal import OVER_A_JOINT, lineal
-from ...runs.ends import DYING, SCARF
+from ...runs.build import joint_count, scarf_count
+from ...runs.ends import DYING
 from ...runs.path import closing_notes
 from ...runs.pieces import Piece, left_end, right_end
 from ...runs.run import ENDING, Run
@@ -11,25 +12,9 @@ from ...tool import Answer, Scale
 OBTUSE = 150.0
 """Degrees; at a flatter inside corner the piece that runs through ends in a long sliver."""
 
-UNSAID = (
-    "These walls come round to where they began, so the last piece and piece 1 would both run "
-    "square into the same corner and collide. If the trim goes all round, set Closed run to yes."
-)
-
 _FIRST = {"wall": "Wall", "casing": "Casing", "open": "Free end"}
 _LAST = {"inside": "wall", "casing": "casing", "open": "free end", "outside": "outside miter"}
 _JOINED = {"cope": "cope", "butt": "butt", "miter": "inside miter"}
-
-
-def joint_count(run: Run, pieces: "list[Piece]") -> int:
-    """Return at how many corners and scarfs two pieces are cut to meet."""
-    corners = [index for index in range(len(run.walls)) if run.meets(index)]
-    return len(corners) + scarf_count(pieces)
-
-
-def scarf_count(pieces: "list[Piece]") -> int:
-    """Return the number of scarf joints."""
-    return len([piece for piece in pieces if piece.right.kind in SCARF])
 
 
 def decide(answer: Answer, run: Run, pieces: "list[Piece]", total: float) -> None:
