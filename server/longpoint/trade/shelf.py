@@ -38,6 +38,7 @@ SHELF = (
     ("saw", "saw/splayed-box"),
     ("saw", "door/door-set"),
     ("saw", "saw/groove-and-tenon"),
+    ("saw", "saw/panel-raise"),
     ("site", "site/opening-survey"),
     ("site", "site/jamb-and-stop"),
     ("site", "site/door-swing"),
