@@ -8,6 +8,8 @@ from hypothesis import strategies as st
 from shapely import Polygon, box
 from shapely.ops import unary_union
 
+from longpoint.trade.lengths import Scale
+from longpoint.trade.shelf import tool_named
 from tests.trade.asking import answer, ask, figures
 
 HEADS = st.sampled_from(["miter", "butt", "blocks"])
@@ -168,3 +170,14 @@ def test_numbers_of_stool_and_apron_stand_side_by_side(width: float, height: flo
         for tag in ("1", "5")
     ]
     assert abs(stool - apron) > width / 4
+
+
+def test_a_form_kept_by_version_1_answers_as_it_did() -> None:
+    """It said neither what was cased nor how thick: a door, 11/16. Hand: 32 1/4 + 2 x 3/16."""
+    tool = tool_named("casing-set")
+    kept = {"width": "32 1/4", "height": "80 5/8", "casing_width": "3 1/2"}
+    found = tool.answer(tool.upgraded(kept, 1), Scale())
+    shown = {figure["name"]: figure["value"] for figure in found["figures"]}
+    assert shown["head_short"] == 32.625
+    assert {piece["thickness"] for piece in found["pieces"]} == {11 / 16}
+    assert "stool_length" not in shown

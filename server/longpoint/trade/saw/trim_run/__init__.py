@@ -124,7 +124,6 @@ TOOL = Tool(
             {"length": "86 3/8", "turn": "outside"},
             {"length": "38 1/2", "turn": "casing"},
         ],
-        "openings": [{"wall": "1", "from_left": "22", "width": "36 1/2"}],
         "trim_thickness": "5/8",
     },
     cautions=[SAW, TEST_CUT],

@@ -235,8 +235,7 @@ TOOL = Tool(
         "length": "96",
         "height": "36",
         "trim_width": "1 1/2",
-        "count": "2",
-        "obstacles": [{"name": "Outlet", "center": "30", "up": "12"}],
+        "count": "3",
     },
     cautions=[
         SAW,

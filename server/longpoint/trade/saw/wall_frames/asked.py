@@ -26,7 +26,6 @@ OPENING: "list[Input]" = [
 ]
 
 INPUTS: "list[Input]" = [
-    Choice("on", "On", [("wall", "a wall"), ("panel", "a door panel")], default="wall"),
     Length("length", "Length", help="From end to end of what the frames share."),
     Length("height", "Height", help="From the bottom line, such as the base, to the top one."),
     Length("trim_width", "Trim width", quantity="trim width"),
@@ -46,7 +45,6 @@ INPUTS: "list[Input]" = [
         row="window or door",
         least=0,
         help="Frames go around it: beside, under and over.",
-        only_when=("on", "wall"),
     ),
     Length("between", "Between", default=3, least=0),
     Length("end_margin", "At each end", optional=True, least=0, default_text="as between"),
@@ -56,7 +54,6 @@ INPUTS: "list[Input]" = [
         optional=True,
         least=0,
         default_text="as between",
-        only_when=("on", "wall"),
     ),
     Length("top_margin", "Above", optional=True, least=0, default_text="as between"),
     Length("bottom_margin", "Below", optional=True, least=0, default_text="as above"),
@@ -98,6 +95,7 @@ INPUTS: "list[Input]" = [
         row="outlet or switch",
         least=0,
     ),
+    Choice("on", "On", [("wall", "a wall"), ("panel", "a door panel")], default="wall"),
     Length(
         "trim_thickness",
         "Trim thickness",

@@ -45,10 +45,14 @@ def _middle(outside: "Rectangle", high: float) -> "tuple[float, float]":
 
 
 def _balloons(view: Drawing, group: Group, trim: "FrameTrim", high: float) -> None:
-    """Put the tags of a size of frame on the top and the right side of its first one."""
+    """Put the tags of a size of frame on a level and an upright piece of its first one.
+
+    In a run that is the bottom, out of the way of the frame over an opening beside it.
+    """
     x0, y0, x1, y1 = group.frames[0].outside
     half = trim.width / 2
-    view.tag(((x0 + x1) / 2, high - y1 + half), tag_of(group, LEVEL))
+    level = high - y0 - half if group.kind == "run" else high - y1 + half
+    view.tag(((x0 + x1) / 2, level), tag_of(group, LEVEL))
     view.tag((x1 - half, high - (y0 + y1) / 2), tag_of(group, UPRIGHT))
 
 

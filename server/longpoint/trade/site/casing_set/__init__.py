@@ -197,12 +197,11 @@ TOOL = Tool(
     ],
     upgrades=(_said_defaults,),
     example={
-        "opening": "stool",
-        "opening_width": "32 1/4",
-        "opening_height": "48 1/2",
+        "opening": "door",
+        "opening_width": "36 1/4",
+        "opening_height": "80 3/8",
         "casing_width": "3 1/2",
         "casing_thickness": "11/16",
-        "stool_inside": "2 5/8",
     },
     cautions=[SAW],
     sources=[

@@ -10,6 +10,9 @@ if TYPE_CHECKING:
     from .stool import Stool
 
 
+LONG_POINT = " long point"
+
+
 def give_verdict(answer: "Answer", casing: "Casing", stool: "Stool | None", is_taped: bool) -> None:
     """Say head and legs and how they meet; for a window's stool its section and length first."""
     length = answer.scale.length
@@ -18,16 +21,28 @@ def give_verdict(answer: "Answer", casing: "Casing", stool: "Stool | None", is_t
     if stool is None:
         answer.verdict(f"Casing: {long}, {how}, {reveal}", f"{long}, {how}, {reveal}", long)
         return
+    _decide_stool(answer, stool, is_taped, (long, how, reveal))
+
+
+def _decide_stool(
+    answer: "Answer", stool: "Stool", is_taped: bool, casing: "tuple[str, str, str]"
+) -> None:
+    """Give the verdict of a window's stool and casing, the stool's own assumptions first."""
+    length, (long, how, reveal) = answer.scale.length, casing
+    brief = long.replace(LONG_POINT, "")
     size = f"{length(stool.thick)} x {length(stool.width)} x {length(stool.length)}"
     notch = "" if is_taped else f" (notch {length(stool.inside)} not taped)"
+    ends = " returned" if stool.returned else ""
     nose = f", nose {length(stool.nose)}"
     answer.verdict(
-        f"Stool {size}{notch}{nose}; {long}, {how}, {reveal}",
-        f"Stool {size}{notch}{nose}; {long}, {how}",
-        f"Stool {size}{notch}; {long}, {how}",
-        f"Stool {size}{notch}; {long}",
-        f"Stool {length(stool.width)} x {length(stool.length)}{notch}; {long}",
-        f"Stool {length(stool.length)}; {long}",
+        f"Stool {size}{notch}{ends}{nose}; {long}, {how}, {reveal}",
+        f"Stool {size}{notch}{ends}{nose}; {brief}, {how}, {reveal}",
+        f"Stool {size}{notch}{ends}{nose}; {brief}, {how}",
+        f"Stool {size}{notch}{ends}{nose}; {brief}",
+        f"Stool {size}{notch}{ends}; {brief}",
+        f"Stool {size}{notch}; {brief}",
+        f"Stool {length(stool.width)} x {length(stool.length)}{notch}; {brief}",
+        f"Stool {length(stool.length)}; {brief}",
     )
 
 
@@ -37,8 +52,8 @@ def _head_and_legs(answer: "Answer", casing: "Casing") -> "tuple[str, str]":
     if casing.head == "miter":
         head, legs = settings(casing.top, casing.side)
         saw = brief_angle(head) if head == legs else f"{brief_angle(head)}/{brief_angle(legs)}"
-        words = f"head {length(casing.frame.width)}, legs {length(casing.frame.height)} long point"
-        return words, "saw " + saw
+        words = f"head {length(casing.frame.width)}, legs {length(casing.frame.height)}"
+        return words + LONG_POINT, "saw " + saw
     if casing.head == "butt":
         long = casing.outer + 2 * casing.over
         over = f", {length(casing.over)} past" if casing.over else ""

@@ -127,21 +127,11 @@ TOOL = Tool(
         Length("leaf_width", "Leaf width", quantity="leaf width"),
         Length("leaf_height", "Leaf height", quantity="leaf height"),
         Length("stile", "Stile width", quantity="stile width"),
-        Length(
-            "rail", "Rail width", optional=True, default_text="as the stile", quantity="rail width"
-        ),
         Choice(
             "part",
             "On the",
             [("stile", "stile"), ("rail", "rail"), ("crossing", "crossing of both")],
             default="stile",
-        ),
-        Choice(
-            "end",
-            "Measured from",
-            [("bottom", "the bottom"), ("top", "the top")],
-            default="bottom",
-            help="Of the leaf; which rail, too.",
         ),
         Length(
             "height",
@@ -149,6 +139,24 @@ TOOL = Tool(
             optional=True,
             default_text="half way",
             only_when=("part", "stile"),
+        ),
+        Length(
+            "spacing",
+            "Hole spacing",
+            optional=True,
+            default_text="one hole",
+            help="Center to center.",
+        ),
+        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1", quantity="leaves"),
+        Length(
+            "rail", "Rail width", optional=True, default_text="as the stile", quantity="rail width"
+        ),
+        Choice(
+            "end",
+            "Measured from",
+            [("bottom", "the bottom"), ("top", "the top")],
+            default="bottom",
+            help="Of the leaf; which rail, too.",
         ),
         Count(
             "count",
@@ -174,13 +182,6 @@ TOOL = Tool(
             help="From the outer edge of the stile or rail: a latch's backset, say.",
             only_when=("part", "stile", "rail"),
         ),
-        Length(
-            "spacing",
-            "Hole spacing",
-            optional=True,
-            default_text="one hole",
-            help="Center to center.",
-        ),
         Choice(
             "direction",
             "Runs",
@@ -190,7 +191,6 @@ TOOL = Tool(
         ),
         Length("plate_width", "Plate width", optional=True, default_text="none"),
         Length("plate_length", "Plate length", optional=True, default_text="as the holes"),
-        Choice("leaves", "Leaves", [("1", "one"), ("2", "a pair")], default="1", quantity="leaves"),
         Choice(
             "side",
             "Opens at the",

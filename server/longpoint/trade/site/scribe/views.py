@@ -39,7 +39,9 @@ def _sizes(view: Drawing, wall: "Profile", held: "tuple[float, float, int]", sca
     """Draw the width as ripped, and the dividers where the piece touches the wall."""
     left, dividers, times = held
     high = wall.height
-    view.dimension((left, 0.0), (0.0, 0.0), scale.length(-left / times))
     y = high - wall.nearest
+    # At the end that is farther from where the dividers are drawn.
+    end, lane = (0.0, 1) if y > high / 2 else (high, -1)
+    view.dimension((left, end), (0.0, end), scale.length(-left / times), lane)
     view.line("mark", (-dividers * times, y), (0.0, y))
     view.dimension((-dividers * times, y), (0.0, y), scale.length(dividers), 0)
