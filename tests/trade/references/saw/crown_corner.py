@@ -207,7 +207,8 @@ def scarfed(inputs: dict[str, Any], bottom: Any, top: Any, out: float) -> list[d
     short = min(float(bottom[1] - bottom[0]), float(top[1] - top[0]))
     past = [bottom[0] - top[0], top[1] - bottom[1]]
     mixed = max(past) > 1e-9 and min(past) < -1e-9
-    return [{"length": whole, "short_point": None if mixed else short}]
+    square = max(np.abs(past)) < 1e-9
+    return [{"length": whole, "short_point": None if mixed or square else short}]
 
 
 def sticks(lengths: list[float], stick: float, kerf: float) -> int:

@@ -155,9 +155,9 @@ def _pieces(
 
 
 def _short(piece: "Piece", out: float) -> "float | None":
-    """Return the shorter edge where one edge holds both long points, else None."""
+    """Return the shorter edge where the other holds both long points, else None."""
     reaches = [piece.left.reach(out), piece.right.reach(out)]
-    if max(reaches) > 0 > min(reaches):
+    if max(reaches) > 0 > min(reaches) or reaches == [0.0, 0.0]:
         return None
     return min(piece.back(), piece.face(out))
 

@@ -67,7 +67,7 @@ def nested_on_saw(crown: "Crown", corner: float, turn: str) -> Drawing:
 def _lay(view: Drawing, cuts: "list[tuple[str, Cut]]", miter: float, deep: float) -> None:
     """Draw the pieces below each other, each with what is kept and where the handle goes."""
     half = deep / 2 * degrees.tan(miter)
-    end = half + 1.3 * deep
+    end = half + 1.8 * deep
     for place, (side, cut) in enumerate(cuts):
         top = place * BLOCK * deep
         shift = half if cut.handle == "left" else -half

@@ -181,8 +181,10 @@ TOOL = Tool(
         Gives("butt_bevel", "angle", "Bevel, butted", short="Bevel"),
         Gives("edge_bevel", "angle", "Rip top and bottom edges at", short="Edges"),
         Gives("wide", "length", "Wide edge, outer face", short="Wide edge", sometimes=True),
-        Gives("butt_wide", "length", "Wide edge of a board that butts", sometimes=True),
-        Gives("butt_narrow", "length", "Narrow edge of a board that butts", sometimes=True),
+        Gives(
+            "butt_wide", "length", "Wide edge, board that butts", short="Butting", sometimes=True
+        ),
+        Gives("butt_narrow", "length", "Narrow edge, board that butts", sometimes=True),
         Gives("slant", "length", "Width of the board, edges ripped", sometimes=True),
         Gives("blank_width", "length", "Blank width, before the edges are ripped", sometimes=True),
         Gives("inside_wide", "length", "Inside a side, wide end", sometimes=True),

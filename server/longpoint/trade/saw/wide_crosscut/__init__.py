@@ -106,7 +106,7 @@ TOOL = Tool(
         "Plane geometry: the saw's travel lies along the cut, so what it crosses square to the "
         "fence is its travel times the cosine of the angle.",
         "Rotations in space: rolling a board over mirrors the fence's error, turning it end for "
-        "end does not; both mirror the tilt of the blade.",
+        "end does not; both mirror a bevel of the blade.",
         "Knifing the line and cutting past the middle: common practice, no source.",
     ],
 )
