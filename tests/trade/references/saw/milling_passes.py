@@ -61,7 +61,7 @@ def expect(inputs: dict[str, Any]) -> Expected | None:
         "off_face_1": off[1],
         "off_face_2": off[2],
     }
-    by_turns = "both faces by turns" if off[1] else "face 2 only"
+    by_turns = "alternating faces" if off[1] else "face 2 only"
     part = inputs.get("part_length")
     if part is None:
         return Expected(figures=figures, absent=("rough_length",), words=(by_turns,))

@@ -113,7 +113,7 @@ def _table(answer: Answer, strips: Strips, wider: bool) -> None:
 
 
 def _turned(index: int, strips: Strips, wider: bool) -> str:
-    """Return which way a strip's bark side faces: by turns side by side, inward in layers."""
+    """Return which way a strip's bark side faces: alternating side by side, inward in layers."""
     if wider:
         return "down" if index % 2 else "up"
     return "down" if 2 * index < strips.count else "up"
@@ -125,9 +125,9 @@ def _notes(answer: Answer, strips: Strips, wider: bool) -> None:
         return
     if wider:
         answer.note(
-            "Turn the growth rings up and down by turns, so that each strip's cup works against "
-            "the next and the panel stays near flat. Where the face must look its best, choose "
-            "it first and hold the panel flat by its frame."
+            "Alternate the growth rings, bark side up and bark side down, so that each strip's "
+            "cup works against the next and the panel stays near flat. Where the face must look "
+            "its best, choose it first and hold the panel flat by its frame."
         )
         answer.note(
             "Joint the edges one face in, the next face out against the fence: what the fence is "
@@ -258,7 +258,7 @@ TOOL = Tool(
         "Handbook chapter 10 as quoted on a woodworking page; 100 to 150 for softwood and 175 to "
         "250 for hardwood: glue makers, seen as reprinted.",
         "6 mils of wet glue, 1/16 lost per edge, 1/2 to trim, clamps about 8 apart: from memory.",
-        "Rings by turns, bark sides in, edges jointed face in and face out, the triangle: common "
-        "practice, no source.",
+        "Alternating rings, bark sides in, edges jointed face in and face out, the triangle: "
+        "common practice, no source.",
     ],
 )

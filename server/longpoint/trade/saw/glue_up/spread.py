@@ -31,10 +31,10 @@ def add_clamps(answer: "Answer", length: float, clamps: int, wider: bool) -> Non
     """Add how many clamps the work takes and where they stand; `length` in inches."""
     answer.count("clamps", clamps)
     answer.length("clamp_gap", length / clamps)
-    sides = "over and under the work" if wider else "from either edge"
+    sides = "over and under the work" if wider else "from one edge and the other"
     first = answer.scale.length(length / clamps / 2)
     answer.note(
-        f"{clamps} clamps, by turns {sides}, the first {first} from the end. Stiff battens "
+        f"{clamps} clamps, alternating {sides}, the first {first} from the end. Stiff battens "
         "spread their force."
     )
 

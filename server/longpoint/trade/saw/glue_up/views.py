@@ -63,7 +63,7 @@ def _rings(view: Drawing, box: "tuple[float, float, float, float]", up: bool) ->
 def plan_view(
     strips: "Strips", length: float, across: "float | None", clamps: int, scale: "Scale"
 ) -> Drawing:
-    """Draw the work from above, `clamps` over it and under it by turns.
+    """Draw the work from above, `clamps` alternating over it and under it.
 
     `across` is the width of a part made of layers; None where the strips lie side by side.
     """

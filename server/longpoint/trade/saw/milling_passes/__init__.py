@@ -55,7 +55,7 @@ def _refuse(rough: float, finished: float, per_pass: float, scale: Scale) -> Non
 def _verdict(answer: Answer, milling: Milling, blank: "float | None") -> None:
     """Say how many passes of what depth, off which faces, and how long to leave the blank."""
     what = _passes_words(milling, answer.scale)
-    faces = "both faces by turns" if milling.both and milling.passes > 1 else "face 2 only"
+    faces = "alternating faces" if milling.both and milling.passes > 1 else "face 2 only"
     to = " down to " + answer.scale.finer().length(milling.finished)
     long = "" if blank is None else "; blank length " + answer.scale.length(blank)
     answer.verdict(
@@ -150,7 +150,7 @@ TOOL = Tool(
     place="saw",
     title="Milling passes",
     question="From rough to finished thickness: how many passes, and what does each one leave?",
-    finds=("planer", "jointer", "plane", "surface", "dress", "s2s", "mill down"),
+    finds=("planer", "jointer", "plane", "surface", "dress", "s2s", "mill down", "resaw"),
     inputs=[
         Length("rough", "Rough thickness", help="At the thickest spot, once face 1 is flat."),
         Length("finished", "Finished thickness"),
@@ -165,7 +165,7 @@ TOOL = Tool(
         Choice(
             "faces",
             "Planed",
-            [("both", "both faces, by turns"), ("one", "one face only")],
+            [("both", "both faces, alternating"), ("one", "one face only")],
             default="both",
         ),
         Length("part_length", "Part length", optional=True, help="To say how long to leave it."),
@@ -192,7 +192,7 @@ TOOL = Tool(
         "planer explainers and the manual of a 12 1/2 in planer.",
         "Least piece 3/16 thick and 7 long, ends left long against snipe: the same manual.",
         "Snipe of 2 to 3 inches at each end: from memory.",
-        "Both faces by turns, grain kept the same way, a light last pass: common practice, no "
+        "Alternating faces, grain kept the same way, a light last pass: common practice, no "
         "source.",
     ],
 )

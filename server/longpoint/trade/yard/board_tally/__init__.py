@@ -152,7 +152,7 @@ def _graded_notes(answer: Answer, tally: Tally) -> None:
         answer.note("Part-feet of length are dropped, by the rules.")
     if tally.halves.met:
         answer.note(
-            "A surface measure of exactly a half goes up and down by turns, the first one up: "
+            "A surface measure of exactly a half goes up and down alternately, the first one up: "
             "another tally may begin the other way."
         )
     for at, board in enumerate(tally.boards):
@@ -271,7 +271,7 @@ TOOL = Tool(
         "Thinner than an inch counts as an inch; surfaced lumber by its size before surfacing: "
         "a dealer's page quoting the NHLA rules.",
         "Part-feet of length round down: the American Hardwood Export Council's guide. Exact "
-        "halves of surface measure by turns: from memory.",
+        "halves of surface measure alternately: from memory.",
         "Drying allowance, usually 7 percent in wholesale tallies: a lumber dealer's page.",
         "20 to 30 percent for waste in rough random-width hardwood: from memory.",
     ],

@@ -4,7 +4,7 @@ Sources: NHLA Rules for the Measurement and Inspection of Hardwood and Cypress, 
 Hardwood Export Council's guide and dealers' pages explain them: surface measure is width in
 inches times length in feet over 12 to the nearest whole, times the thickness; part-feet of length
 are dropped; stock thinner than an inch counts as an inch; surfaced stock counts by its size
-before surfacing. A surface measure of exactly a half goes up and down by turns: from memory.
+before surfacing. A surface measure of exactly a half goes up and down alternately: from memory.
 """
 
 import math
@@ -71,7 +71,7 @@ class Board:
 
 
 class Halves:
-    """Rounds surface measures; exact halves go up and down by turns, the first one up."""
+    """Rounds surface measures; exact halves go up and down alternately, the first one up."""
 
     def __init__(self) -> None:
         self.met = 0

@@ -80,7 +80,7 @@ INPUTS: "list[Input]" = [
         most=48,
         help="To square it up and trim the snipe.",
     ),
-    Length("kerf", "Kerf", default="1/8", least=0, most=1),
+    Length("kerf", "Kerf", default="1/8", least=0, most=1, quantity="kerf"),
     Length(
         "board_width",
         "Board width",

@@ -128,7 +128,7 @@ def _differ(bids: "list[Bid]", which: int) -> bool:
 
 
 def _bars(bids: "list[Bid]", unit: str) -> Drawing:
-    """Draw each price as a bar, the dearest one longest; the best is drawn as stock."""
+    """Draw each price as a bar, the highest one longest; the best is drawn as stock."""
     view = Drawing(
         f"Price of a {NAMES[unit]}",
         f"{bids[0].name} is the shortest of {len(bids)} bars, at {show_money(bids[0].usable)}.",
@@ -175,7 +175,7 @@ TOOL = Tool(
     title="Price compare",
     question="Prices by the board foot, the lineal foot, the piece or the sheet: which is the "
     "better buy?",
-    finds=("lumber", "cost", "cheaper", "linear foot", "plywood"),
+    finds=("lumber", "cost", "cheaper", "linear foot", "plywood", "ply", "bf"),
     inputs=[
         Choice(
             "compare",
@@ -199,8 +199,8 @@ TOOL = Tool(
         Gives("best", "text", "Better buy"),
         Gives("best_price", "money", "Best price"),
         Gives("difference", "money", "Cheaper by"),
-        Gives("difference_percent", "number", "That is"),
-        Gives("spread", "money", "Dearest over best", sometimes=True),
+        Gives("difference_percent", "number", "Cheaper by, percent"),
+        Gives("spread", "money", "Highest over best", sometimes=True),
         Gives("total", "money", "For all you need", sometimes=True),
         Gives("saving", "money", "Saved on it", sometimes=True),
     ],

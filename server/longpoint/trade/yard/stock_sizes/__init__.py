@@ -159,6 +159,7 @@ TOOL = Tool(
         "2x4",
         "1x6",
         "plywood",
+        "ply",
         "hardwood",
         "softwood",
         "surfaced",

@@ -65,7 +65,7 @@ class Moving:
         return low >= DRY_END - _HAIR and high <= DAMP_END + _HAIR
 
     def is_by_shrinkage(self) -> bool:
-        """Tell whether the change is reckoned from the total shrinkage."""
+        """Tell whether the change is figured from the total shrinkage."""
         return self.wood is not None and not self.is_within()
 
     def shrinkage(self) -> float:

@@ -28,16 +28,18 @@ _SHEETS = {
 
 
 def add_notes(answer: Answer, moving: Moving) -> None:
-    """Add what to do, how it was reckoned, and from what."""
+    """Add what to do, how it was figured, and from what."""
     change = moving.change()
     _room(answer, moving, change)
     if moving.wood is None:
         _no_species(answer, moving)
     else:
-        _reckoned(answer, moving)
+        _figured(answer, moving)
         if moving.wood.seen in DOUBTS:
             answer.note(DOUBTS[moving.wood.seen])
-        answer.note("Along the grain a board stays as long as it is, for all that matters here.")
+        answer.note(
+            "Along the grain a board stays as long as it is; the change is too small to matter."
+        )
     if max(moving.start, moving.end) > moving.begins:
         answer.note(
             f"Above {show_number(moving.begins)} percent this wood neither swells nor shrinks: "
@@ -70,16 +72,16 @@ def _room(answer: Answer, moving: Moving, change: float) -> None:
         answer.note("The moisture stays, and so does the width.")
 
 
-def _reckoned(answer: Answer, moving: Moving) -> None:
+def _figured(answer: Answer, moving: Moving) -> None:
     if not moving.is_by_shrinkage():
         answer.note("Both moistures lie within 6 to 14 percent, where the coefficient holds.")
         return
     printed = moving.wood is not None and moving.wood.shrinkage is not None
-    whence = "by the table" if printed else "worked back from the coefficient"
+    origin = "by the table" if printed else "worked back from the coefficient"
     answer.note(
         f"Outside {show_number(DRY_END)} to {show_number(DAMP_END)} percent the coefficient "
-        f"doesn't hold: reckoned by total shrinkage, {show_number(moving.shrinkage(), 1)} percent "
-        f"from {show_number(moving.begins)} percent moisture to ovendry, {whence}."
+        f"doesn't hold: figured by total shrinkage, {show_number(moving.shrinkage(), 1)} percent "
+        f"from {show_number(moving.begins)} percent moisture to ovendry, {origin}."
     )
 
 
@@ -87,7 +89,7 @@ def _no_species(answer: Answer, moving: Moving) -> None:
     if moving.species in _SHEETS:
         answer.note(_SHEETS[moving.species])
         return
-    answer.note("Reckoned straight by the coefficient you gave, a width's part for each percent.")
+    answer.note("Figured by the coefficient you gave: a part of the width for each percent.")
     if not moving.is_within():
         answer.note(
             f"Outside {show_number(DRY_END)} to {show_number(DAMP_END)} percent a coefficient "
