@@ -68,6 +68,8 @@ export function hashWith(declaration: Declaration, inputs: RawInputs, units: Uni
   if (carried.size > 0 && units === "mm") carried.set("units", units);
   if (carried.size > 0 && declaration.version > 1) carried.set(VERSION, String(declaration.version));
   const query = carried.toString();
+  // An address that no page would read again is not written.
+  if (query.length > MOST.address) return hashOf(declaration.place, declaration.slug);
   return hashOf(declaration.place, declaration.slug) + (query ? `?${query}` : "");
 }
 

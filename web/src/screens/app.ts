@@ -250,7 +250,8 @@ export class App extends LitElement {
   }
 
   protected override updated(changed: PropertyValues): void {
-    if (changed.has("said" as never)) this.raise();
+    // Words said before the first page is there are shown with it.
+    if (changed.has("said" as never) || changed.get("page" as never) === null) this.raise();
     if (changed.has("sheet" as never)) {
       if (this.sheet) layerOpened(() => (this.sheet = ""));
       else if (changed.get("sheet" as never)) layerClosed();
