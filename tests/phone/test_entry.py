@@ -122,7 +122,7 @@ class TestKeyboard:
         keyboard.press("Tab")
         expect(app.field("Trim width")).to_be_focused()
         keyboard.type("2 1/2")
-        app.expect_answer("short point", "28 and 3/16")
+        app.expect_answer("around the opening", "33 and 3/16")
         pieces = app.block("Cut").get_by_role("listitem")
         expect(pieces.first).to_contain_text("33 and 3/16")
         keyboard.press("Escape")
@@ -132,7 +132,7 @@ class TestKeyboard:
         keyboard.press("Shift+Tab")
         keyboard.type("30")
         expect(app.field("Opening width")).to_have_value("30")
-        app.expect_answer("30 and 3/8")
+        app.expect_answer("35 and 3/8")  # 30 + two reveals of 3/16, two trims of 2 1/2
 
     def test_the_settings_give_the_focus_back(self, app: App) -> None:
         app.open(frame())

@@ -9,6 +9,8 @@ interface EntryState {
   isFromForm: boolean;
   /** It stands for an open pad or sheet. */
   layer: boolean;
+  /** A layer's entry stands on it. */
+  bears: boolean;
 }
 
 let waiting = "";
@@ -24,7 +26,9 @@ addEventListener("pagehide", writeNow);
 /** Returns what the entry that stands now notes. */
 export function entryState(): EntryState {
   const state = history.state as Partial<EntryState> | null;
-  return { isFromForm: state?.isFromForm === true, layer: state?.layer === true };
+  return {
+    isFromForm: state?.isFromForm === true, layer: state?.layer === true, bears: state?.bears === true,
+  };
 }
 
 /** Writes `hash` into the address now, or within a moment where one was just written. */

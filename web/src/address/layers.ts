@@ -12,11 +12,10 @@ let isAtLayer = entryState().layer;
 let isSwallowed = false;
 
 addEventListener("popstate", () => {
-  if (!isAtLayer) {
-    isAtLayer = entryState().layer;
-    return;
-  }
-  isAtLayer = false;
+  const wasAtLayer = isAtLayer;
+  isAtLayer = entryState().layer;
+  // A link or an address typed above is heard here too: it leads to an entry that bears no layer.
+  if (!wasAtLayer || !entryState().bears) return;
   // The entry below was written before the layer opened: it takes over what was typed since.
   isSwallowed = rewrite();
   const closing = close;
@@ -30,7 +29,8 @@ export function layerOpened(closing: () => void): void {
   close = closing;
   if (isAtLayer) return;
   isAtLayer = true;
-  history.pushState({ ...entryState(), layer: true }, "", location.hash);
+  history.replaceState({ ...entryState(), bears: true }, "", location.hash);
+  history.pushState({ ...entryState(), bears: false, layer: true }, "", location.hash);
 }
 
 /** The layer was closed otherwise. */

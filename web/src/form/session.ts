@@ -52,7 +52,6 @@ export class Session {
 
   /**
    * @param changed told of every change
-   * @param cleaned told when the core took other inputs than were kept
    */
   constructor(
     tool: CatalogTool,
@@ -60,7 +59,6 @@ export class Session {
     public scale: Scale,
     private readonly core: Core,
     private readonly changed: () => void,
-    private readonly cleaned: () => void,
   ) {
     this.declaration = tool.declaration;
     this.said = tool.form;
@@ -215,16 +213,18 @@ export class Session {
     this.stand(id, answer ? { state: "answered", answer, search } : { state: "withdrawn" });
   }
 
-  /** Takes what the core says of the fields, and inputs it brought up to its version. */
+  /**
+   * Takes what the core says of the fields, and inputs it brought up to its version.
+   *
+   * They are kept with the next change: opening an address must not write over what is kept.
+   */
   private hear(reply: FormSaid): void {
     this.said = shareStructure(this.said, reply);
     this.pad = this.field(this.active)?.pad ?? null;
-    const wasKept = this.version;
     this.version = reply.version;
     if (reply.inputs) this.inputs = reply.inputs;
     this.saidOf = this.inputs;
     if (reply.aside.length > 0) this.aside = [...this.aside, ...reply.aside];
-    if (reply.inputs || wasKept !== reply.version) this.cleaned();
   }
 
   /** Lets the search for a better answer rest, or go on. */
