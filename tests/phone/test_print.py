@@ -5,6 +5,7 @@ width of a sharp pencil's line. Expected marks and sizes are the hand-worked one
 """
 
 import io
+import json
 import math
 import re
 from collections.abc import Iterator
@@ -181,6 +182,19 @@ def test_marks_stand_at_their_true_distances_over_all_pages(app: App, paper: str
         distances = [0.0, *(value * POINTS for value in wanted if value is not None)]
         assert marks_of(pages, number) == pytest.approx(distances, abs=CLOSE)
         assert f"From {start}" in text_of(pages[0])
+
+
+def test_marks_of_any_kind_are_printed_on_one_story_stick(app: App) -> None:
+    """The first case of the story stick: by hand 5 1/2, 32, 34 1/2 and 80 1/2 from the floor."""
+    case = next(each for each in all_cases() if each.tool == "story-stick")
+    given = case.inputs | {"marks": json.dumps(case.inputs["marks"])}
+    app.open(hash_of("site", "story-stick", given))
+    app.expect_answer()
+    pages = sheets(at_full_size(app), "story stick")
+    wanted = [inches(mark["value"]) for mark in case.marks]
+    distances = [0.0, *(value * POINTS for value in wanted if value is not None)]
+    assert marks_of(pages, 0) == pytest.approx(distances, abs=CLOSE)
+    assert "From floor" in text_of(pages[0])
 
 
 def test_the_outline_has_the_size_of_the_mortise(app: App) -> None:
