@@ -46,7 +46,7 @@ def test_the_opening_gives_the_doors_and_their_taper(app: App) -> None:
     }
     ask(app, "Site", "opening-survey", **sizes, **GAPS, door_thickness="1 3/4")
     app.expect_answer("Leaf width", "29 and 15/16")
-    expect(app.answer.get_by_role("button", name="Leaf height")).to_contain_text("79 and 5/8")
+    expect(app.answer.get_by_role("button", name="high")).to_contain_text("79 and 5/8")
     expect(line(app, "More numbers", "Out of square, .*")).to_contain_text("1/4")
     expect(line(app, "Cut", "Left leaf")).to_contain_text("79 and 5/8")
     expect(line(app, "Cut", "Right leaf")).to_contain_text("79 and 1/2")

@@ -110,7 +110,7 @@ def verdict(answer: "Answer", opening: "Opening", leaves: "list[Leaf]", gaps: "l
     tapers = [taper for leaf in leaves for taper in leaf.tapers]
     size = " × ".join([answer.scale.length(side) for side in largest(leaves)])
     if len(leaves) == 1:
-        name = ("Blank " if tapers else "Leaf ") + size
+        name = ("Blank " if tapers else "Leaf ") + size + ", hinged " + leaves[0].bay.hinge
     else:
         name = ("Blanks up to " if tapers else "Two leaves, each ") + size
     if opening.assumed:
@@ -120,9 +120,7 @@ def verdict(answer: "Answer", opening: "Opening", leaves: "list[Leaf]", gaps: "l
             f"{name}: measure the diagonals first",
         )
     elif tapers:
-        offs = ", ".join(
-            [f"{EDGES[taper.edge].lower()} {answer.scale.length(taper.off)}" for taper in tapers]
-        )
+        offs = ", ".join([_taper_words(leaf, len(leaves), answer.scale) for leaf in leaves])
         most = answer.scale.length(max([taper.off for taper in tapers]))
         many = f"{len(tapers)} tapers, the largest {most}" if len(tapers) > 1 else "taper " + most
         answer.verdict(f"{name}; taper off: {offs}", f"{name}; {many}")
@@ -130,10 +128,20 @@ def verdict(answer: "Answer", opening: "Opening", leaves: "list[Leaf]", gaps: "l
         _square_verdict(answer, name, worst_of(gaps), len(leaves))
 
 
+def _taper_words(leaf: "Leaf", leaves: int, scale: "Scale") -> str:
+    """Return what comes off each edge of a leaf; of a pair with the side it hangs on."""
+    side = leaf.bay.hinge + " " if leaves > 1 else ""
+    offs = [f"{side}{EDGES[taper.edge].lower()} {scale.length(taper.off)}" for taper in leaf.tapers]
+    return ", ".join(offs) or f"{side}none"
+
+
 def _square_verdict(answer: "Answer", name: str, worst: "Left", leaves: int) -> None:
     if worst.gap - worst.asked <= LEAST + 1e-9:
+        near = answer.scale.length(LEAST)
         answer.verdict(
-            f"{name}, square: every gap within 1/16 of what was asked", name + ", square"
+            f"{name}, square: every gap within {near} of what was asked",
+            f"{name}, square: gaps within {near}",
+            name + ", square",
         )
         return
     gap = answer.scale.length(worst.gap)
