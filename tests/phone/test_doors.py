@@ -51,7 +51,7 @@ def test_the_opening_gives_the_doors_and_their_taper(app: App) -> None:
     expect(line(app, "Cut", "Left leaf")).to_contain_text("79 and 5/8")
     expect(line(app, "Cut", "Right leaf")).to_contain_text("79 and 1/2")
     for leaf in ("left", "right"):
-        off = line(app, f"From corner of the {leaf} leaf's blank", "Bottom edge, .*")
+        off = line(app, f"Mark from corner of the {leaf} leaf's blank", "Bottom edge, .*")
         expect(off).to_contain_text("off at the bottom right corner")
         expect(off).to_contain_text("1/8")
 
