@@ -4,7 +4,7 @@ from ...cautions import SAW, TEST_CUT
 from ...runs.run import Joining, Molding, Run, Wall
 from ...tool import Answer, Given, Gives, Refusal, Scale, Tool
 from .asked import INPUTS
-from .corner import Corner, answer_corner, refuse_corner
+from .corner import CrownCorner, answer_corner, refuse_corner
 from .crown import Crown, crown_by_drop, crown_by_sizes
 from .run import answer_run
 
@@ -23,7 +23,7 @@ def work(given: Given, scale: Scale) -> Answer:
         run = _run(given, crown, scale)
         return answer_run(crown, run, given.number("kerf"), bevels, scale)
     walls = [given.maybe("wall_a"), given.maybe("wall_b")]
-    corner = Corner(given.number("corner"), given.text("turn"), walls)
+    corner = CrownCorner(given.number("corner"), given.text("turn"), walls)
     refuse_corner(corner, crown)
     return answer_corner(crown, corner, bevels, scale)
 

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 FIELDS = (("left", "wall_a"), ("right", "wall_b"))
 
 
-class Corner:
+class CrownCorner:
     """One corner: degrees, inside or outside, and the walls to the left and right, inches."""
 
     def __init__(self, angle: float, turn: str, walls: "list[float | None]") -> None:
@@ -23,7 +23,7 @@ class Corner:
         self.walls = walls
 
 
-def refuse_corner(corner: Corner, crown: "Crown") -> None:
+def refuse_corner(corner: CrownCorner, crown: "Crown") -> None:
     """Refuse what is no corner, and walls without the face that their edges depend on."""
     if corner.angle == 180:
         raise Refusal("corner", "180.0° is a straight wall: there is no corner. Cut square.")
@@ -41,13 +41,12 @@ def refuse_corner(corner: Corner, crown: "Crown") -> None:
         )
 
 
-def answer_corner(crown: "Crown", corner: Corner, bevels: str, scale: Scale) -> Answer:
+def answer_corner(crown: "Crown", corner: CrownCorner, bevels: str, scale: Scale) -> Answer:
     """Return the settings, the four ways of laying the crown, and the pieces where asked."""
     answer = Answer(scale)
     start = f"{corner.turn[:1].upper()}{corner.turn[1:]} corner"
-    answer.verdict(
-        f"{start}, spring {brief_angle(crown.spring)}: {settings_words(crown, corner.angle)}"
-    )
+    settings = settings_words(crown, corner.angle, bevels)
+    answer.verdict(f"{start}, spring {brief_angle(crown.spring)}: {settings}")
     add_settings(answer, crown, corner.angle, bevels)
     add_sizes(answer, crown)
     if crown.width is not None:
@@ -77,7 +76,7 @@ def _measuring(answer: Answer, turn: str) -> None:
 def _piece(
     answer: Answer,
     crown: "Crown",
-    corner: Corner,
+    corner: CrownCorner,
     side: str,
     field: str,
     wall: float,

@@ -17,10 +17,11 @@ COPED = (
 )
 
 
-def settings_words(crown: "Crown", corner: float) -> str:
+def settings_words(crown: "Crown", corner: float, bevels: str) -> str:
     """Return what is set on the saw for a corner, flat and nested, in a few words."""
     miter, bevel = brief_angle(crown.miter(corner)), brief_angle(crown.bevel(corner))
-    return f"flat miter {miter}, bevel {bevel}; nested miter {brief_angle(crown.nested(corner))}"
+    nested_miter = brief_angle(crown.nested(corner))
+    return f"flat miter {miter}, bevel {bevel} {bevels}; nested miter {nested_miter}"
 
 
 def add_settings(answer: "Answer", crown: "Crown", corner: float, bevels: str) -> None:

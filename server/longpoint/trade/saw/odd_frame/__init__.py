@@ -11,7 +11,7 @@ from ...geometry.quadrilateral import CORNER_NAMES, CORNERS, SIDES, TAPE, Quadri
 from ...lengths import brief_angle, show_angle
 from ...tool import Answer, Given, Gives, Length, Refusal, Scale, Tool, miter
 from .drawing import front_view
-from .shape import Frame
+from .shape import OddFrame
 
 MEASURED = ("width_top", "height_right", "width_bottom", "height_left")
 DIAGONAL = "diagonal_a"
@@ -23,7 +23,7 @@ def work(given: Given, scale: Scale) -> Answer:
     opening = Quadrilateral(sides, given.number(DIAGONAL), scale, MEASURED + (DIAGONAL,))
     inside, width = given.text("fit") == "inside", given.number("trim_width")
     back = 0.0 if inside else given.number("reveal")
-    frame = Frame(opening, width, 0.0 if inside else back + width)
+    frame = OddFrame(opening, width, 0.0 if inside else back + width)
     _refuse_swallowed(frame, scale)
     answer = Answer(scale)
     measured = given.maybe("diagonal_b")
@@ -42,7 +42,7 @@ def work(given: Given, scale: Scale) -> Answer:
     return answer
 
 
-def _refuse_swallowed(frame: Frame, scale: Scale) -> None:
+def _refuse_swallowed(frame: OddFrame, scale: Scale) -> None:
     swallowed = [side for side in range(4) if frame.short(side) <= 0]
     if not swallowed:
         return
@@ -56,7 +56,9 @@ def _refuse_swallowed(frame: Frame, scale: Scale) -> None:
     )
 
 
-def _verdict(answer: Answer, frame: Frame, inside: bool, back: float, off: "float | None") -> None:
+def _verdict(
+    answer: Answer, frame: OddFrame, inside: bool, back: float, off: "float | None"
+) -> None:
     """Say the four settings, or that the tapes contradict each other."""
     if off is not None and abs(off) >= TAPE:
         by = answer.scale.finer().length(abs(off))
@@ -72,7 +74,7 @@ def _verdict(answer: Answer, frame: Frame, inside: bool, back: float, off: "floa
     answer.verdict(*[f"{start}: {saws}" for start in starts])
 
 
-def _figures(answer: Answer, frame: Frame, inside: bool) -> None:
+def _figures(answer: Answer, frame: OddFrame, inside: bool) -> None:
     answer.length("top_long", frame.long(0), lead=True)
     for saw, corner in zip(frame.saws, CORNERS):
         answer.angle("saw_" + corner, saw, lead=True)
@@ -107,7 +109,7 @@ def _diagonals(answer: Answer, opening: Quadrilateral, off: "float | None") -> N
     )
 
 
-def _piece(answer: Answer, frame: Frame, side: int) -> None:
+def _piece(answer: Answer, frame: OddFrame, side: int) -> None:
     ends = [miter(frame.saws[at], CORNER_NAMES[at]) for at in (side, (side + 1) % 4)]
     answer.piece(
         str(side + 1),
@@ -119,7 +121,7 @@ def _piece(answer: Answer, frame: Frame, side: int) -> None:
     )
 
 
-def _notes(answer: Answer, frame: Frame, inside: bool) -> None:
+def _notes(answer: Answer, frame: OddFrame, inside: bool) -> None:
     answer.note(
         "Each corner has its own setting, the same for both pieces that meet there. Number the "
         "pieces on the back as drawn; turned around or swapped, none of them fits."

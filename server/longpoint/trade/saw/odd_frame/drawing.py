@@ -7,13 +7,13 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ...geometry.quadrilateral import Point
     from ...lengths import Scale
-    from .shape import Frame
+    from .shape import OddFrame
 
 INWARDS = 0.3
 """Of the way from an inner corner to the middle: where the corner's setting stands."""
 
 
-def front_view(frame: "Frame", inside: bool, scale: "Scale") -> Drawing:
+def front_view(frame: "OddFrame", inside: bool, scale: "Scale") -> Drawing:
     """Return the pieces with their lengths and the saw's setting at every corner."""
     saws = ", ".join([show_angle(saw) for saw in frame.saws])
     title = "The frame from the front, the saw's setting at each corner"

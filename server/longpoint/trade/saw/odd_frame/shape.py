@@ -5,7 +5,7 @@ if TYPE_CHECKING:
     from ...geometry.quadrilateral import Point, Quadrilateral
 
 
-class Frame:
+class OddFrame:
     """Settings in degrees and points in inches, by side and corner clockwise from the top.
 
     Parameters
