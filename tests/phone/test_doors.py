@@ -92,8 +92,8 @@ def test_the_hinges_are_marked(app: App) -> None:
     app.expect_answer("Mortise depth", "3/32", "full")
     expect(line(app, "More numbers", "Hinges")).to_contain_text("3")
     for where, tops in (
-        ("From leaf top", ("4 and 7/8", "35 and 3/8", "65 and 7/8")),
-        ("From head", ("5", "35 and 1/2", "66")),
+        ("Mark from leaf top", ("4 and 7/8", "35 and 3/8", "65 and 7/8")),
+        ("Mark from head", ("5", "35 and 1/2", "66")),
     ):
         for name, top in zip(("Top", "Middle", "Bottom"), tops, strict=True):
             mark = line(app, where, f"{name} hinge, top line")

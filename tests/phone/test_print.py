@@ -258,7 +258,7 @@ def test_the_dark_look_prints_ink_on_white(app: App) -> None:
     app.page.get_by_role("button", name="Units and settings").tap()
     app.page.get_by_role("radio", name="dark").check()
     expect(app.page.locator("html")).to_have_attribute("data-look", "dark")
-    app.page.get_by_role("button", name="Close").tap()
+    app.page.get_by_role("button", name="Close", exact=True).tap()
     for pdf in (printed(app), at_full_size(app)):
         for page in pdf.pages:
             picture = np.asarray(page.to_image(resolution=POINTS).original.convert("L"))
