@@ -7,6 +7,8 @@ from .labels import board_words, claimed, index_of, nearest, parts_of, size_word
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     Offered = list[tuple[str, float]]
 
 
@@ -25,8 +27,9 @@ class Listed:
         What a sheet may measure, or the least of a kiln-dried board.
     row, width_row : int or None
         Where the sizes stand in the family's lists; None where they don't.
-    thicker, wider : list of (label, inches)
-        All sizes sold like this one, smallest first.
+    thicker, wider : function
+        Give all sizes sold like this one as (label, inches), smallest first. Their labels take
+        longer to write than a size to look up, and are seldom asked for.
     shifted : bool
         The label was written width first.
     """
@@ -40,8 +43,8 @@ class Listed:
         self.most: float | None = None
         self.row: int | None = None
         self.width_row: int | None = None
-        self.thicker: Offered = []
-        self.wider: Offered = []
+        self.thicker: Callable[[], Offered] = list
+        self.wider: Callable[[], Offered] = list
         self.shifted = False
 
 
@@ -75,22 +78,27 @@ def _softwood(label: str, condition: str) -> Listed:
     found = Listed(word, (sizes[0], sizes[1] if len(sizes) > 1 else None))
     found.row, found.shifted = row, sizes != parts_of(label, "softwood")[:2]
     found.thickness = _at(thick[row], condition)
-    found.thicker = [(board_words(size.nominal), _at(size, condition)) for size in thick]
-    found.wider = [(word + "x" + size_words(size.nominal), _at(size, condition)) for size in across]
+    found.thicker = lambda: [(board_words(each.nominal), _at(each, condition)) for each in thick]
+    found.wider = lambda: [
+        (word + "x" + size_words(each.nominal), _at(each, condition)) for each in across
+    ]
     if len(sizes) > 1:
-        _softwood_width(found, label, [size.nominal for size in across])
+        _softwood_width(found, label, across, condition)
     return found
 
 
-def _softwood_width(found: Listed, label: str, names: "list[float]") -> None:
+def _softwood_width(
+    found: Listed, label: str, across: "list[softwood.Size]", condition: str
+) -> None:
     """Fill in the width, or refuse one that this thickness isn't sold in."""
-    wanted = found.nominal[1] or 0.0
+    wanted, names = found.nominal[1] or 0.0, [size.nominal for size in across]
     row = index_of(names, wanted)
     if row < 0:
         near = [found.name + "x" + size_words(n) for n in nearest(names, wanted)]
         raise _unknown(label, "softwood", near)
     found.width_row = row
-    found.name, found.width = found.wider[row]
+    found.name += "x" + size_words(across[row].nominal)
+    found.width = _at(across[row], condition)
 
 
 def _at(size: "softwood.Size", condition: str) -> float:
@@ -109,11 +117,13 @@ def _hardwood(label: str, condition: str) -> Listed:
     found.row = row
     found.thickness = _surfaced(quarter, condition)
     found.least = hardwood.kiln_dried(thickness) if condition == "rough" else None
-    for other in hardwood.QUARTERS:
-        size = _surfaced(other, condition)
-        if size is not None:
-            found.thicker.append((other.name, size))
+    found.thicker = lambda: _quarters(condition)
     return found
+
+
+def _quarters(condition: str) -> "Offered":
+    sizes = [(other.name, _surfaced(other, condition)) for other in hardwood.QUARTERS]
+    return [(name, size) for name, size in sizes if size is not None]
 
 
 def _surfaced(quarter: "hardwood.Quarter", condition: str) -> "float | None":
@@ -131,7 +141,7 @@ def _sheet(label: str, condition: str) -> Listed:
     found = Listed(size_words(thickness), (thickness, None))
     found.row = row
     found.thickness, found.least, found.most = rows[row].usual, rows[row].least, rows[row].most
-    found.thicker = [(size_words(sheet.label), sheet.usual) for sheet in rows]
+    found.thicker = lambda: [(size_words(sheet.label), sheet.usual) for sheet in rows]
     return found
 
 

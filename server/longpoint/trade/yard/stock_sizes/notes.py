@@ -16,7 +16,7 @@ def mill_thickness_note(family: str, found: Listed, extra: float, needed: float,
     if abs(extra) < SAME:
         return f"Thickness: it is already there, at {say(needed)}."
     if extra < 0:
-        return f"Too thin by {say(-extra)}. " + _next_up(found.thicker, needed, "thick", say)
+        return f"Too thin by {say(-extra)}. " + _next_up(found.thicker(), needed, "thick", say)
     if family == "sheet":
         return (
             f"Thicker than needed by {say(extra)}, and a sheet is not planed: let the groove or "
@@ -40,7 +40,7 @@ def mill_width_note(found: Listed, width: "float | None", needed: float, say: "S
         return f"Width: it is already there, at {say(needed)}."
     if extra > 0:
         return f"Width can be brought down: joint one edge, then rip; {say(extra)} comes off."
-    return f"Too narrow by {say(-extra)}. " + _next_up(found.wider, needed, "wide", say)
+    return f"Too narrow by {say(-extra)}. " + _next_up(found.wider(), needed, "wide", say)
 
 
 def _next_up(offered: "list[tuple[str, float]]", needed: float, way: str, say: "Say") -> str:
