@@ -186,6 +186,8 @@ def _stock_inputs() -> "list[Input]":
 def as_a_passage_door(raw: "dict[str, Any]") -> "dict[str, Any]":
     """Return a form of version 1 with what it took for granted: a passage door, no bevel, and a
     play of 1/8 for sheets too."""
+    if raw.get("kind"):
+        return raw
     kept: dict[str, Any] = {"kind": PASSAGE, "bevel": 0}
     if raw.get("panel_of") == "sheet":
         kept["panel_play"] = 0.125

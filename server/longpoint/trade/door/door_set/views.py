@@ -29,7 +29,7 @@ def elevation(leaf: FramedLeaf, scale: "Scale") -> Drawing:
     for number in reversed(range(leaf.leaves)):
         _draw_leaf(view, leaf, number)
     for number in range(leaf.leaves):
-        _tag_leaf(view, leaf, number, scale)
+        _tag_leaf(view, leaf, number)
     _across(view, leaf, scale)
     _upright(view, leaf, scale)
     return view
@@ -62,16 +62,12 @@ def _draw_leaf(view: Drawing, leaf: FramedLeaf, number: int) -> None:
         view.box(role, x0, foot - high, x1, foot - low)
 
 
-def _tag_leaf(view: Drawing, leaf: FramedLeaf, number: int, scale: "Scale") -> None:
-    """Number the parts, and write the size of a panel of the first leaf into it."""
+def _tag_leaf(view: Drawing, leaf: FramedLeaf, number: int) -> None:
     foot = _foot(leaf)
     # The tags of two meeting stiles stand at different heights: side by side they would touch.
     stiles = foot - leaf.height * (0.3 if number else 0.7)
-    for part, (role, x0, low, x1, high) in zip(leaf_parts(leaf, number), _boxes(leaf, number)):
+    for part, (_, x0, low, x1, high) in zip(leaf_parts(leaf, number), _boxes(leaf, number)):
         middle = stiles if part.kind == STILE else foot - (low + high) / 2
-        if role == "panel" and number == 0:
-            size = scale.length(part.width) + " × " + scale.length(part.length)
-            view.text(((x0 + x1) / 2, foot - low - 0.25 * (high - low)), size)
         view.tag(((x0 + x1) / 2, middle), part.tag)
 
 

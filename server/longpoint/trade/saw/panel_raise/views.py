@@ -25,14 +25,19 @@ def section_view(
         f"the groove; {scale.length(panel.shows)} of the bevel shows.",
     )
     frame = -(seat.depth + 1.5 * wall + 0.5)
-    view.box("stock", frame, -seat.width - wall, -seat.depth, wall)
-    view.box("stock", -seat.depth, -seat.width - wall, 0, -seat.width)
-    view.box("stock", -seat.depth, 0, 0, wall)
+    top, bottom, low = -seat.width - wall, wall, -seat.depth
+    view.area(
+        "stock",
+        [
+            (frame, top), (0, top), (0, -seat.width), (low, -seat.width),
+            (low, 0), (0, 0), (0, bottom), (frame, bottom),
+        ],
+    )  # fmt: skip
     view.area("panel", [(x - inside, -y) for x, y in outline(panel)])
     fine = scale.finer()
-    top = -max(panel.blank, seat.width + wall)
-    view.dimension((-inside, top), (panel.shows, top), scale.length(panel.width), 2)
-    view.dimension((0, top), (panel.shows, top), scale.length(panel.shows))
+    over = min(-panel.blank, top)
+    view.dimension((-inside, over), (panel.shows, over), scale.length(panel.width), 2)
+    view.dimension((0, over), (panel.shows, over), scale.length(panel.shows))
     view.dimension((-seat.depth, wall), (0, wall), fine.length(seat.depth), -1)
     far = panel.width + panel.blank - inside
     view.dimension((far, -panel.blank), (far, 0), scale.length(panel.blank))

@@ -106,9 +106,9 @@ def _inner_sizes(
     lines = []
     first, second = opening.diagonals
     if first is not None and second is not None:
-        lines = ["diagonal A " + scale.length(first), "diagonal B " + scale.length(second)]
-    for read, way in ((opening.widths, "wide"), (opening.heights, "high")):
-        if len(read) == 3:
-            lines.append("middle " + way + " " + scale.length(read[1]))
+        lines = ["A " + scale.length(first), "B " + scale.length(second)]
+    sizes = ((opening.widths, "wide "), (opening.heights, "high "))
+    middles = [way + scale.length(read[1]) for read, way in sizes if len(read) == 3]
+    lines += ["middle"] + middles if middles else []
     for number, words in enumerate(lines):
-        view.text((across, high * (0.2 + 0.1 * number)), words)
+        view.text((across, high * (0.15 + 0.1 * number)), words)
