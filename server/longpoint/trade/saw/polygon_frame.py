@@ -147,6 +147,7 @@ def _verdict(answer: Answer, ring: Ring, measured: str, glass: float) -> None:
         pieces + " to long point" + saw + end,
         pieces + saw + end,
         f"{ring.sides} pieces {length(ring.long)}{saw}{end}",
+        f"{ring.sides} pieces {length(ring.long)}{saw}; {measured}",
     )
 
 

@@ -31,6 +31,7 @@ def add_verdict(
     end = ", no play"
     if stand_off or not inside:
         end = f", {'play' if inside else 'reveal'} {length(stand_off)}"
+    bare = end
     if glass:
         end += "; glass " + " × ".join([length(size) for size in glass])
     answer.verdict(
@@ -40,6 +41,8 @@ def add_verdict(
         f"{brief}: {top}, {saw}{end}",
         f"{brief}: {top} long point, saw as listed{end}",
         f"{brief}: {top}, saw as listed{end}",
+        f"{brief}: {top}, {saw}{bare}",
+        f"{brief}: {top}, saw as listed{bare}",
     )
 
 

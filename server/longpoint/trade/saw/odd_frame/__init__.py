@@ -66,12 +66,12 @@ def _verdict(
         answer.verdict(f"Measure again: diagonal B is {by} {way} than the other tapes make it")
         return
     left, right, low_right, low_left = [brief_angle(saw) for saw in frame.saws]
-    saws = f"saw top left {left}, right {right}; bottom left {low_left}, right {low_right}"
+    saws = f"top left {left}, right {right}; bottom left {low_left}, right {low_right}"
     starts = ("Frame inside the recess", "Frame inside")
     if not inside:
         of = ", reveal " + answer.scale.length(back)
         starts = ("Casing around the opening" + of, "Casing" + of)
-    answer.verdict(*[f"{start}: {saws}" for start in starts])
+    answer.verdict(*[f"{start}: saw {saws}" for start in starts], f"{starts[-1]}: {saws}")
 
 
 def _figures(answer: Answer, frame: OddFrame, inside: bool) -> None:

@@ -17,7 +17,7 @@ def add_verdict(answer: "Answer", box: "Box", butted: bool, sized: bool) -> None
     saw = f"{joint}: miter {brief_angle(box.miter)}, bevel {brief_angle(bevel)}"
     edges = f", rip edges {brief_angle(box.lean)}" if box.lean else ""
     boards = _boards(answer, box, butted) if sized else [f"; {box.sides} sides"]
-    answer.verdict(*[f"{saw}{edges}{words}" for words in boards])
+    answer.verdict(*[f"{saw}{edges}{words}" for words in boards], saw + boards[-1])
 
 
 def _boards(answer: "Answer", box: "Box", butted: bool) -> "list[str]":

@@ -36,9 +36,11 @@ def _between(answer: "Answer", cut: "Crosscut") -> "list[str]":
         ]
     if not cut.angle:
         return ["roll it over, edge B to the fence, same end at the stop"]
+    shift = answer.scale.length(cut.shift)
     return [
-        f"roll over, saw {brief_angle(cut.angle)} the other way, move the stop "
-        f"{answer.scale.length(cut.shift)}"
+        f"roll over, saw {brief_angle(cut.angle)} the other way, move the stop {shift}",
+        f"roll over, saw the other way, move the stop {shift}",
+        f"roll over, mirror the saw, move stop {shift}",
     ]
 
 
