@@ -20,7 +20,7 @@ interface Line {
 }
 
 /** Lines of a list that stand open; the rest folds away behind their number. */
-const OPEN_LINES = 6;
+const OPEN_LINES = 5;
 
 /** Characters of a fold's gist. */
 const GIST = 60;
@@ -198,5 +198,5 @@ export function wordFold(inputs: Input[]): Drawn {
 export function sourceFold(sources: string[]): Drawn {
   if (sources.length === 0) return nothing;
   const items = html`<ul>${sources.map((source) => html`<li>${typeset(source)}</li>`)}</ul>`;
-  return fold("Where these numbers come from", sources[0] ?? "", items);
+  return fold("Sources", sources[0] ?? "", items);
 }

@@ -206,8 +206,8 @@ export class ToolScreen extends LitElement {
     const { isEmpty } = this.form.session;
     return html`${answer ? nothing : cautionBlock(declaration.cautions)} ${wordFold(declaration.inputs)}
       ${sourceFold(answer?.sources ?? [])}
-      ${answer ? this.printing(answer) : nothing}
       <div class="actions">
+        ${answer ? this.printing(answer) : nothing}
         <button type="button" @click=${this.share}>Share</button>
         ${this.form.canUndo
           ? html`<button type="button" @click=${() => this.form.undo()}>Undo</button>`
@@ -224,11 +224,9 @@ export class ToolScreen extends LitElement {
     const sheets = sheetsOf(answer, this.tool.declaration.title);
     if (sheets.length === 0) return nothing;
     const pages = sheets.length === 1 ? "1 page" : `${sheets.length} pages`;
-    return html`<div class="actions">
-      <button type="button" @click=${() => printSheets(sheets)}>
-        Print at full size <span class="quiet">${pages}</span>
-      </button>
-    </div>`;
+    return html`<button type="button" @click=${() => printSheets(sheets)}>
+      Print at full size <span class="quiet">${pages}</span>
+    </button>`;
   }
 
   private pad(input: Input): TemplateResult {
