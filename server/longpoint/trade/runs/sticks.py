@@ -3,6 +3,9 @@
 from ..cutting.problem import Cutting, whole_units
 from ..cutting.search import Search
 
+MOST_PAUSES = 25
+"""Shares of a search's work, fewer for many pieces, after which its best plan has to do."""
+
 
 def fewest_sticks(
     lengths: "list[float]", stick: float, kerf: float
@@ -36,9 +39,9 @@ def fewest_sticks(
         [1],
         [None],
     )
-    found = Search(problem)
-    for _ in found.run():
-        if found.proved:
+    found, most = Search(problem), MOST_PAUSES // (1 + len(lengths) // 50)
+    for pause, _ in enumerate(found.run()):
+        if found.proved or pause >= most:
             break
     sticks = [_taken(places, pattern) for _, pattern in found.plan.single()]
     return sticks, found.proved

@@ -33,7 +33,7 @@ def answer_run(crown: "Crown", run: "Run", kerf: float, bevels: str, scale: Scal
     size = scale.length(run.thickness)
     pieces = build(run, scale, f"crown that projects {size}: use narrower crown")
     answer = Answer(scale)
-    sticks = _sticks(run, pieces, kerf)
+    sticks, proved = _sticks(run, pieces, kerf)
     total = sum([piece.over_all(run.thickness) for piece in pieces])
     _verdict(answer, crown, run, pieces, total, len(sticks))
     corners = _corners(pieces)
@@ -45,6 +45,8 @@ def answer_run(crown: "Crown", run: "Run", kerf: float, bevels: str, scale: Scal
     add_tables(answer, bevels)
     _draw(answer, crown, run, pieces, bevels)
     _notes(answer, crown, run, pieces, corners)
+    if not proved:
+        answer.note("Fewer sticks may do: the question Stick plan goes on looking.")
     if closes_unsaid(run):
         answer.caution(UNSAID)
     settings = [0.0] + [crown.miter(corner) for corner in corners]
@@ -58,11 +60,11 @@ def _corners(pieces: "list[Piece]") -> "list[float]":
     return sorted({end.angle for end in ends if end.kind in MITERED})
 
 
-def _sticks(run: "Run", pieces: "list[Piece]", kerf: float) -> "list[list[int]]":
+def _sticks(run: "Run", pieces: "list[Piece]", kerf: float) -> "tuple[list[list[int]], bool]":
     if run.stick is None:
-        return []
+        return [], True
     lengths = [piece.over_all(run.thickness) for piece in pieces]
-    return fewest_sticks(lengths, run.stick, kerf)[0]
+    return fewest_sticks(lengths, run.stick, kerf)
 
 
 def _verdict(
