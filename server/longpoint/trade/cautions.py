@@ -24,7 +24,7 @@ PLANER = (
 )
 SHALLOW = (
     "Better shallow than deep: a shallow mortise is pared again in a minute, one cut too deep "
-    "binds the door and has to be packed out."
+    "binds the door and has to be shimmed."
 )
 HEAVY_DOOR = (
     "A door is heavy and tips easily: lift it with two people, prop it before you let go, and "

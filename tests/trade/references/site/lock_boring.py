@@ -62,16 +62,12 @@ def expect(inputs: dict[str, Any]) -> Expected | None:
     marks.append(("leaf's bottom", up))
     if plate:
         marks += [("leaf's bottom", up - plate / 2), ("leaf's bottom", up + plate / 2)]
-    strikes = [("finished floor", latch)]
     if down is not None and strike_down is not None:
         figures |= {"center_down": down, "strike_down": strike_down}
-        marks.append(("leaf's top", down))
-        strikes.append(("head", strike_down))
     marks.append(("either face", figures["edge_center"]))
-    for datum, center in strikes:
-        ends = np.array([0.0, -0.5, 0.5]) * inputs.get("strike_plate", 0.0)
-        ends = ends if "strike_plate" in inputs else ends[:1]
-        marks += [(datum, center + end) for end in ends]
+    ends = np.array([0.0, -0.5, 0.5]) * inputs.get("strike_plate", 0.0)
+    ends = ends if "strike_plate" in inputs else ends[:1]
+    marks += [("finished floor", latch + end) for end in ends]
     marks.append(("jamb's edge, hinge face", figures["strike_in"]))
     said = [{"from": datum, "value": value} for datum, value in marks]
     return Expected(figures=figures, marks=said, tolerance=1e-7)

@@ -61,6 +61,8 @@ def _butt_answer(given: Given, scale: Scale) -> Answer:
     for words in butt_notes(lines, mortise, head_gap, scale):
         answer.note(words)
     _doubts(answer, mortise, given.number("closed_gap"))
+    answer.caution(SHALLOW)
+    answer.caution(HEAVY_DOOR)
     return answer
 
 
@@ -183,7 +185,7 @@ TOOL = Tool(
         "leaf_thickness": "0.085",
         "hinge_gap": "3/32",
     },
-    cautions=[SHALLOW, HEAVY_DOOR, FIRE_DOOR],
+    cautions=[FIRE_DOOR],
     sources=[
         "Depth: the two hinge leaves, the closed hinge's gap and the two mortises close up to the "
         "gap wanted (geometry).",

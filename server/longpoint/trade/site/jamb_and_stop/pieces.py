@@ -8,6 +8,8 @@ if TYPE_CHECKING:
 
 HEAD, LEFT, HEAD_STOP, LEFT_STOP, RIGHT, RIGHT_STOP = "1", "2", "3", "4", "5", "6"
 """Legs and stops that are alike go by the left one's tag."""
+ON_THE_LEAF = "7"
+"""Tag of the mark on the leaf, which is no piece of the jamb."""
 
 
 def add_pieces(answer: Answer, jamb: "Jamb") -> None:
@@ -71,4 +73,4 @@ def add_marks(answer: Answer, jamb: "Jamb", latch: "Latch | None") -> None:
     answer.mark(HEAD_STOP, "Stop, far edge", edge, jamb.far)
     if latch is not None:
         answer.mark(LEFT, "Strike, latch center", edge, latch.in_from_edge)
-        answer.mark("leaf", "Latch center", "leaf's bottom", latch.up_leaf)
+        answer.mark(ON_THE_LEAF, "Latch center", "leaf's bottom", latch.up_leaf)

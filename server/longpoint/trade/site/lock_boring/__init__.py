@@ -4,7 +4,7 @@ from ...cautions import FIRE_DOOR
 from ...door import gaps
 from ...tool import Answer, Choice, Given, Gives, Length, Scale, Tool
 from .bores import Bores, LatchPlace, LeafSizes, LockSheet
-from .views import front_view, template
+from .views import close_view, height_view, template
 from .words import cautions, notes, verdict_words
 
 
@@ -16,7 +16,8 @@ def work(given: Given, scale: Scale) -> Answer:
     _figures(answer, bores)
     _leaf_marks(answer, bores, given.maybe("latch_plate"))
     _strike_marks(answer, bores, given.maybe("strike_plate"))
-    answer.draw(front_view(bores, scale))
+    answer.draw(close_view(bores, given.maybe("strike_plate"), scale))
+    answer.draw(height_view(bores, scale))
     answer.draw(template(bores, scale))
     for words in notes(bores, scale):
         answer.note(words)
@@ -78,20 +79,16 @@ def _leaf_marks(answer: Answer, bores: Bores, plate: "float | None") -> None:
     if plate is not None:
         answer.mark("2", "Latch plate, lower line", bottom, bores.up - plate / 2)
         answer.mark("2", "Latch plate, upper line", bottom, bores.up + plate / 2)
-    if bores.down is not None:
-        answer.mark("1", "Both bores, center", "leaf's top", bores.down)
     answer.mark("2", "Edge bore, center", "either face", bores.leaf.thickness / 2, fine=True)
 
 
 def _strike_marks(answer: Answer, bores: Bores, plate: "float | None") -> None:
     """Mark the strike on its leg of the jamb."""
-    for start, center in (("finished floor", bores.place.latch), ("head", bores.strike_down)):
-        if center is None:
-            continue
-        answer.mark("3", "Strike, center", start, center)
-        if plate is not None:
-            answer.mark("3", "Strike plate, one end", start, center - plate / 2)
-            answer.mark("3", "Strike plate, other end", start, center + plate / 2)
+    latch, floor = bores.place.latch, "finished floor"
+    answer.mark("3", "Strike, center", floor, latch)
+    if plate is not None:
+        answer.mark("3", "Strike plate, lower line", floor, latch - plate / 2)
+        answer.mark("3", "Strike plate, upper line", floor, latch + plate / 2)
     answer.mark("3", "Strike bore, center", "jamb's edge, hinge face", bores.strike_in, fine=True)
 
 
@@ -124,7 +121,7 @@ TOOL = Tool(
             default="middle",
             help="Where the sheet begins on a beveled edge.",
         ),
-        gaps.leaf_height(optional=True, default_text="not needed", help="For marks from the top."),
+        gaps.leaf_height(optional=True, default_text="not needed", help="To measure from the top."),
         gaps.head_gap(),
         Length(
             "stile",
