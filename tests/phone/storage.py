@@ -1,11 +1,14 @@
 """The browser's storage as a test reads and writes it, past the app."""
 
 import json
+import subprocess
+from functools import cache
 from typing import Any
 
 from playwright.sync_api import Page
 
 from tests.cases import KEPT
+from tests.store.modules import WEB
 
 _READ = """async () => {
   const done = (request) => new Promise((resolve, reject) => {
@@ -88,3 +91,21 @@ def history(page: Page) -> list[dict[str, Any]]:
     found: dict[str, Any] = page.evaluate(_READ)
     steps: list[dict[str, Any]] = found["stores"]["history"]
     return steps
+
+
+_BUNDLE = """
+import { bundle } from "./build/bundles.mjs";
+console.log(await bundle("../tests/store/probe.ts", { format: "iife" }));
+"""
+
+
+@cache
+def _store() -> str:
+    command = ["node", "--input-type=module", "-e", _BUNDLE]
+    return subprocess.run(command, cwd=WEB, check=True, capture_output=True, text=True).stdout
+
+
+def run_store(page: Page, address: str) -> None:
+    """Load the store alone, as ``store``, in a page of the app's origin."""
+    beside_the_app(page, address)
+    page.evaluate(_store())

@@ -8,7 +8,7 @@ import { catalog } from "../engine/catalog";
 import { Core } from "../engine/core";
 import { watchInstall } from "../engine/install";
 import {
-  flushed, keptAnswers, loadSettings, onStorageFault, saveSettings, ToolDocuments, type KeptAnswer,
+  flushed, keptAnswers, loadSettings, onStorageFault, purgeDeleted, saveSettings, storageFault, ToolDocuments, type KeptAnswer,
   type Settings,
 } from "../store/store";
 import { startUpdates } from "../engine/updates";
@@ -75,6 +75,7 @@ export class App extends LitElement {
     history.scrollRestoration = "manual";
     addEventListener("hashchange", () => void (isLayerChange() || this.open()));
     await this.open();
+    await purgeDeleted().catch(storageFault);
   }
 
   private async takeSettings(): Promise<void> {
@@ -144,7 +145,7 @@ export class App extends LitElement {
     this.settings = { ...this.settings, ...part };
     this.wear();
     if (part.units || part.step) this.toolScreen?.form.rescale(this.scale);
-    void saveSettings(this.settings);
+    void saveSettings(part);
   }
 
   private show(said: Toast): void {

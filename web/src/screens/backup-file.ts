@@ -7,16 +7,19 @@ function failed(error: unknown): void {
   toast(error instanceof Error ? error.message : "That did not work.");
 }
 
+const things = (count: number): string => (count === 1 ? "1 thing" : `${count} things`);
+
 /** Offers everything kept on this device as one file. */
 export async function saveFile(): Promise<void> {
   try {
-    const text = await exportAll();
+    const { text, leftOut } = await exportAll();
     const link = document.createElement("a");
     link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
     link.download = `longpoint-${new Date().toISOString().slice(0, 10)}.json`;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-    toast("Everything kept here is in the file.");
+    if (leftOut === 0) toast("Everything kept here is in the file.");
+    else toast(`Everything kept here is in the file, but for ${things(leftOut)} that can't be read.`);
   } catch (error) {
     failed(error);
   }
@@ -27,9 +30,8 @@ export async function bringBack(file: File): Promise<boolean> {
   try {
     checkFile(file.size);
     const { leftOut } = await importAll(await file.text());
-    const rest = leftOut === 1 ? "1 thing in it" : `${leftOut} things in it`;
     if (leftOut === 0) toast("Everything in the file is kept here again.");
-    else toast(`The file is kept here again, but for ${rest} that can't be read.`);
+    else toast(`The file is kept here again, but for ${things(leftOut)} in it that can't be read.`);
     return true;
   } catch (error) {
     failed(error);

@@ -13,21 +13,22 @@ import { Opened } from "./writes";
 /** By which rules a file is written. Later rules only add, and read all older files. */
 const FILE = 2;
 
-/** Returns everything kept on this device as one JSON text. */
-export async function exportAll(): Promise<string> {
+/** Returns everything kept on this device as one JSON text, and how many things can't be read. */
+export async function exportAll(): Promise<{ text: string; leftOut: number }> {
   await flushed();
-  const records = await allRecords();
-  const texts = records.flatMap((record) => textOf(record));
-  return `{"longpoint":"copy","schema":${FILE},"documents":[\n${texts.join(",\n")}\n]}`;
+  const texts = (await allRecords()).map(textOf);
+  const whole = texts.filter((text) => text !== null);
+  const text = `{"longpoint":"copy","schema":${FILE},"documents":[\n${whole.join(",\n")}\n]}`;
+  return { text, leftOut: texts.length - whole.length };
 }
 
 /** One record that can't be written out must not keep back the others. */
-function textOf(record: unknown): string[] {
+function textOf(record: unknown): string | null {
   try {
-    return [JSON.stringify(record)];
+    return JSON.stringify(record) ?? null;
   } catch (error) {
     console.error(error);
-    return [];
+    return null;
   }
 }
 
@@ -36,19 +37,16 @@ async function allRecords(): Promise<unknown[]> {
     return await reading(["documents"], (tx) => tx.objectStore("documents").getAll());
   } catch (error) {
     console.error(error);
-    return readableRecords();
+    return eachRecord();
   }
 }
 
-/** Where reading all at once fails, each record is read by itself. */
-async function readableRecords(): Promise<unknown[]> {
+/** Where reading all at once fails, each record is read by itself; undefined where that fails too. */
+async function eachRecord(): Promise<unknown[]> {
   const keys = await reading(["documents"], (tx) => tx.objectStore("documents").getAllKeys());
-  const read = (key: Key): Promise<unknown[]> =>
-    reading(["documents"], (tx) => tx.objectStore("documents").get(key)).then(
-      (record) => [record],
-      () => [],
-    );
-  return (await Promise.all((keys as Key[]).map(read))).flat();
+  const read = (key: Key): Promise<unknown> =>
+    reading(["documents"], (tx) => tx.objectStore("documents").get(key)).catch(() => undefined);
+  return Promise.all((keys as Key[]).map(read));
 }
 
 export interface BroughtBack {

@@ -32,19 +32,29 @@ type Upgrading = IDBPTransaction<Tables, Names, "versionchange">;
 function upgrade(database: Database, from: number, tx: Upgrading): void {
   createTables(database);
   if (from !== 1) return;
+  tx.done.catch(() => undefined); // whoever opens hears of it
   moveVersion1(database as IDBPDatabase<unknown>, tx).catch((error: unknown) => {
     console.error(error);
     tx.abort();
   });
 }
 
-const OTHER_TABS = "Close the other tabs of Longpoint, then reload this one.";
+const OTHER_TABS =
+  "An older Longpoint is open in another tab: close that tab. What is typed here is kept once it is closed.";
+
+/** Another tab holds back an upgrade: a further request to open would only stand in line behind it. */
+let isHeldBack = false;
+let onLate: () => void = () => undefined;
+
+/** Calls `act` when the storage opens after all, once the tab that held it back is closed. */
+export function whenOpenedLate(act: () => void): void {
+  onLate = act;
+}
 
 function open(): Promise<Database> {
   return new Promise((resolve, reject) => {
-    let givenUp = false;
     const giveUp = () => {
-      givenUp = true;
+      isHeldBack = true;
       reject(new StoreFault(OTHER_TABS));
     };
     const opening = openDB<Tables>("longpoint", VERSION, {
@@ -54,12 +64,18 @@ function open(): Promise<Database> {
       blocking: drop,
       terminated: drop,
     });
-    // Opened after all, it would stand in the way of the next attempt.
-    opening.then((late) => (givenUp ? late.close() : resolve(late)), reject);
+    opening.finally(() => isHeldBack && openedLate(opening)).then(resolve, reject);
   });
 }
 
+function openedLate(opening: Promise<Database>): void {
+  isHeldBack = false;
+  held = opening;
+  opening.then(onLate, drop);
+}
+
 function database(): Promise<Database> {
+  if (isHeldBack) return Promise.reject(new StoreFault(OTHER_TABS));
   if (!held) {
     const opening = open();
     opening.catch(() => held === opening && (held = undefined));

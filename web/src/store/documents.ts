@@ -6,7 +6,7 @@
  */
 import type { Units } from "../contract/contract";
 import { faultOf } from "./check";
-import { StoreFault } from "./database";
+import { StoreFault, whenOpenedLate } from "./database";
 import { editsBetween, overlap, undoing, withEdits, type Edit, type Path } from "./edits";
 import type { JsonObject } from "./json";
 import { merge } from "./merge";
@@ -299,8 +299,13 @@ export function unwritten(): DocumentHandle["left"][] {
 }
 
 onOthers((keys) => readAgain(keys));
-document.addEventListener("visibilitychange", () => {
-  if (document.visibilityState !== "visible") return;
-  // A browser may keep a page in the background from hearing of others, and from writing.
+/** Writes what is not written, reads what may have changed. */
+function catchUp(): void {
   for (const each of open.values()) void inTurn(() => (each.hasUnwritten ? each.write() : each.read()));
+}
+
+whenOpenedLate(catchUp);
+// A browser may keep a page in the background from hearing of others, and from writing.
+document.addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "visible") catchUp();
 });

@@ -47,8 +47,8 @@ export async function loadSettings(): Promise<Settings> {
   return understood((await opened()).body);
 }
 
-/** Keeps the settings. What a newer version has written beside them stays. */
-export async function saveSettings(settings: Settings): Promise<void> {
+/** Keeps what was changed, and nothing else: the others may be set in another window, or unread. */
+export async function saveSettings(changed: Partial<Settings>): Promise<void> {
   const document = await opened();
-  document.change({ ...document.body, ...settings }, settings.units);
+  document.change({ ...document.body, ...changed }, document.units);
 }

@@ -91,20 +91,23 @@ function damagedOf(value: unknown, at: number): DocumentRecord {
   return documentOf("damaged", `version 1, ${at + 1}`, "in", { kept: value as Json });
 }
 
+const TABLES = ["forms", "answers", "settings"];
+
 type Old = IDBPDatabase<unknown>;
 type Upgrading = IDBPTransaction<Tables, ("documents" | "history")[], "versionchange">;
 
 /** Moves everything from the tables of version 1 into documents, in the upgrade's transaction. */
 export async function moveVersion1(database: Old, tx: Upgrading): Promise<void> {
   const old = tx as unknown as IDBPTransaction<unknown, string[], "versionchange">;
-  const [forms, answers, settings] = await Promise.all(
-    ["forms", "answers", "settings"].map((name) => old.objectStore(name).getAll()),
-  );
+  const names = TABLES.filter((name) => database.objectStoreNames.contains(name));
+  const read = async (name: string): Promise<unknown[]> =>
+    names.includes(name) ? old.objectStore(name).getAll() : [];
+  const [forms, answers, settings] = await Promise.all(TABLES.map(read));
   const { documents, damaged } = documentsOf({
     forms: forms ?? [], answers: answers ?? [], settings: settings?.[0] ?? null,
   });
   const records = [...documents, ...damaged.map(damagedOf)];
   await Promise.all(records.map((record) => tx.objectStore("documents").put(record)));
-  for (const name of ["forms", "answers", "settings"]) database.deleteObjectStore(name);
+  for (const name of names) database.deleteObjectStore(name);
 }
 

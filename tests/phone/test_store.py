@@ -1,0 +1,162 @@
+"""The store itself, called without a screen: what screens to come rely on.
+
+Times and numbers are made up; what must hold is said in each test's name.
+"""
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from tests.phone.conftest import page_of
+from tests.phone.storage import history, kept_documents, run_store
+
+DAY = 24 * 3600 * 1000
+
+
+@pytest.fixture
+def page(browser: Browser, address: str) -> Iterator[Page]:
+    page = page_of(browser)
+    run_store(page, address)
+    yield page
+    page.context.close()
+
+
+@pytest.fixture
+def other(page: Page, address: str) -> Page:
+    other = page.context.new_page()
+    run_store(other, address)
+    return other
+
+
+def do(page: Page, work: str, **given: Any) -> Any:
+    """Run the body of an async function with ``store`` and what is given at hand."""
+    names = ", ".join(given)
+    return page.evaluate(f"async ({{ {names} }}) => {{ {work} }}", given)
+
+
+JOB = """
+  const job = await store.openDocument("job", "one");
+  job.change(body, "in", words);
+  await store.flushed();
+  job.close();
+"""
+
+
+def write(page: Page, body: Any, words: str = "") -> None:
+    do(page, JOB, body=body, words=words)
+
+
+def test_a_deleted_document_can_be_had_back(page: Page) -> None:
+    write(page, {"title": "Boot room"})
+    do(page, "await store.deleteDocument('job', 'one')")
+    assert do(page, "return store.listDocuments('job')") == []
+    (gone,) = do(page, "return store.listDocuments('job', true)")
+    assert gone["body"] == {"title": "Boot room"}
+    do(page, "await store.undeleteDocument('job', 'one')")
+    (back,) = do(page, "return store.listDocuments('job')")
+    assert back["body"] == {"title": "Boot room"}
+
+
+def test_after_thirty_days_it_is_gone_with_its_history(page: Page) -> None:
+    write(page, {"title": "Boot room"})
+    do(page, "await store.deleteDocument('job', 'one')")
+    deleted = kept_documents(page)["job", "one"]["deleted"]
+    do(page, "await store.purgeDeleted(now)", now=deleted + 30 * DAY - 1)
+    assert ("job", "one") in kept_documents(page)
+    do(page, "await store.purgeDeleted(now)", now=deleted + 30 * DAY)
+    assert ("job", "one") not in kept_documents(page)
+    assert history(page) == []
+
+
+def test_what_is_opened_after_deleting_begins_blank_and_can_be_undone(page: Page) -> None:
+    write(page, {"title": "Boot room"})
+    do(page, "await store.deleteDocument('job', 'one')")
+    opened = "const job = await store.openDocument('job', 'one'); return job.body"
+    assert do(page, opened) == {}
+    write(page, {"title": "Pantry"}, "Title")
+    undone = """
+      const job = await store.openDocument("job", "one");
+      await job.undo();
+      return job.body;
+    """
+    assert do(page, undone) == {"title": "Boot room"}
+
+
+def test_one_deleted_there_and_typed_on_here_stays(page: Page, other: Page) -> None:
+    write(page, {"title": "Boot room"})
+    do(page, "globalThis.job = await store.openDocument('job', 'one')")
+    do(other, "await store.deleteDocument('job', 'one')")
+    work = "job.change({ ...job.body, note: 'oak' }, 'in'); await store.flushed()"
+    do(page, work)
+    kept = kept_documents(page)["job", "one"]
+    assert "deleted" not in kept
+    assert kept["body"]["note"] == "oak"
+
+
+def test_words_of_a_change_come_back_with_its_undo(page: Page) -> None:
+    write(page, {"title": "Boot room"}, "Title")
+    work = """
+      const job = await store.openDocument("job", "one");
+      return [await job.undo(), await job.undo(), await job.redo(), await job.redo()];
+    """
+    assert do(page, work) == ["Title", None, "Title", None]
+
+
+def test_items_put_in_by_two_windows_at_once_are_both_there(page: Page, other: Page) -> None:
+    write(page, {"items": [{"id": "a", "count": 1}]})
+    for each in (page, other):
+        do(each, "globalThis.job = await store.openDocument('job', 'one')")
+    put = """
+      const items = [...job.body.items, { id, count: 1 }];
+      job.change({ ...job.body, items }, "in");
+      await store.flushed();
+    """
+    # Neither hears of the other before it writes: both changes are put before either runs on.
+    do(other, "BroadcastChannel.prototype.postMessage = () => undefined")
+    do(other, put, id="b")
+    do(page, put, id="c")
+    items = kept_documents(page)["job", "one"]["body"]["items"]
+    assert {item["id"] for item in items} == {"a", "b", "c"}
+
+
+def test_what_is_typed_while_it_is_written_is_not_lost(page: Page) -> None:
+    work = """
+      const job = await store.openDocument("job", "one");
+      for (let count = 0; count < 50; count += 1) {
+        job.change({ ...job.body, [`line ${count % 7}`]: count }, "in");
+        if (count % 3 === 0) await new Promise((resolve) => setTimeout(resolve));
+      }
+      const said = job.body;
+      await store.flushed();
+      return [said, job.body];
+    """
+    before, after = do(page, work)
+    assert before == after == kept_documents(page)["job", "one"]["body"]
+
+
+@pytest.mark.parametrize(
+    ("body", "words"),
+    [
+        ("{ note: 'x'.repeat(40_000_000) }", "A text of 40,000,000 characters is too long to keep"),
+        ("{ list: Array(200_000).fill('abcd') }", "too much to keep in one piece"),
+        ("{ at: Infinity }", "a number without end"),
+        ("{ when: undefined }", "no text and no number"),
+        ("JSON.parse('{\"__proto__\": 1}')", "a name that can't be used"),
+        ("JSON.parse('['.repeat(50) + ']'.repeat(50))", "too deep"),
+    ],
+    ids=["text", "size", "number", "kind", "name", "depth"],
+)
+def test_what_can_not_be_kept_is_refused_in_words(page: Page, body: str, words: str) -> None:
+    work = f"""
+      let said = "";
+      store.onStorageFault((words) => (said = words));
+      const job = await store.openDocument("job", "one");
+      const isKept = job.change({body}, "in");
+      return [isKept, said, job.body];
+    """
+    is_kept, said, left = do(page, work)
+    assert not is_kept
+    assert words in said
+    assert left == {}
