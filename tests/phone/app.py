@@ -115,7 +115,11 @@ class App:
         if fold.count():
             fold.evaluate("(fold) => { fold.open = true; }")
             return fold
-        return self.page.get_by_role("region", name=title, exact=True)
+        block = self.page.get_by_role("region", name=title, exact=True)
+        rest = block.locator("details.more")
+        if rest.count():
+            rest.evaluate("(rest) => { rest.open = true; }")
+        return block
 
     def press(self, *names: str) -> None:
         """Tap keys of the pad, by their names."""

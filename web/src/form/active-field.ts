@@ -38,7 +38,7 @@ export class ActiveField {
     this.isFresh = true;
     layerOpened(() => this.close());
     this.host.unfold(path);
-    void this.host.session.askField(path);
+    this.host.session.askField(path);
     this.host.requestUpdate();
     void this.host.updateComplete.then(() => this.reveal());
   }
@@ -58,7 +58,7 @@ export class ActiveField {
 
   /** Puts `over` parts of `parts` of an inch in the place of the entry's fraction. */
   async pick(over: number, parts: number): Promise<void> {
-    await this.host.session.settled;
+    await Promise.all([this.host.session.settled, this.host.session.inHand]);
     const split = this.host.session.pad;
     if (split) this.press(withFraction(split, over, parts));
   }

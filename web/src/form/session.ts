@@ -46,6 +46,8 @@ export class Session {
   active = "";
   /** Where the entry in hand can take a fraction; null where it can't. */
   pad: InchSplit | null = null;
+  /** Resolves when the core has spoken of the field taken in hand last. */
+  inHand: Promise<void> = Promise.resolve();
   private saidOf: RawInputs | null = null;
   private newest = 0;
   private slow = 0;
@@ -167,8 +169,12 @@ export class Session {
   }
 
   /** Asks for the field in hand alone: its answer stands, and a search goes on. */
-  async askField(path: string): Promise<void> {
+  askField(path: string): void {
     this.active = path;
+    this.inHand = this.askedField(path);
+  }
+
+  private async askedField(path: string): Promise<void> {
     const id = this.newest;
     const reply = await this.core.form(this.question(false), this.scale).catch(() => null);
     if (!reply?.ok || id !== this.newest || path !== this.active) return;
