@@ -1,6 +1,5 @@
 """Writing the front end into a folder that any HTTPS file host can serve."""
 
-import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
@@ -40,20 +39,37 @@ def export(folder: Path) -> list[str]:
 
 def _write(folder: Path, earlier: set[str]) -> list[str]:
     names = _names()
+    _refuse_links(folder, {*names, *earlier})
     folder.mkdir(parents=True, exist_ok=True)
     # Recorded before anything is written: what a break leaves behind is still ours to replace.
     _record(folder, [*names, *earlier])
     for name in names:
         (folder / name).parent.mkdir(parents=True, exist_ok=True)
-        shutil.copyfile(front.STATIC / name, folder / name)
+        _put(folder / name, (front.STATIC / name).read_bytes())
     for name in earlier - set(names):
         (folder / name).unlink(missing_ok=True)
     _record(folder, names)
     return names
 
 
+def _refuse_links(folder: Path, names: Iterable[str]) -> None:
+    """Refuse a folder in which a name leads through a link: what lies behind it isn't ours."""
+    folders = {parent for name in names for parent in Path(name).parents}
+    for path in sorted(folder / parent for parent in folders if parent.parts):
+        if path.is_symlink():
+            raise NotExported(f"{path} is a link: put a folder in its place.")
+
+
+def _put(path: Path, content: bytes) -> None:
+    """Write a file; a link in its place is replaced, not followed."""
+    fresh = path.with_name(f"{path.name}.new")
+    fresh.unlink(missing_ok=True)
+    fresh.write_bytes(content)
+    fresh.replace(path)
+
+
 def _record(folder: Path, names: Iterable[str]) -> None:
-    (folder / RECORD).write_text("".join(f"{name}\n" for name in names), encoding="utf-8")
+    _put(folder / RECORD, "".join(f"{name}\n" for name in names).encode())
 
 
 def _names() -> list[str]:
@@ -78,6 +94,13 @@ def _earlier(folder: Path) -> set[str]:
 
 
 def _recorded(record: Path) -> set[str]:
-    names = record.read_text(encoding="utf-8").splitlines()
-    inside = [name for name in names if name and ".." not in Path(name).parts]
+    try:
+        names = record.read_text(encoding="utf-8").splitlines()
+    except UnicodeDecodeError:
+        names = ["\0"]
+    if not all(name.isprintable() for name in names):
+        raise NotExported(
+            f"{record} is not the list that an export leaves: name a new or an empty folder."
+        )
+    inside = [name for name in names if Path(name).parts and ".." not in Path(name).parts]
     return {name for name in inside if not Path(name).is_absolute()}

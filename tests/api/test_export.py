@@ -1,5 +1,6 @@
 """`longpoint export DIR`: the static site, written with care for what is already there."""
 
+import shutil
 import threading
 import urllib.request
 from functools import partial
@@ -89,3 +90,48 @@ def test_a_record_that_points_elsewhere_deletes_nothing_there(tmp_path: Path) ->
     (inside / ".longpoint-export").write_text(f"../outside.txt\n{outside}\n")
     assert cli.main(["export", str(inside)]) == 0
     assert outside.read_text() == "mine"
+
+
+def test_a_link_to_another_folder_is_not_followed(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Writing the new files or deleting the old ones behind it would change what isn't ours."""
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.mkdir()
+    (elsewhere / "app-0123456789ab.js").write_text("mine")
+    inside = tmp_path / "site"
+    cli.main(["export", str(inside)])
+    record = inside / ".longpoint-export"
+    record.write_text(record.read_text() + "assets/app-0123456789ab.js\n")
+    shutil.rmtree(inside / "assets")
+    (inside / "assets").symlink_to(elsewhere)
+    assert cli.main(["export", str(inside)]) == 1
+    assert "assets is a link" in capsys.readouterr().err
+    assert files(elsewhere) == {"app-0123456789ab.js": b"mine"}
+
+
+@pytest.mark.parametrize("name", ["index.html", "assets/app-0123456789ab.js", ".longpoint-export"])
+def test_a_link_to_a_file_elsewhere_is_replaced_or_taken_away(tmp_path: Path, name: str) -> None:
+    inside = tmp_path / "site"
+    cli.main(["export", str(inside)])
+    record = inside / ".longpoint-export"
+    record.write_text(record.read_text() + "assets/app-0123456789ab.js\n")
+    outside = tmp_path / "outside"
+    outside.write_text(record.read_text())
+    (inside / name).unlink(missing_ok=True)
+    (inside / name).symlink_to(outside)
+    before = outside.read_bytes()
+    assert cli.main(["export", str(inside)]) == 0
+    assert outside.read_bytes() == before
+    assert not (inside / name).is_symlink()
+    assert site(inside) == site(front.STATIC)
+
+
+@pytest.mark.parametrize("content", [b"\xff\xfe\x00binary", b"assets/\x00.js\n"])
+def test_a_record_that_is_none(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], content: bytes
+) -> None:
+    (tmp_path / ".longpoint-export").write_bytes(content)
+    assert cli.main(["export", str(tmp_path)]) == 1
+    assert "not the list" in capsys.readouterr().err
+    assert files(tmp_path) == {".longpoint-export": content}
