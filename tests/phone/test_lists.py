@@ -71,6 +71,5 @@ def test_sharing_says_that_the_list_stays_here(app: App) -> None:
     app.open("#/yard/stock-sizes?family=softwood&label=2x4")
     put_on_the_list(app, "2x4", "1 3/4", "3 1/2")
     app.page.keyboard.press("Escape")
-    app.page.get_by_role("button", name="Units and settings").click()
-    sheet = app.page.get_by_role("dialog", name="How it is shown")
-    expect(sheet.get_by_text("stays on this phone")).to_be_visible()
+    app.page.get_by_role("button", name="Share").click()
+    expect(app.page.get_by_text("stays on this phone")).to_be_visible()

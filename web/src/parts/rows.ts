@@ -6,7 +6,7 @@ import type { Field, Input, RawRow, RowFields } from "../contract/contract";
 import type { FormHost } from "../form/host";
 import { keyOf } from "../form/paths";
 import { typeset } from "../text/typeset";
-import { capital, withArticle } from "../text/words";
+import { capital, inSentence, withArticle } from "../text/words";
 import { fieldGrid, fieldMessage } from "./fields";
 import { icon } from "./icons";
 
@@ -179,7 +179,7 @@ function saidInRow(column: Input, field: Field, shown: string, isFirst: boolean)
   if (!field.changed || text === "") return "";
   if (column.kind === "flag") return shown === "yes" ? column.label : "";
   const isPlain = !["length", "angle", "number"].includes(column.kind) || column.unit !== "";
-  return column.kind === "angle" || !isPlain ? `${column.label} ${text}` : text;
+  return column.kind === "angle" || !isPlain ? `${inSentence(column.label)} ${text}` : text;
 }
 
 function withUnit(column: Input, shown: string): string {

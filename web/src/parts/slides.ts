@@ -4,14 +4,21 @@ import { live } from "lit/directives/live.js";
 import type { Field, Input } from "../contract/contract";
 import { typeset } from "../text/typeset";
 
-/** Returns a range control for each field that can be dragged. */
+/**
+ * Returns a range control for each field that can be dragged.
+ *
+ * The thumb is ahead of the answer: a plain number counts as it stands in the field (`shown`).
+ */
 export function slides(
-  fields: Field[], inputs: Input[], change: (name: string, value: string) => void,
+  fields: Field[], inputs: Input[], shown: (name: string) => string,
+  change: (name: string, value: string) => void,
 ): TemplateResult[] {
   return fields.flatMap((field) => {
     const input = inputs.find((each) => each.name === field.name);
     if (!input?.slide || field.at === undefined || field.at === null) return [];
-    return [slide(input, field.at, (value) => change(input.name, value))];
+    const typed = Number(shown(input.name) || NaN);
+    const at = Number.isNaN(typed) ? field.at : typed;
+    return [slide(input, at, (value) => change(input.name, value))];
   });
 }
 

@@ -48,13 +48,15 @@ export async function share(title: string, unshared: string[]): Promise<void> {
   const url = location.href;
   const left = unshared.map((list) => ` “${list}” stays on this phone.`).join("");
   try {
-    if ("share" in navigator) await navigator.share({ title, url });
-    else {
+    if ("share" in navigator) {
+      await navigator.share({ title, url });
+      if (left) toast(left.trim());
+    } else {
       await (navigator as Navigator).clipboard.writeText(url);
       toast(`The address is copied.${left}`);
     }
   } catch (error) {
     // Closing the phone's list of ways to share is no failure.
-    if (!(error instanceof DOMException && error.name === "AbortError")) toast(`Copy this: ${url}`);
+    if (!(error instanceof DOMException && error.name === "AbortError")) toast(`Copy this: ${url}${left}`);
   }
 }

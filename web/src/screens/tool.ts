@@ -175,7 +175,8 @@ export class ToolScreen extends LitElement {
     const { last, isEmpty, said } = this.form.session;
     if (!last || isEmpty) return [];
     const { inputs } = this.tool.declaration;
-    return slides(said.fields, inputs, (name, value) => this.form.change(name, value));
+    const shown = (name: string): string => this.form.shown(name);
+    return slides(said.fields, inputs, shown, (name, value) => this.form.change(name, value));
   }
 
   /** First what is cut or marked; the rest folded, each fold with its gist in its heading. */
