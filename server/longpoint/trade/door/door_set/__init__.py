@@ -200,9 +200,6 @@ TOOL = Tool(
         "stile": "4 1/2",
         "panel_thickness": "3/8",
         "bottom_rail": "9 1/2",
-        "mid_rails": [{"center": "38", "width": "8"}],
-        "groove_depth": "1/2",
-        "board_width": "7 1/4",
     },
     cautions=[SAW],
     sources=[

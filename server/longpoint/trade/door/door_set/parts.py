@@ -100,9 +100,8 @@ def all_parts(leaf: FramedLeaf) -> "list[Part]":
 
 def add_pieces(answer: "Answer", leaf: FramedLeaf, stock: RoughStock) -> None:
     """Add every part of every leaf as a piece, and the astragal where there is one."""
-    fine = answer.scale.finer(32)
-    thick = answer.scale.finer().length(leaf.groove.width)
-    tenon = End("tenon", 0.0, 0.0, f"{fine.length(leaf.groove.tenon)} long, {thick} thick")
+    long = answer.scale.finer(32).length(leaf.groove.tenon)
+    tenon = End("tenon", 0.0, 0.0, long + " long")
     parts = all_parts(leaf)
     for part in parts:
         end = tenon if part.kind == RAIL else square()
@@ -114,10 +113,11 @@ def add_pieces(answer: "Answer", leaf: FramedLeaf, stock: RoughStock) -> None:
             width=part.width,
             thickness=part.thickness,
             stock=_stock_words(part, stock, answer.scale),
+            role="panel" if part.kind == PANEL else "frame",
         )
     if leaf.style == ASTRAGAL:
         tag = str(len(parts) + 1)
-        answer.piece(tag, "Astragal", leaf.height, (square(), square()), stock="molding")
+        answer.piece(tag, "Astragal", leaf.height, (square(), square()), role="molding")
 
 
 def _stock_words(part: Part, stock: RoughStock, scale: "Scale") -> str:
@@ -126,7 +126,7 @@ def _stock_words(part: Part, stock: RoughStock, scale: "Scale") -> str:
     glued = stock.glue_up(part)
     if glued:
         return f"glue-up of {glued.count} strips {scale.length(glued.rip)} wide"
-    return "panel stock" if part.kind == PANEL else "frame stock"
+    return ""
 
 
 def add_sizes(answer: "Answer", leaf: FramedLeaf, stock: RoughStock) -> None:

@@ -87,6 +87,8 @@ def _panel_notes(answer: "Answer", leaf: FramedLeaf, sheet: bool, glued: bool) -
 
 
 def _joint_note(answer: "Answer", leaf: FramedLeaf) -> None:
+    thick = answer.scale.finer().length(leaf.groove.width)
+    answer.note(f"The tenons are {thick} thick, as the groove is wide.")
     deeper = leaf.groove.tenon - leaf.groove.depth
     if deeper > 1e-9:
         answer.note(

@@ -128,4 +128,4 @@ def say_field(answer: "Answer", panel: Raised, wide: "float | None", high: "floa
         answer.length(figure, left)
     if wide is not None and high is not None:
         ends = square(), square()
-        answer.piece("1", "Panel", high, ends, width=wide, thickness=panel.blank)
+        answer.piece("1", "Panel", high, ends, width=wide, thickness=panel.blank, role="panel")
