@@ -5,7 +5,7 @@ import random
 import pytest
 
 from longpoint.trade.cutting.problem import Cutting
-from longpoint.trade.cutting.search import Search
+from longpoint.trade.cutting.search import StickSearch
 from tests.trade.cutting.oracle import TooMany, least_weight, sticks_at_least
 from tests.trade.cutting.published import PUBLISHED, Published
 
@@ -13,9 +13,9 @@ RANDOM = 210
 LENGTHS = [72, 84, 96, 120, 144, 168, 192]
 
 
-def planned(problem: Cutting) -> Search:
+def planned(problem: Cutting) -> StickSearch:
     """Return a search carried to its end, its plan checked piece by piece and stick by stick."""
-    search = Search(problem)
+    search = StickSearch(problem)
     bounds = [search.bound]
     for _ in search.run():
         assert 0 < search.progress < 1

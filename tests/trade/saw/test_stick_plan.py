@@ -1,5 +1,6 @@
 """What must always hold of a stick plan, recounted in exact fractions of an inch."""
 
+from collections import Counter
 from fractions import Fraction
 from typing import Any
 
@@ -9,6 +10,7 @@ from hypothesis import strategies as st
 from tests.cases import replies
 from tests.trade.asking import answer, at_the_door, refusals
 from tests.trade.cutting.published import T60_00, listed
+from tests.trade.saw.stick import inches, sticks_of
 
 SIXTEENTHS = st.integers(min_value=16, max_value=95 * 16)
 PIECES = st.lists(st.tuples(SIXTEENTHS, st.integers(1, 5)), min_size=1, max_size=8)
@@ -31,22 +33,12 @@ def asked(
     return {"pieces": rows, "sticks": sticks, **{k: float(v) for k, v in rest.items()}}
 
 
+def request_for(**inputs: Any) -> dict[str, Any]:
+    return {"do": "answer", "tool": "stick-plan", "inputs": inputs}
+
+
 def figures_of(got: dict[str, Any]) -> dict[str, Any]:
     return {figure["name"]: figure["value"] for figure in got["figures"]}
-
-
-def cut_up(got: dict[str, Any]) -> dict[str, list[Fraction]]:
-    """Return the pieces' lengths by the stick that each is cut from."""
-    sticks: dict[str, list[Fraction]] = {}
-    for piece in got["pieces"]:
-        sticks.setdefault(piece["stock"], []).append(Fraction(piece["length"]))
-    return sticks
-
-
-def lengths_of(got: dict[str, Any]) -> dict[str, Fraction]:
-    """Return every stick's length, as the titles of its cuts say it."""
-    named = [table["name"].split(", ") for table in got["tables"][1:]]
-    return {name: sum(map(Fraction, length.split()), Fraction(0)) for name, length in named}
 
 
 @settings(max_examples=60, deadline=None)
@@ -63,20 +55,24 @@ def test_every_piece_is_cut_once_and_every_stick_holds_its_pieces(
     assume(all(Fraction(length, 16) > 2 * trim for length, _ in offcuts))
     inputs = asked(pieces, offcuts, kerf=kerf, end_trim=trim, keep=keep, tags=tags)
     got = answer("stick-plan", scale={"step": 64}, **inputs)
-    wanted = sorted(Fraction(n, 16) for n, count in pieces for _ in range(count))
-    assert sorted(Fraction(piece["length"]) for piece in got["pieces"]) == wanted
-    names = [piece["tag"] for piece in got["pieces"]]
-    assert len(set(names)) == len(names)
-    sticks, lengths = cut_up(got), lengths_of(got)
-    assert sticks.keys() == lengths.keys()
+    rows = {piece["tag"]: piece for piece in got["pieces"]}
+    assert len(rows) == len(pieces)
+    assert [(Fraction(one["length"]), one["count"]) for one in got["pieces"]] == [
+        (Fraction(length, 16), count) for length, count in pieces
+    ]
+    sticks = sticks_of(got)
+    cut = Counter(tag for stick in sticks for tag in stick.tags)
+    assert cut == {tag: row["count"] for tag, row in rows.items()}
     assert figures_of(got)["sticks_used"] == len(sticks)
     waste, longest = Fraction(0), Fraction(0)
-    for name, cut in sticks.items():
-        room = lengths[name] - 2 * trim
-        assert sum(cut) + (len(cut) - 1) * kerf <= room
-        offcut = max(Fraction(0), room - sum(cut) - len(cut) * kerf)
+    for stick in sticks:
+        room = stick.length - 2 * trim
+        used = sum(Fraction(rows[tag]["length"]) for tag in stick.tags)
+        assert used + (len(stick.tags) - 1) * kerf <= room
+        offcut = max(Fraction(0), room - used - len(stick.tags) * kerf)
+        assert stick.left == offcut
         longest = max(longest, offcut)
-        waste += lengths[name] - sum(cut) - (offcut if offcut >= keep else 0)
+        waste += stick.length - used - (offcut if offcut >= keep else 0)
     assert abs(figures_of(got)["waste"] - waste) < 1e-6
     assert abs(figures_of(got)["longest_offcut"] - longest) < 1e-6
 
@@ -90,7 +86,7 @@ def test_no_more_is_used_than_there_is_and_offcuts_are_cut_first(
     for (_, take, there), (_, count) in zip(got["tables"][0]["rows"][1:], offcuts, strict=True):
         assert int(take) <= int(there) == count
     on_hand = sum(int(row[1]) for row in got["tables"][0]["rows"][1:])
-    new = [length == 97 for length in lengths_of(got).values()]
+    new = [stick.length == 97 for stick in sticks_of(got)]
     assert new == [False] * on_hand + [True] * (len(new) - on_hand)
 
 
@@ -100,13 +96,15 @@ def test_marks_run_along_the_stick_a_kerf_between_pieces(
     pieces: list[tuple[int, int]], kerf: Fraction, trim: Fraction
 ) -> None:
     got = answer("stick-plan", scale={"step": 64}, **asked(pieces, [], kerf=kerf, end_trim=trim))
-    for table in got["tables"][1:]:
+    marked = [table for table in got["tables"] if table["columns"][0] == "Cut"]
+    assert marked
+    for table in marked:
         at = trim
         for _, tag, length, mark, _ in table["rows"]:
             if tag == "end":
                 continue
-            at += sum(map(Fraction, length.split()))
-            assert sum(map(Fraction, mark.split())) == at
+            at += inches(length)
+            assert inches(mark) == at
             at += kerf
 
 
@@ -119,25 +117,31 @@ def test_the_plan_is_no_worse_than_its_bound_says(pieces: list[tuple[int, int]])
     assert (figures["proved"] == "yes") == (off == 0)
 
 
-def test_sixty_pieces_of_twelve_lengths_and_three_hundred_are_planned() -> None:
-    for lengths, count in ((12, 5), (20, 15)):
-        rows = [(173 + 61 * at, count) for at in range(lengths)]
-        pieces = [{"length": length / 16, "count": n} for length, n in rows]
-        got = answer("stick-plan", pieces=pieces, sticks=[{"length": 96}])
-        assert len(got["pieces"]) == lengths * count
+def test_all_pieces_of_a_long_list_stand_in_drawing_marks_or_list() -> None:
+    """300 lengths, 500 pieces, as many as may be asked at a time, and what is not shown is said."""
+    rows = [{"length": 20 + at / 16, "count": 1 + (at < 200)} for at in range(300)]
+    (first, *_) = replies(at_the_door, request_for(pieces=rows, sticks=[{"length": 96}]))
+    got = first["answer"]
+    cut = Counter(tag for stick in sticks_of(got) for tag in stick.tags)
+    assert cut == {piece["tag"]: piece["count"] for piece in got["pieces"]}
+    assert cut.total() == 500
+    shapes = [len(view["shapes"]) for view in [got["drawing"], *got["details"]]]
+    assert sum(shapes) <= 400
+    assert any("are drawn" in note for note in got["notes"])
+
+
+def test_many_pieces_of_a_stick_are_drawn_as_one_run() -> None:
+    """By hand: 80 pieces of 1 and 79 kerfs of 1/8 fill 89 7/8 of 96."""
+    got = answer("stick-plan", pieces=[{"length": 1, "count": 80}], sticks=[{"length": 96}])
+    areas = [s["points"] for s in got["drawing"]["shapes"] if s["role"] == "stock"]
+    assert [max(x for x, _ in points) for points in areas] == [89.875]
+    assert [s["text"] for s in got["drawing"]["shapes"] if s["shape"] == "tag"] == ["1 x 80"]
 
 
 def test_a_plan_comes_at_once_and_gets_better() -> None:
     """Falkenauer's t60_00 fills 20 sticks without waste, longest first takes 23 (published)."""
-    request = {
-        "do": "answer",
-        "tool": "stick-plan",
-        "inputs": {
-            "pieces": [{"length": length / 10} for length in listed(T60_00)],
-            "sticks": [{"length": 100}],
-            "kerf": 0,
-        },
-    }
+    pieces = [{"length": length / 10} for length in listed(T60_00)]
+    request = request_for(pieces=pieces, sticks=[{"length": 100}], kerf=0)
     answers = [reply["answer"] for reply in replies(at_the_door, request)]
     first, seen = figures_of(answers[0]), [found["progress"] for found in answers]
     assert 20 < first["sticks_used"] < 23
@@ -148,10 +152,16 @@ def test_a_plan_comes_at_once_and_gets_better() -> None:
     assert (last["sticks_used"], last["waste"], last["proved"]) == (20, 0, "yes")
 
 
-def test_pieces_that_share_a_tag_are_numbered_and_never_mixed_up() -> None:
-    pieces = [{"length": 10, "count": 2, "tag": "A"}, {"length": 9, "tag": "A1"}, {"length": 8}]
+def test_rows_that_share_a_tag_are_numbered_and_never_mixed_up() -> None:
+    pieces = [
+        {"length": 10, "count": 2, "tag": "A"},
+        {"length": 9, "tag": "A1"},
+        {"length": 8},
+        {"length": 7, "tag": "A"},
+    ]
     got = answer("stick-plan", pieces=pieces, sticks=[{"length": 96}])
-    assert [piece["tag"] for piece in got["pieces"]] == ["A2", "A3", "A1", "1"]
+    tags = [(piece["tag"], piece["count"]) for piece in got["pieces"]]
+    assert tags == [("A2", 2), ("A1", 1), ("3", 1), ("A3", 1)]
 
 
 def test_too_many_pieces_are_refused() -> None:

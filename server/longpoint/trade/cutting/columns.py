@@ -10,6 +10,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..planning.work import Work
     from .problem import Cutting, Pattern
 
 NODES = 1500
@@ -27,14 +28,16 @@ class Columns:
     ----------
     master : Master
         The program as solved so far.
-    work : int
-        Steps taken, for whoever shares out the time.
+    bound : int
+        No plan weighs less; 0 until `prove` has run.
     """
 
-    def __init__(self, problem: "Cutting", pool: "list[tuple[int, Pattern]]") -> None:
+    def __init__(self, problem: "Cutting", pool: "list[tuple[int, Pattern]]", work: "Work") -> None:
         self.problem = problem
         self.pool = pool
-        self.work = 0
+        self.work = work
+        self.bound = 0
+        self.found: tuple[int, Pattern] | None = None
         self.dearest = max(problem.weights)
         self.fine = max(1, STICK_WORTH // self.dearest)
         self.master = Master(problem, self._seeds())
@@ -59,10 +62,18 @@ class Columns:
         """Solve step by step; then `master` says what was found."""
         rows = len(self.master.prices)
         for _ in range(60 + 25 * rows):
-            self.work += (1 + self.master.settle(rows)) * rows * rows // 4
-            found = self._from_pool() or self._priced_out(NODES) or self._priced_out(PROOF_NODES)
-            if found is None or not self.master.enter(found[0], found[1]):
+            for _ in range(rows):
+                if not self.master.settle():
+                    break
+                self.work.add(rows * rows)
+                yield None
+            self.found = self._from_pool()
+            for nodes in (NODES, PROOF_NODES):
+                if self.found is None:
+                    yield from self._price_out(nodes)
+            if self.found is None or not self.master.enter(self.found[0], self.found[1]):
                 break
+            self.work.add(rows * rows)
             yield None
 
     def _from_pool(self) -> "tuple[int, Pattern] | None":
@@ -75,22 +86,23 @@ class Columns:
                 saved += prices[rows[size]] * number
             if saved > least:
                 best, least = (kind, pattern), saved
-        self.work += len(self.pool)
+        self.work.add(4 * len(self.pool))
         return best
 
-    def _priced_out(self, nodes: int) -> "tuple[int, Pattern] | None":
-        """Return a new pattern that saves most, if any does, and keep it in the pool."""
+    def _price_out(self, nodes: int) -> "Iterator[None]":
+        """Find a new pattern that saves most, if any does, and keep it in the pool."""
         values = self._whole_prices()
         best, most = None, STICK_WORTH // 10**6
         for kind in self.problem.kinds:
             stick = self.problem.weights[kind] + self.master.price_of_stick(kind)
             worth = int(stick * self.fine)
-            richest = self._richest(values, kind, worth + most, nodes)
+            richest = self._richest(values, kind, worth + most)
+            yield from richest.run(nodes, self.work)
             if richest.pattern is not None:
                 best, most = (kind, richest.pattern), richest.worth - worth
         if best is not None:
             self.pool.append(best)
-        return best
+        self.found = best
 
     def _whole_prices(self) -> "list[int]":
         values = [0 for _ in self.problem.sizes]
@@ -98,15 +110,12 @@ class Columns:
             values[size] = max(0, int(self.master.prices[row] * self.fine))
         return values
 
-    def _richest(self, values: "list[int]", kind: int, above: int, nodes: int) -> Richest:
+    def _richest(self, values: "list[int]", kind: int, above: int) -> Richest:
         problem = self.problem
-        room = problem.rooms[kind]
-        richest = Richest(values, problem.sizes, problem.wanted, room, above, nodes)
-        self.work += richest.nodes + 5 + len(richest.order)
-        return richest
+        return Richest(values, problem.sizes, problem.wanted, problem.rooms[kind], above)
 
-    def proved(self) -> int:
-        """Return the least weight that the prices prove, in whole numbers only.
+    def prove(self) -> "Iterator[None]":
+        """Find the least weight that the prices prove, in whole numbers only.
 
         With any prices p not below 0 and V the worth of the best pattern of a kind, a plan costs
         at least the sum of p over all pieces, less (V - weight) for each stick whose pattern may
@@ -118,7 +127,8 @@ class Columns:
         for kind in problem.kinds:
             weight = problem.weights[kind] * self.fine
             if problem.limits[kind]:
-                richest = self._richest(values, kind, weight, PROOF_NODES)
+                richest = self._richest(values, kind, weight)
+                yield from richest.run(PROOF_NODES, self.work)
                 excess.append((kind, weight, richest.at_most))
         for kind, weight, worth in excess:
             if problem.unlimited[kind] and worth > weight:
@@ -128,7 +138,7 @@ class Columns:
         for kind, weight, worth in excess:
             if not problem.unlimited[kind]:
                 proved -= max(0, worth - weight) * problem.limits[kind]
-        return -(-proved // self.fine)
+        self.bound = -(-proved // self.fine)
 
     def fractions(self) -> "list[tuple[int, Pattern, float]]":
         """Return kind, pattern and amount of every pattern that is cut at all."""

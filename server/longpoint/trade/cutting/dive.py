@@ -5,17 +5,16 @@ the one nearest to once is. What remains is finished greedily as well, for a pla
 """
 
 from .columns import Columns
-from .greedy import FILLERS, better, finish
+from .greedy import Filling, better
 from .problem import times_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from .plans import Plan
+    from ..planning.work import Work
+    from .plans import Row, StickPlan
     from .problem import Cutting, Pattern
-
-    Row = tuple[int, Pattern, int]
 
 
 class Dive:
@@ -26,44 +25,39 @@ class Dive:
     problem : Cutting
     solved : Columns
         Its linear program.
-    best : Plan
+    best : StickPlan
         The best plan so far; afterwards maybe a better one.
     turn : int
         Which fraction is rounded up first: 0 the largest, 1 the next, and so on.
+    work : Work
     """
 
-    def __init__(self, problem: "Cutting", solved: Columns, best: "Plan", turn: int) -> None:
+    def __init__(
+        self, problem: "Cutting", solved: Columns, best: "StickPlan", turn: int, work: "Work"
+    ) -> None:
         self.problem = problem
         self.solved = solved
         self.best = best
         self.turn = turn
+        self.work = work
         self.rows: list[Row] = []
         self.left = list(problem.wanted)
         self.sticks = list(problem.limits)
-        self.work = 0
 
     def run(self, enough: int) -> "Iterator[None]":
         """Go down step by step; stop early at a plan that weighs no more than `enough`."""
         current = self.solved
         while self.best.weight > enough:
             self._cut(current)
-            self._finish()
-            yield None
+            yield from self._finish()
             if not [number for number in self.left if number]:
                 break
-            rest = self.problem.rest(self.left)
-            rest.limits = [
-                rest.pieces if open_ else limit for open_, limit in zip(rest.unlimited, self.sticks)
-            ]
-            current = Columns(rest, self._usable())
-            before = current.work
-            for _ in current.solve():
-                self.work += current.work - before
-                before = current.work
-                yield None
-            self.work += current.work - before
+            rest = self.problem.part(self.problem.sizes, list(self.left), self.sticks)
+            current = Columns(rest, self._usable(), self.work)
+            yield from current.solve()
 
     def _usable(self) -> "list[tuple[int, Pattern]]":
+        self.work.add(4 * len(self.solved.pool))
         return [
             (kind, pattern)
             for kind, pattern in self.solved.pool
@@ -90,17 +84,12 @@ class Dive:
                     self.left[size] -= number * times
                 self.rows.append((kind, pattern, times))
 
-    def _finish(self) -> None:
+    def _finish(self) -> "Iterator[None]":
         """Complete what is cut so far, and keep the plan if it is the best."""
-        for filler in FILLERS:
-            rows = finish(
-                self.problem,
-                list(self.left),
-                list(self.sticks),
-                list(self.problem.kinds),
-                filler,
-                True,
-            )
-            self.work += 100
-            if rows is not None:
-                self.best = better(self.best, self.rows + rows, self.problem) or self.best
+        for fuller in (False, True):
+            filling = Filling(self.problem, self.left, self.sticks, self.work)
+            yield from filling.run((self.problem.by_worth, fuller, True))
+            if not filling.ran_out:
+                self.best = better(self.best, self.rows + filling.rows, self.problem)
+                self.work.add(10 * len(self.best.rows))
+                yield None

@@ -2,7 +2,13 @@
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..planning.work import Work
     from .problem import Pattern
+
+PAUSE = 500
+"""Steps between two looks at whether to pause."""
 
 
 class Richest:
@@ -16,8 +22,6 @@ class Richest:
         What the pattern must fit in.
     above : int
         Only patterns worth more than this are of interest.
-    nodes : int
-        Steps after which the search is given up.
 
     Attributes
     ----------
@@ -27,8 +31,6 @@ class Richest:
         Its worth; `above` where there is none.
     at_most : int
         No pattern is worth more than this; equals `worth` unless the search was given up.
-    nodes : int
-        Steps taken.
     """
 
     def __init__(
@@ -38,7 +40,6 @@ class Richest:
         numbers: "list[int]",
         room: int,
         above: int,
-        nodes: int,
     ) -> None:
         # Divisions of the same whole numbers give the same floats in both runtimes.
         order = sorted(
@@ -55,19 +56,16 @@ class Richest:
         self.number = [numbers[i] for i in self.order]
         self.room = room
         self.worth = above
-        self.nodes = 0
+        self.at_most = above
         self.take: list[int] = [0 for _ in self.order]
-        best = self._search(nodes)
         self.pattern: Pattern | None = None
-        if best is not None:
-            self.pattern = tuple(sorted([(i, n) for i, n in zip(self.order, best) if n]))
 
-    def _search(self, nodes: int) -> "list[int] | None":
-        """Set what was found, and return how many of each are taken in the best pattern."""
+    def run(self, nodes: int, work: "Work") -> "Iterator[None]":
+        """Search, pausing now and then; given up after so many nodes."""
         chosen: list[int] | None = None
         take, size, value, number = self.take, self.size, self.value, self.number
         density, last = self.density, len(self.order)
-        at, room, worth, best, steps = 0, self.room, 0, self.worth, 0
+        at, room, worth, best, steps, seen = 0, self.room, 0, self.worth, 0, 0
         while True:
             # Worths are whole: what can't reach one more than the best is not looked at, with a
             # thousandth to spare for the float's last digits.
@@ -83,15 +81,22 @@ class Richest:
             at -= 1
             while at >= 0 and take[at] == 0:
                 at -= 1
+            steps += 1
             if at < 0 or steps > nodes:
                 break
+            if steps > seen + PAUSE:
+                work.add(2 * (steps - seen))
+                seen = steps
+                yield None
             take[at] -= 1
             room += size[at]
             worth -= value[at]
             at += 1
-        self.worth, self.nodes = best, steps
+        work.add(2 * (steps - seen) + len(self.order))
+        self.worth = best
         self.at_most = best if at < 0 else max(best, self._open(at))
-        return chosen
+        if chosen is not None:
+            self.pattern = tuple(sorted([(i, n) for i, n in zip(self.order, chosen) if n]))
 
     def _open(self, at: int) -> int:
         """Return the most that the part not looked at, from level `at` up, can be worth."""

@@ -56,21 +56,15 @@ class Master:
         row = self.row_of_kind.get(kind)
         return 0.0 if row is None else -self.prices[row]
 
-    def settle(self, most: int) -> int:
-        """Let what is over in a row into the basis while that saves; return the pivots made."""
-        pivots = 0
-        while pivots < most:
-            worst, row = -TINY * self._size(), -1
-            for at, price in enumerate(self.prices):
-                gain = price if at < len(self.sizes) else -price
-                if gain < worst:
-                    worst, row = gain, at
-            if row < 0 or not self._pivot(
-                [(row, -1.0 if row < len(self.sizes) else 1.0)], 0.0, (SLACK, ())
-            ):
-                break
-            pivots += 1
-        return pivots
+    def settle(self) -> bool:
+        """Let what is over in a row into the basis where that saves; tell whether it did."""
+        worst, row = -TINY * self._size(), -1
+        for at, price in enumerate(self.prices):
+            gain = price if at < len(self.sizes) else -price
+            if gain < worst:
+                worst, row = gain, at
+        sign = -1.0 if row < len(self.sizes) else 1.0
+        return row >= 0 and self._pivot([(row, sign)], 0.0, (SLACK, ()))
 
     def enter(self, kind: int, pattern: "Pattern") -> bool:
         """Let a pattern into the basis; tell whether that could be done."""

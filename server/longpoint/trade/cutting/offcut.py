@@ -1,12 +1,16 @@
 """Gather what is left over in one stick: one long offcut is worth more than many short ones."""
 
 from .fill import fullest
-from .plans import Plan, gathered
+from .plans import StickPlan, of_single
 from .problem import filled
+from .wanted import Wanted
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .problem import Cutting, Pattern
+    from collections.abc import Iterator
+
+    from ..planning.work import Work
+    from .problem import Pattern
 
     Sticks = list[tuple[int, Pattern]]
 
@@ -15,17 +19,70 @@ MOST_ROUNDS = 2
 MOST_FILLS = 40
 
 
-def gathered_rest(plan: Plan) -> Plan:
-    """Return the plan, or one as good whose longest rest is longer."""
-    sticks = plan.single()
-    order = sorted([(-plan.rest(kind, pattern), at) for at, (kind, pattern) in enumerate(sticks)])
-    best = plan
-    for target in _different(sticks, [at for _, at in order]):
-        emptied = _emptied(plan.problem, list(sticks), target)
-        other = Plan(plan.problem, gathered(plan.problem, emptied))
-        if other.rank() < best.rank():
-            best = other
-    return best
+class Gathering:
+    """A plan whose rests are moved into one stick.
+
+    Attributes
+    ----------
+    best : StickPlan
+        As good a plan, its longest rest as long as was found.
+    """
+
+    def __init__(self, plan: StickPlan, work: "Work") -> None:
+        self.problem = plan.problem
+        self.plan = plan
+        self.best = plan
+        self.work = work
+
+    def run(self) -> "Iterator[None]":
+        """Empty each of the sticks with most left over into the others."""
+        sticks = self.plan.single()
+        order = sorted([(-self.plan.rest(*stick), at) for at, stick in enumerate(sticks)])
+        self.work.add(10 * len(sticks))
+        for target in _different(sticks, [at for _, at in order]):
+            emptied = list(sticks)
+            yield from self._empty(emptied, target)
+            other = of_single(self.problem, [stick for stick in emptied if stick[1]])
+            if other.rank < self.best.rank:
+                self.best = other
+
+    def _empty(self, sticks: "Sticks", target: int) -> "Iterator[None]":
+        """Move as much as goes from one stick into the others."""
+        fills = 0
+        for _ in range(MOST_ROUNDS):
+            moved = False
+            for at in range(len(sticks)):
+                if at == target or not sticks[target][1] or fills == MOST_FILLS:
+                    continue
+                if self._is_full(sticks[at]):
+                    continue
+                fills += 1
+                moved = self._move(sticks, at, target) or moved
+                yield None
+            if not moved:
+                return
+
+    def _is_full(self, stick: "tuple[int, Pattern]") -> bool:
+        return filled(self.problem.sizes, stick[1]) == self.problem.rooms[stick[0]]
+
+    def _move(self, sticks: "Sticks", at: int, target: int) -> bool:
+        """Fill one stick as full as the pieces of two allow; tell whether that moved some."""
+        (kind, pattern), (other_kind, other) = sticks[at], sticks[target]
+        sizes, rooms = self.problem.sizes, self.problem.rooms
+        both = [0 for _ in sizes]
+        for size, number in pattern + other:
+            both[size] += number
+        wanted = Wanted(sizes, both)
+        fuller = fullest(wanted, rooms[kind])
+        wanted.take(fuller, 1)
+        self.work.add(wanted.steps + len(sizes))
+        rest = tuple([(size, number) for size, number in enumerate(wanted.left) if number])
+        if filled(sizes, fuller) <= filled(sizes, pattern):
+            return False
+        if filled(sizes, rest) > rooms[other_kind]:
+            return False
+        sticks[at], sticks[target] = (kind, fuller), (other_kind, rest)
+        return True
 
 
 def _different(sticks: "Sticks", order: "list[int]") -> "list[int]":
@@ -34,43 +91,6 @@ def _different(sticks: "Sticks", order: "list[int]") -> "list[int]":
     for at in order:
         if not [one for one in chosen if sticks[one] == sticks[at]]:
             chosen.append(at)
-    return chosen[:MOST_TARGETS]
-
-
-def _emptied(problem: "Cutting", sticks: "Sticks", target: int) -> "Sticks":
-    """Return the sticks with as much as goes moved from one into the others."""
-    fills = 0
-    for _ in range(MOST_ROUNDS):
-        moved = False
-        for at, (kind, pattern) in enumerate(sticks):
-            room = problem.rooms[kind]
-            if at == target or filled(problem.sizes, pattern) == room or fills == MOST_FILLS:
-                continue
-            fills += 1
-            both = _together(problem, pattern, sticks[target][1])
-            fuller = fullest(problem.sizes, both, room)
-            rest = _without(both, fuller)
-            if filled(problem.sizes, fuller) <= filled(problem.sizes, pattern):
-                continue
-            if filled(problem.sizes, rest) > problem.rooms[sticks[target][0]]:
-                continue
-            sticks[at], sticks[target] = (kind, fuller), (sticks[target][0], rest)
-            moved = True
-            if not rest:
-                return sticks[:target] + sticks[target + 1 :]
-        if not moved:
+        if len(chosen) == MOST_TARGETS:
             break
-    return sticks
-
-
-def _together(problem: "Cutting", one: "Pattern", other: "Pattern") -> "list[int]":
-    both = [0 for _ in problem.sizes]
-    for size, number in one + other:
-        both[size] += number
-    return both
-
-
-def _without(both: "list[int]", pattern: "Pattern") -> "Pattern":
-    for size, number in pattern:
-        both[size] -= number
-    return tuple([(size, number) for size, number in enumerate(both) if number])
+    return chosen

@@ -1,43 +1,8 @@
-"""A cutting problem in whole numbers, so that "fits exactly" is exact."""
-
-import math
+"""A cutting problem in whole units, so that "fits exactly" is exact."""
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     Pattern = tuple[tuple[int, int], ...]
-
-PER_INCH = 3048000
-"""Units to the inch that hold 1/64 in, 1/1000 in, thirds of an inch and 1/100 mm exactly."""
-
-
-def whole_units(lengths: "list[float]") -> "tuple[list[int], int]":
-    """Return lengths in inches as whole numbers of the largest unit that divides them all.
-
-    Returns
-    -------
-    units : list of int
-    per_inch : int
-        `PER_INCH`, of which each unit is `step` parts: a length is ``unit * step / PER_INCH``.
-
-    >>> whole_units([96.0, 27.8125, 254 / 25.4])
-    ([1536, 445, 160], 190500)
-    """
-    fine = [int(math.floor(length * PER_INCH + 0.5)) for length in lengths]
-    step = divisor(fine)
-    return [length // step for length in fine], step
-
-
-def divisor(numbers: "list[int]") -> int:
-    """Return the greatest common divisor; 1 where all are 0.
-
-    >>> divisor([96, 0, 36]), divisor([0])
-    (12, 1)
-    """
-    found = 0
-    for number in numbers:
-        while number:
-            found, number = number, found % number
-    return found or 1
 
 
 class Cutting:
@@ -80,13 +45,17 @@ class Cutting:
         # One number for "least cost, then fewest sticks": no plan has more sticks than pieces.
         self.per_cost = self.pieces + 1
         self.weights = [cost * self.per_cost + 1 for cost in costs]
+        # Those that give most room for their weight come first.
+        by_worth = sorted([(self.weights[kind] / rooms[kind], kind) for kind in self.kinds])
+        self.by_worth = [kind for _, kind in by_worth]
 
-    def rest(self, left: "list[int]") -> "Cutting":
-        """Return the problem that remains when only `left` of each size is wanted."""
-        limits = [None if open_ else limit for open_, limit in zip(self.unlimited, self.limits)]
-        rest = Cutting(self.sizes, left, self.rooms, self.costs, limits)
-        rest.per_cost, rest.weights = self.per_cost, self.weights
-        return rest
+    def part(self, sizes: "list[int]", wanted: "list[int]", limits: "list[int]") -> "Cutting":
+        """Return the problem of some of the sizes and sticks, weighed as in this one."""
+        part = Cutting(sizes, wanted, self.rooms, self.costs, [None for _ in self.kinds])
+        part.per_cost, part.weights, part.by_worth = self.per_cost, self.weights, self.by_worth
+        part.unlimited = self.unlimited
+        part.limits = [min(limit, part.pieces) for limit in limits]
+        return part
 
 
 def filled(sizes: "list[int]", pattern: "Pattern") -> int:

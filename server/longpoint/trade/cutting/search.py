@@ -3,13 +3,16 @@
 Steps are counted, never timed, so that every runtime walks the same way to the same plan.
 """
 
+from ..planning.work import Work
+from .bounds import material_bound, weighed_bounds
 from .columns import Columns
-from .combos import combos, material_bound
+from .combos import Combos
 from .dive import Dive
-from .greedy import quick_plan
-from .offcut import gathered_rest
+from .greedy import Greedy
+from .grouped import grouped
+from .offcut import Gathering
 from .packing import Packing
-from .plans import Plan, gathered
+from .plans import StickPlan, of_single
 from .recut import Recut
 
 TYPE_CHECKING = False
@@ -18,129 +21,156 @@ if TYPE_CHECKING:
 
     from .problem import Cutting
 
-SHARE = 6000
-"""Steps between two pauses, some milliseconds; more where there are many pieces to show again."""
-MOST_DIVING = 300000
-"""Steps after which no further dive is begun."""
-PACKING_WORK = 40
-"""Steps that one node of a packing counts for."""
+QUICK = 30000
+"""Steps until the first answer, unless there is no plan yet."""
+MOST = 6000000
+"""Steps after which the search stops, best plan and bound as they are then."""
+MOST_ROWS = 100
+"""Sizes and scarce sticks of the largest linear program that is solved."""
+GROUPED_FROM = 0.02
+"""Part of a plan's weight that is open, from which a bound for groups of sizes may be better."""
 DIVES = 3
-PACKING_NODES = 5000
-MOST_COMBOS = 6
-DONE_AT = (0.1, 0.4, 0.6, 0.8, 0.95)
-"""Progress after the quick plan, the linear program, the dives, the recuts, the packings."""
+PACKING_NODES = (300, 5000, 100000)
+MOST_COMBOS = 400
+COMBO_STEPS = 100000
+RAISE_STEPS = 2000
 
 
-class Search:
+class StickSearch:
     """A search for the plan that costs least, then uses fewest sticks.
 
     Attributes
     ----------
-    plan : Plan
-        The best so far.
+    plan : StickPlan
+        The best so far; there is one from the first pause on.
     bound : int
         No plan weighs less.
-    proved : bool
-        The plan weighs no more than it must.
     progress : float
-        How far the search has come; 1 at the end.
+        Which part of the work is done; 1 at the end.
+    is_quick : bool
+        Sticks have been filled one after another, and nothing else was tried yet.
     """
 
-    def __init__(self, problem: "Cutting") -> None:
+    def __init__(self, problem: "Cutting", most: int = MOST) -> None:
         self.problem = problem
+        self.work = Work(most, QUICK)
         self.bound = material_bound(problem)
-        self.progress = DONE_AT[0]
-        self.share = SHARE * (1 + problem.pieces // 100)
-        plan = quick_plan(problem)
-        assert plan is not None, "a kind of stick there is no end of holds every size"
-        self.plan = plan
-        self._raise(self.bound)
+        self.progress = 0.0
+        self.is_quick = True
+        self.greedy = Greedy(problem, self.work)
+        self._best: StickPlan | None = None
+
+    @property
+    def plan(self) -> StickPlan:
+        """Return the best plan so far."""
+        assert self._best is not None, "a kind of stick there is no end of holds every size"
+        return self._best
 
     @property
     def proved(self) -> bool:
         """Tell whether no plan can weigh less."""
-        return self.bound >= self.plan.weight
+        return self._best is not None and self.bound >= self._best.weight
 
     def run(self) -> "Iterator[None]":
-        """Better the plan, with a pause each few milliseconds; the first is right away."""
-        yield None
-        for stage in (self._columns_and_dives, self._recuts, self._packings):
-            if not self.proved:
-                for _ in stage():
-                    yield None
-        self.plan = gathered_rest(self.plan)
+        """Better the plan until it is proved or all work is done, with a pause at each share."""
+        for _ in self._stages():
+            if self._best is not None and self.work.pauses():
+                self.progress = self.work.part()
+                yield None
+            if self.work.is_over():
+                break
         self.progress = 1.0
 
+    def _stages(self) -> "Iterator[None]":
+        yield from self._quick_plans()
+        self.is_quick = False
+        for stage in (self._weigh, self._columns_and_dives, self._recuts, self._packings):
+            if not self.proved:
+                yield from stage()
+        gathering = Gathering(self.plan, self.work)
+        yield from gathering.run()
+        self._best = gathering.best
+
+    def _quick_plans(self) -> "Iterator[None]":
+        for _ in self.greedy.run():
+            self._best = self.greedy.best
+            yield None
+            if self.proved:
+                return
+
+    def _weigh(self) -> "Iterator[None]":
+        for bound in weighed_bounds(self.problem, self.work):
+            self.bound = max(self.bound, bound)
+            yield None
+        self._raise(self.bound)
+
     def _columns_and_dives(self) -> "Iterator[None]":
-        solved = Columns(self.problem, [(kind, pattern) for kind, pattern, _ in self.plan.rows])
-        spent = 0
-        for _ in solved.solve():
-            if solved.work - spent > self.share:
-                spent = solved.work
-                self._nearer(DONE_AT[1])
-                yield None
-        self._raise(solved.proved())
-        yield None
-        diving = 0
+        if len(self.problem.sizes) + self.problem.unlimited.count(False) > MOST_ROWS:
+            yield from self._grouped_columns()
+            return
+        pool = [(kind, pattern) for kind, pattern, _ in self.plan.rows]
+        solved = Columns(self.problem, pool, self.work)
+        yield from solved.solve()
+        yield from solved.prove()
+        self._raise(solved.bound)
         for turn in range(DIVES):
-            dive = Dive(self.problem, solved, self.plan, turn)
-            spent = 0
+            dive = Dive(self.problem, solved, self.plan, turn, self.work)
             for _ in dive.run(self.bound):
-                if dive.work - spent > self.share:
-                    spent = dive.work
-                    self._keep(dive.best)
-                    self._nearer(DONE_AT[2])
-                    yield None
-            self._keep(dive.best)
-            diving += dive.work
-            if self.proved or diving > MOST_DIVING:
-                break
+                self._keep(dive.best)
+                yield None
+            if self.proved:
+                return
+
+    def _grouped_columns(self) -> "Iterator[None]":
+        """Raise the bound by the linear program of fewer sizes, where much is open."""
+        if self.plan.weight - self.bound < GROUPED_FROM * self.plan.weight:
+            return
+        solved = Columns(grouped(self.problem), [], self.work)
+        yield from solved.solve()
+        yield from solved.prove()
+        self._raise(solved.bound)
 
     def _recuts(self) -> "Iterator[None]":
-        recut = Recut(self.plan)
-        spent = 0
+        recut = Recut(self.plan, self.work)
         for _ in recut.run(self.bound):
-            if recut.work - spent > self.share:
-                spent = recut.work
-                self._keep(recut.plan)
-                self._nearer(DONE_AT[3])
-                yield None
-        self._keep(recut.plan)
+            self._keep(recut.plan)
+            yield None
         self._raise(self.bound)
 
     def _packings(self) -> "Iterator[None]":
-        """Try the sticks that would still be better, one set after the other."""
-        tried = combos(self.problem, self.bound, self.plan.weight)
-        still_open = 0
-        pause = self.share // PACKING_WORK
-        for weight, counts in (tried or [])[:MOST_COMBOS]:
-            packing = Packing(self.problem, counts)
-            spent = 0
-            for _ in packing.run(PACKING_NODES):
-                if packing.nodes - spent >= pause:
-                    spent = packing.nodes
-                    self._nearer(DONE_AT[4])
-                    yield None
+        """Try the sticks that would still be better, each time more patiently."""
+        for nodes in PACKING_NODES:
+            before = (0, 0)
+            while before != (self.plan.weight, self.bound) and not self.proved:
+                before = (self.plan.weight, self.bound)
+                yield from self._lighter_sets(nodes)
+
+    def _lighter_sets(self, nodes: int) -> "Iterator[None]":
+        """Pack one set of sticks after the other, until one of them holds all pieces."""
+        combos = Combos(self.problem, self.bound, self.plan.weight, MOST_COMBOS)
+        yield from combos.run(COMBO_STEPS, self.work)
+        all_refuted = combos.is_whole
+        for weight, counts in combos.found:
+            if all_refuted:
+                self.bound = max(self.bound, weight)
+            packing = Packing(self.problem, counts, self.work)
+            yield from packing.run(nodes)
             if packing.found is not None:
-                self._keep(Plan(self.problem, gathered(self.problem, packing.found)))
-                break
-            if not packing.refuted:
-                still_open = still_open or weight
-            elif not still_open:
-                self._raise(weight)
-        self._raise(self.bound)
+                self._keep(of_single(self.problem, packing.found))
+                return
+            all_refuted = all_refuted and packing.refuted
+        if all_refuted:
+            self.bound = max(self.bound, combos.below)
 
     def _raise(self, bound: int) -> None:
         """Raise the bound, and on to the least weight that sticks can add up to."""
         self.bound = max(self.bound, bound)
-        possible = combos(self.problem, self.bound, self.plan.weight)
-        if possible is not None:
-            self.bound = possible[0][0] if possible else self.plan.weight
+        combos = Combos(self.problem, self.bound, self.plan.weight, 1)
+        for _ in combos.run(RAISE_STEPS, self.work):
+            pass
+        if combos.is_whole:
+            self.bound = combos.found[0][0] if combos.found else self.plan.weight
 
-    def _keep(self, plan: Plan) -> None:
-        if plan.rank() < self.plan.rank():
-            self.plan = plan
-
-    def _nearer(self, goal: float) -> None:
-        """Come nearer to a goal without ever reaching it: nobody knows the steps ahead."""
-        self.progress += (goal - self.progress) * 0.1
+    def _keep(self, plan: StickPlan) -> None:
+        if plan.rank < self.plan.rank:
+            self._best = plan

@@ -5,8 +5,8 @@ and gets better while the search goes on.
 """
 
 from ..cautions import SAW
-from ..cutting.stages import ever_better, needs
 from ..guillotine.search import Search
+from ..planning.better import ever_better, needs
 from ..tool import (
     Answer,
     Choice,

@@ -1,7 +1,7 @@
 """What a sheet plan is asked: parts, sheets and their worth, as a problem in units."""
 
-from ..cutting.problem import PER_INCH, divisor, whole_units
 from ..guillotine.problem import Sheets
+from ..planning.units import PER_INCH, divisor, whole_units
 from ..tool import FieldError, Given, Refusal, Scale
 
 MOST_PARTS = 200

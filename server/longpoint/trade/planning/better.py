@@ -1,0 +1,55 @@
+"""Turn a search for a plan into ever better answers, for sticks and sheets alike."""
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+    from typing import Any
+
+    from ..tool import Answer
+
+AGAIN = 20
+"""Shares of work between two answers: an answer takes as long to say as some of them."""
+MOST_WITHOUT = 60000
+"""Steps that a search may take without a plan to show."""
+
+
+def ever_better(
+    found: "Any", spare: "int | None", answer_of: "Callable[[], Answer]"
+) -> "Iterator[Answer]":
+    """Give an answer at each pause of a search, made anew now and then where there is a better one.
+
+    Parameters
+    ----------
+    found : StickSearch or SheetSearch
+        With `run`, `plan`, `bound`, `progress`, `problem` and `work`.
+    spare : int or None
+        The kind of stock that is not there: a plan that needs it is no answer, and where the
+        bound shows that every plan does, looking on can't help. It ends there or after
+        `MOST_WITHOUT` steps, since it has nothing to show meanwhile.
+    answer_of : function
+        Makes the answer for the plan as it stands.
+    """
+    answer: Answer | None = None
+    shown: tuple[Any, int] | None = None
+    pauses = 0
+    for _ in found.run():
+        pauses += 1
+        if needs(found.plan, spare):
+            if found.bound >= found.problem.weights[spare] or found.work.done > MOST_WITHOUT:
+                return
+            continue
+        if answer is None or (pauses >= AGAIN and is_news(shown, found)):
+            answer, shown, pauses = answer_of(), (found.plan, found.bound), 0
+        answer.progress = found.progress
+        if found.progress < 1:
+            yield answer
+
+
+def is_news(shown: "tuple[Any, int] | None", found: "Any") -> bool:
+    """Tell whether plan or bound got better since an answer was made of them."""
+    return shown is None or shown[0] is not found.plan or shown[1] != found.bound
+
+
+def needs(plan: "Any", kind: "int | None") -> bool:
+    """Tell whether a plan uses a kind of stock."""
+    return kind is not None and plan.used()[kind] > 0
