@@ -1,10 +1,11 @@
 """Pieces of molding out of sticks of one length: which out of which."""
 
-from ..cutting.problem import Cutting, whole_units
-from ..cutting.search import Search
+from ..cutting.problem import Cutting
+from ..cutting.search import StickSearch
+from ..planning.units import whole_units
 
-MOST_PAUSES = 25
-"""Shares of a search's work, fewer for many pieces, after which its best plan has to do."""
+MOST = 60000
+"""Steps of work after which the best plan has to do."""
 
 
 def fewest_sticks(
@@ -39,10 +40,9 @@ def fewest_sticks(
         [1],
         [None],
     )
-    found, most = Search(problem), MOST_PAUSES // (1 + len(lengths) // 50)
-    for pause, _ in enumerate(found.run()):
-        if found.proved or pause >= most:
-            break
+    found = StickSearch(problem, MOST)
+    for _ in found.run():
+        pass
     sticks = [_taken(places, pattern) for _, pattern in found.plan.single()]
     return sticks, found.proved
 

@@ -28,9 +28,7 @@ GIVES = [
     Gives("least_cost", "money", "No plan costs less than", short="At least", sometimes=True),
     Gives("least_length", "length", "No plan needs less than", short="At least", sometimes=True),
     Gives("proved", "text", "Proven optimal"),
-    Gives("off_at_most", "count", "Could save at most, sticks", short="Could save", sometimes=True),
-    Gives("cost_at_most", "money", "Could save at most", short="Could save", sometimes=True),
-    Gives("length_at_most", "length", "Could save at most", short="Could save", sometimes=True),
+    Gives("could_save", "text", "Could save at most", short="Could save", sometimes=True),
 ]
 
 
@@ -91,23 +89,19 @@ def _long(length: float, scale: Scale) -> str:
 
 
 def _judgment(order: StickOrder, found: "StickSearch", scale: Scale) -> str:
-    if found.proved:
-        return "proven optimal"
-    kind, value = _saving(order, found)
-    if kind == "count":
-        return f"could save at most {_sticks(int(value))}"
-    if kind == "money":
-        return f"could save at most {show_money(value)}"
-    return f"could save at most {_long(value, scale)} of stick"
+    return (
+        "proven optimal" if found.proved else f"could save at most {_saving(order, found, scale)}"
+    )
 
 
-def _saving(order: StickOrder, found: "StickSearch") -> "tuple[str, float]":
-    """Return what a better plan could save at most: sticks, dollars or inches."""
+def _saving(order: StickOrder, found: "StickSearch", scale: Scale) -> str:
+    """Return what a better plan could save at most: sticks, dollars or length."""
     cost, sticks = divmod(found.plan.weight, order.problem.per_cost)
     least, fewest = divmod(found.bound, order.problem.per_cost)
     if order.alike or cost == least:
-        return ("count", sticks - fewest)
-    return ("money" if order.priced else "length", (cost - least) * order.cost_unit)
+        return _sticks(sticks - fewest)
+    saved = (cost - least) * order.cost_unit
+    return show_money(saved) if order.priced else f"{_long(saved, scale)} of stick"
 
 
 def add_figures(
@@ -148,15 +142,8 @@ def _bounds(answer: Answer, order: StickOrder, found: "StickSearch") -> None:
     else:
         answer.length("least_length", least * order.cost_unit)
     answer.words("proved", "yes" if found.proved else "no")
-    if found.proved:
-        return
-    kind, value = _saving(order, found)
-    if kind == "count":
-        answer.count("off_at_most", int(value))
-    elif kind == "money":
-        answer.money("cost_at_most", value)
-    else:
-        answer.length("length_at_most", value)
+    if not found.proved:
+        answer.words("could_save", _saving(order, found, answer.scale))
 
 
 def add_notes(
