@@ -22,8 +22,12 @@ TOOLS = [(place, slug) for place, _ in PLACES for slug in slugs_at(place)]
 
 
 def hash_of(place: str, slug: str, inputs: dict[str, str] | None = None) -> str:
-    """Return the address of a tool within the app, with inputs as typed."""
-    return f"#/{place}" + (f"/{slug}" if slug else "") + ("?" + urlencode(inputs) if inputs else "")
+    """Return the address of a tool within the app, with inputs as typed by today's version."""
+    path = f"#/{place}" + (f"/{slug}" if slug else "")
+    if not inputs:
+        return path
+    version = tool_named(slug).version
+    return f"{path}?{urlencode(inputs | ({'form': str(version)} if version > 1 else {}))}"
 
 
 def frame(**changed: str) -> str:

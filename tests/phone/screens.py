@@ -53,7 +53,7 @@ def unfolded(app: App) -> None:
     app.turn_to_example("saw", "trim-run")
     for summary in app.page.locator("summary").all():
         summary.tap()
-    app.page.get_by_role("button", name="More").tap()
+    app.page.locator(".fold-inputs").tap()
     expect(app.field("Scarf angle")).to_be_visible()
 
 

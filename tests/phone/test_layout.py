@@ -24,7 +24,7 @@ SIZES = [{"width": 320, "height": 568}, PHONE, {"width": 844, "height": 390}]
 
 FAULTS = (Path(__file__).parent / "faults.js").read_text()
 
-# A number is in sight where the very spot it stands at shows it and nothing else.
+# A sentence is in sight where the very spot it stands at shows it and nothing else.
 IN_SIGHT = """
 (words) => {
   const isThere = (element) => {
@@ -38,8 +38,8 @@ IN_SIGHT = """
     };
     return box.width > 0 && spots.every(isSeen);
   };
-  const numbers = document.querySelectorAll("#answer .big, .glance .medium, .dock .medium");
-  return [...numbers].some((number) => number.textContent.includes(words) && isThere(number));
+  const said = document.querySelectorAll("#answer .verdict, .glance .verdict, .dock .verdict");
+  return [...said].some((verdict) => verdict.textContent.includes(words) && isThere(verdict));
 }
 """
 
@@ -74,14 +74,11 @@ def app(shared: App) -> Iterator[App]:
     shared.page.set_viewport_size(PHONE)
 
 
-def lead_of(slug: str) -> str:
-    """Return the first lead figure of a tool's example as a screen reader would say it."""
+def verdict_of(slug: str) -> str:
+    """Return the sentence a tool's example leads with, as a screen reader would say it."""
     request = {"do": "answer", "tool": slug, "inputs": example_of(slug)}
-    figures = json.loads(call(json.dumps(request | {"units": "in", "step": 16})))["answer"][
-        "figures"
-    ]
-    lead: str = next(figure["text"] for figure in figures if figure["lead"])
-    return re.sub(r"(\d) (?=\d+/\d)", r"\1 and ", lead)
+    answer = json.loads(call(json.dumps(request | {"units": "in", "step": 16})))["answer"]
+    return re.sub(r"(\d) (?=\d+/\d)", r"\1 and ", answer["verdict"])
 
 
 @pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
@@ -96,28 +93,28 @@ def test_nothing_is_cut_off_or_overlaps_or_too_small_to_tap(app: App, size: Any)
         if found := app.page.evaluate(FAULTS, TARGET):
             faults[name] = found
         if name.endswith("answered"):  # the page's last button is clear of what lies over its foot
-            app.page.get_by_role("button", name="Earlier answers").last.click(trial=True)
+            app.page.get_by_role("button", name="Start over").click(trial=True)
     assert faults == {}
 
 
-def test_the_number_is_in_sight_after_entry(app: App) -> None:
+def test_the_sentence_that_decides_is_in_sight_after_entry(app: App) -> None:
     hidden: list[str] = []
     for place, slug in TOOLS:
         app.turn_to_example(place, slug)
-        lead = lead_of(slug)
-        expect(app.answer).to_contain_text(lead)
+        words = verdict_of(slug)
+        expect(app.answer).to_contain_text(words)
         fields = app.page.locator(".field input[inputmode=none]")
         if not fields.count():  # they all stand in rows, which open at a tap
             app.page.locator(".summary").first.tap()
         for field in (fields.first, fields.last):
             field.tap()
             expect(app.pad).to_be_visible()
-            if not app.page.evaluate(IN_SIGHT, lead):
-                hidden.append(f"{slug}: {lead} with the pad open")
+            if not app.page.evaluate(IN_SIGHT, words):
+                hidden.append(f"{slug}: {words} with the pad open")
             app.pad.get_by_role("button", name="Close the pad").tap()
             expect(app.pad).to_be_hidden()
-            if not app.page.evaluate(IN_SIGHT, lead):
-                hidden.append(f"{slug}: {lead} with the pad closed")
+            if not app.page.evaluate(IN_SIGHT, words):
+                hidden.append(f"{slug}: {words} with the pad closed")
     assert hidden == []
 
 
