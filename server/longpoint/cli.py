@@ -5,18 +5,15 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from waitress.server import create_server
-
 from . import front
 from .app import create_app
 from .export import NotExported, export
+from .server import make_server
 
 NEEDS_HTTPS = (
     "On this machine it works without a network too. A phone or any other device needs it over\n"
     "HTTPS for that: see 'On your phone' in README.md."
 )
-# Past the API's own limit, which answers in JSON; this one only keeps the disk from filling up.
-MOST_BODY = 16 * 1024 * 1024
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -51,11 +48,11 @@ def _serve(host: str, port: int) -> int:
     if not front.is_built():
         return _fail("The front end is not built: install Longpoint again with pip.")
     try:
-        server = create_server(
-            create_app(), host=host, port=port, ident="longpoint", max_request_body_size=MOST_BODY
-        )
+        server = make_server(create_app(), host, port)
     except OSError as fault:
         return _fail(f"Can't listen on {host} port {port} ({fault.strerror}): try another port.")
+    except ValueError:
+        return _fail(f"Can't listen on {host!r}: HOST is a name or an address of this machine.")
     print(f"Longpoint is at http://{_shown(host)}:{_listening(server)}/", flush=True)
     print(NEEDS_HTTPS, flush=True)
     server.run()

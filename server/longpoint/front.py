@@ -2,13 +2,18 @@
 
 import re
 from collections.abc import Callable, Iterable
+from http import HTTPStatus
+from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING
 from wsgiref.headers import Headers
 
 from whitenoise import WhiteNoise
+from whitenoise.responders import Response, StaticFile
 
 if TYPE_CHECKING:
+    from typing import Any
+
     from _typeshed.wsgi import StartResponse, WSGIApplication, WSGIEnvironment
 
 STATIC = Path(__file__).parent / "static"
@@ -42,8 +47,8 @@ def is_built() -> bool:
 
 
 def with_front_end(application: "WSGIApplication") -> "WSGIApplication":
-    """Return `application` with the front end's files served before it, indexed once, now."""
-    served: WSGIApplication = WhiteNoise(
+    """Return `application` with the front end's files served before it, as they are now."""
+    served: WSGIApplication = _HeldFiles(
         application,
         root=STATIC,
         index_file=True,
@@ -53,6 +58,32 @@ def with_front_end(application: "WSGIApplication") -> "WSGIApplication":
         add_headers_function=_add_headers,
     )
     return served
+
+
+class _HeldFiles(WhiteNoise):  # type: ignore[misc]  # WhiteNoise carries no types
+    """Holds what it serves: a build may replace the files while the server runs."""
+
+    def get_static_file(self, *where: "Any", **named: "Any") -> "_HeldFile":
+        """Return a file's answers."""
+        return _HeldFile(super().get_static_file(*where, **named))
+
+
+class _HeldFile:
+    """A file with its compressed copies, as it was when the server started."""
+
+    def __init__(self, file: StaticFile) -> None:
+        self._file = file
+        self._held = {path: Path(path).read_bytes() for _, path, _ in file.alternatives}
+
+    def get_response(self, method: str, environ: "WSGIEnvironment") -> Response:
+        """Answer a request; parts of a file are not given, which HTTP leaves open."""
+        asked = {name: value for name, value in environ.items() if name != "HTTP_RANGE"}
+        # As for HEAD, the file on the disk is not opened.
+        response = self._file.get_response("HEAD" if method == "GET" else method, asked)
+        if method == "GET" and response.status == HTTPStatus.OK:
+            path, headers = self._file.get_path_and_headers(asked)
+            return Response(response.status, headers, BytesIO(self._held[path]))
+        return response
 
 
 def _add_headers(headers: Headers, path: str, url: str) -> None:

@@ -9,6 +9,8 @@ from webargs.flaskparser import FlaskParser, abort, is_json_request
 from werkzeug.exceptions import HTTPException, MethodNotAllowed
 
 MOST_BYTES = 256 * 1024
+MOST_ERRORS = 50
+LONGEST_NAME = 80
 
 _WORDS = {
     400: "The request can't be read: send one JSON object with the inputs by name.",
@@ -26,6 +28,7 @@ class JsonApi(Api):  # type: ignore[misc]  # flask-smorest carries no types
         """Return the error's body, status and headers."""
         payload, status, headers = super().handle_http_exception(error)
         payload.setdefault("message", _words(error))
+        _shorten(payload)
         if isinstance(error, MethodNotAllowed):
             headers = {"Allow": ", ".join(sorted(error.valid_methods or []))}
         return payload, status, headers
@@ -37,6 +40,35 @@ def _words(error: HTTPException) -> str:
     if error.code == 422:
         return "Some inputs can't be used: errors says which, and what would do."
     return _WORDS.get(error.code or 0, error.description or error.name)
+
+
+def _shorten(payload: dict[str, Any]) -> None:
+    """Tell the first errors alone, where a request has thousands: nobody reads them all."""
+    errors = payload.get("errors")
+    if isinstance(errors, dict):
+        payload["errors"] = _first(errors, MOST_ERRORS)
+        if (count := _count(errors)) > MOST_ERRORS:
+            payload["message"] += f" There are {count} errors, these are the first {MOST_ERRORS}."
+
+
+def _first(errors: dict[Any, Any], most: int) -> dict[Any, Any]:
+    """Return the first fields with an error, at most so many; an overlong name is cut."""
+    kept: dict[Any, Any] = {}
+    for name, said in errors.items():
+        left = most - _count(kept)
+        if left <= 0:
+            break
+        kept[_named(name)] = _first(said, left) if isinstance(said, dict) else said
+    return kept
+
+
+def _count(errors: dict[Any, Any]) -> int:
+    return sum(_count(said) if isinstance(said, dict) else 1 for said in errors.values())
+
+
+def _named(name: Any) -> Any:
+    is_long = isinstance(name, str) and len(name) > LONGEST_NAME
+    return name[: LONGEST_NAME - 1] + "…" if is_long else name
 
 
 class JsonParser(FlaskParser):
