@@ -49,11 +49,10 @@
   const wide = document.scrollingElement.scrollWidth;
   if (wide > innerWidth) found.push(`the page is ${wide} wide`);
 
-  // The names beside "More" are a foretaste that ends in dots: a tap shows the fields themselves.
-  const hidden = ".unseen, .unseen *, .fold-names";
+  // Names beside "More" and a fold's gist are a foretaste that ends in dots: a tap shows it all.
+  const hidden = ".unseen, .unseen *, .fold-names, .gist, .gist *";
   for (const element of shown(`body *:not(svg, svg *, input, select, ${hidden})`)) {
     cutOff(element);
-    if (element.closest(".scroller")) continue;
     beside(element, 0, innerWidth, "the page");
     const holders = ".field, .line, .rowline, .key, .card, .chip, .caution";
     const around = element.parentElement.closest(holders);
@@ -63,7 +62,7 @@
   apart(
     shown(
       ".field, .message, .rowline, .addrow, .fold-inputs, #answer, .result lp-drawing, .block, " +
-        ".caution, .fold, .rest > .actions",
+        ".cautions > .caution, .fold, .rest > .actions",
     ),
   );
   apart(shown("#answer .headline > *, #answer .big, #answer .besidefigure, #answer .strip"));
