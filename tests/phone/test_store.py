@@ -160,3 +160,54 @@ def test_what_can_not_be_kept_is_refused_in_words(page: Page, body: str, words: 
     assert not is_kept
     assert words in said
     assert left == {}
+
+
+def test_undo_passes_over_what_older_rules_wrote(page: Page) -> None:
+    """A state by older rules would be brought up to date again at once, as a new change."""
+    work = """
+      const old = await store.openDocument("form", "frame");
+      old.change({ width: "27" }, "in", "typed");
+      await store.flushed();
+      old.close();
+      const form = await store.openDocument("form", "frame", { schema: 2 });
+      form.change({ opening_width: "27" }, "in", "brought up to date");
+      form.change({ opening_width: "31" }, "in", "typed");
+      await store.flushed();
+      const said = [await form.undo(), form.body, form.canUndo, await form.undo(), form.body];
+      return [...said, await form.redo(), form.body];
+    """
+    undone = {"opening_width": "27"}
+    found = do(page, work)
+    assert found == ["typed", undone, False, None, undone, "typed", {"opening_width": "31"}]
+
+
+def test_answers_from_a_file_join_those_here(page: Page) -> None:
+    def answer(at: int) -> dict[str, Any]:
+        scale = {"units": "in", "step": 16}
+        return {"at": at, "inputs": {"width": str(at)}, "scale": scale, "lead": "", "says": ""}
+
+    for at in range(1, 16):
+        do(page, "await store.keepAnswer('frame', answer)", answer=answer(2 * at))
+    record = {"kind": "answers", "id": "frame", "units": "in", "schema": 1, "revision": 9}
+    others = [answer(2 * at + 1) | {"id": f"there {at}"} for at in range(1, 16)]
+    copy = {"longpoint": "copy", "schema": 2, "documents": [record | {"body": {"answers": others}}]}
+    for _ in range(2):
+        do(page, "await store.importAll(JSON.stringify(copy))", copy=copy)
+    kept = do(page, "return store.keptAnswers('frame')")
+    assert [each["at"] for each in kept] == list(range(31, 11, -1))
+
+
+def test_two_hundred_jobs_are_listed(page: Page) -> None:
+    work = """
+      const entries = Array.from({ length: 40 }, (_, at) => ({
+        id: `${at}`, tool: "door-set", typed_in: "in", inputs: { width: "27 13/16", height: "60" },
+      }));
+      for (let at = 0; at < 200; at += 1) {
+        const job = await store.openDocument("job", `job ${at}`);
+        job.change({ title: `Job ${at}`, items: [{ id: "one", entries }] }, "in");
+        job.close();
+      }
+      await store.flushed();
+      return (await store.listDocuments("job")).map(({ body }) => body.title).sort();
+    """
+    assert do(page, work) == sorted(f"Job {at}" for at in range(200))

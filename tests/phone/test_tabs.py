@@ -72,6 +72,18 @@ def test_the_yards_list_too(app: App, other: App) -> None:
     other.expect_answer("1 and 3/4")
 
 
+def test_the_settings_too(app: App, other: App) -> None:
+    app.open(FORM)
+    app.enter(WIDTH, "27 13/16")
+    other.open(FORM)
+    other.page.get_by_role("button", name="Units and settings").tap()
+    sheet = other.page.get_by_role("dialog", name="How it is shown")
+    group = sheet.get_by_role("group", name="Millimeters, to")
+    group.get_by_role("radio", name="1", exact=True).check(force=True)
+    expect(app.page.get_by_role("button", name="mm · 1")).to_be_visible()
+    expect(app.field(WIDTH)).to_have_value('27 13/16"')
+
+
 def test_one_that_heard_nothing_writes_over_nothing(app: App, other: App) -> None:
     """The story: typing in one wrote its old form over what the other had typed since."""
     other.page.add_init_script(DEAF)

@@ -86,8 +86,10 @@ class TestFile:
         assert set(kept_documents(app.page)) <= {("settings", "settings")}
 
     def test_one_too_large_is_not_even_read(self, app: App, path: Path) -> None:
-        restore(started(app), path, " " * 33_000_000)
-        said(app, "This file has 33 MB")
+        with path.open("wb") as file:
+            file.truncate(101_000_000)
+        started(app).page.get_by_label("Restore from a file").set_input_files(path)
+        said(app, "This file has 101 MB")
 
     def test_what_is_damaged_in_it_is_left_out_and_the_rest_comes(
         self, app: App, path: Path
@@ -183,6 +185,15 @@ class TestStored:
         app.open(FORM)
         expect(app.field("Trim width")).to_have_value("2 1/2")
         expect(app.page.get_by_text("not used by this version")).to_be_hidden()
+
+    def test_an_address_takes_nothing_of_it_away(self, app: App) -> None:
+        put_documents(started(app).page, app.address, form(FRAME | {"later_input": "3"}))
+        app.open(f"{FORM}?opening_width=40&form=2")
+        app.enter("Opening height", "60")
+        expect(app.page.get_by_role("main").get_by_role("button", name="Undo")).to_be_visible()
+        app.open(FORM)
+        expect(app.field("Opening width")).to_have_value("40")
+        expect(app.page.get_by_text("Kept, and not used by this version")).to_be_visible()
 
     @pytest.mark.parametrize("walls", [[None], [{"length": [None]}], "144", {"0": {}}, [[]]])
     def test_rows_that_are_none_are_set_aside(self, app: App, walls: Any) -> None:

@@ -6,7 +6,7 @@ import type { CatalogTool, Declaration, Field, Option, Raw, RawRow, Scale } from
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import { listInputs, listsIn, ownInputs } from "../store/lists";
-import type { Collision, DocumentChange, KeptForm, ToolDocuments } from "../store/store";
+import type { FormChange, FormCollision, KeptForm, ToolDocuments } from "../store/store";
 import { ActiveField } from "./active-field";
 import { AnswerRecorder } from "./answer-recorder";
 import type { FormHost } from "./host";
@@ -220,8 +220,8 @@ export class FormController implements FormHost {
   }
 
   /** What is kept was changed in another window, or by undo: it is shown. */
-  private heard({ paths, collision }: DocumentChange): void {
-    if (paths.length > 0) this.takeKept();
+  private heard({ isOther, collision }: FormChange): void {
+    if (isOther) this.takeKept();
     if (collision) this.sayCollision(collision);
     this.requestUpdate();
   }
@@ -234,9 +234,8 @@ export class FormController implements FormHost {
     this.write();
   }
 
-  private sayCollision({ paths, isMine, takeOther }: Collision): void {
-    const names = paths.map(([, , ...path]) => nameOf(this.declaration, path.join(".")));
-    const what = [...new Set(names.filter(Boolean))].join(", ") || "This form";
+  private sayCollision({ fields, isMine, takeOther }: FormCollision): void {
+    const what = fields.map((path) => nameOf(this.declaration, path)).join(", ") || "This form";
     const words = `${what}: changed in another window of Longpoint`;
     if (isMine) toast(`${words} too. What was typed here stands.`, "Take the other", takeOther);
     else toast(`${words}.`, "Take mine back", takeOther);

@@ -8,8 +8,8 @@ import { catalog } from "../engine/catalog";
 import { Core } from "../engine/core";
 import { watchInstall } from "../engine/install";
 import {
-  flushed, keptAnswers, loadSettings, onStorageFault, purgeDeleted, saveSettings, storageFault, ToolDocuments, type KeptAnswer,
-  type Settings,
+  flushed, keptAnswers, loadSettings, onSettings, onStorageFault, purgeDeleted, saveSettings,
+  storageFault, ToolDocuments, type KeptAnswer, type Settings,
 } from "../store/store";
 import { startUpdates } from "../engine/updates";
 import { crowsFoot, icon } from "../parts/icons";
@@ -70,7 +70,8 @@ export class App extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    await this.takeSettings();
+    this.wear(await loadSettings());
+    void onSettings((settings) => this.wear(settings));
     // Where a list was left is remembered here, with the words it was searched for.
     history.scrollRestoration = "manual";
     addEventListener("hashchange", () => void (isLayerChange() || this.open()));
@@ -78,12 +79,12 @@ export class App extends LitElement {
     await purgeDeleted().catch(storageFault);
   }
 
-  private async takeSettings(): Promise<void> {
-    this.settings = await loadSettings();
-    this.wear();
-  }
-
-  private wear(): void {
+  /** Shows everything as these settings say. */
+  private wear(settings: Settings): void {
+    const last: Settings | undefined = this.settings;
+    this.settings = settings;
+    const isRescaled = settings.units !== last?.units || settings.step !== last.step;
+    if (isRescaled) this.toolScreen?.form.rescale(this.scale);
     document.documentElement.dataset["look"] = this.settings.look;
     void keepAwake(this.settings.awake);
   }
@@ -142,9 +143,7 @@ export class App extends LitElement {
   }
 
   private change(part: Partial<Settings>): void {
-    this.settings = { ...this.settings, ...part };
-    this.wear();
-    if (part.units || part.step) this.toolScreen?.form.rescale(this.scale);
+    this.wear({ ...this.settings, ...part });
     void saveSettings(part);
   }
 
@@ -287,7 +286,6 @@ export class App extends LitElement {
   /** What came back may be another form for the open tool: it is opened anew from what is kept. */
   private async bringBack(file: File): Promise<void> {
     if (!(await bringBack(file))) return;
-    await this.takeSettings();
     const { route } = this.page ?? {};
     if (route?.tool) history.replaceState(null, "", hashOf(route.place, route.tool.declaration.slug));
     await this.open();

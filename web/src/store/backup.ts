@@ -8,7 +8,7 @@ import { flushed, inTurn } from "./queue";
 import type { DocumentRecord, Key } from "./tables";
 import { PAGE, tellOthers } from "./tabs";
 import { documentsOf } from "./version-1";
-import { Opened } from "./writes";
+import { Opened } from "./opened";
 
 /** By which rules a file is written. Later rules only add, and read all older files. */
 const FILE = 2;
@@ -22,10 +22,14 @@ export async function exportAll(): Promise<{ text: string; leftOut: number }> {
   return { text, leftOut: texts.length - whole.length };
 }
 
+/** No record that was taken in has more; one from before there was a limit would make a file too large. */
+const MOST_OF_ONE = 2 * MOST.document;
+
 /** One record that can't be written out must not keep back the others. */
 function textOf(record: unknown): string | null {
   try {
-    return JSON.stringify(record) ?? null;
+    const text = JSON.stringify(record) ?? null;
+    return text && text.length <= MOST_OF_ONE ? text : null;
   } catch (error) {
     console.error(error);
     return null;

@@ -8,7 +8,7 @@ import { isObject, type Json, type JsonObject } from "./json";
 
 /** The most of each that is taken: bytes of a file, else characters, levels or pieces. */
 export const MOST = {
-  file: 32_000_000,
+  file: 100_000_000,
   address: 200_000,
   document: 1_000_000,
   text: 10_000,

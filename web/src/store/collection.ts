@@ -4,7 +4,7 @@ import { readAgain } from "./documents";
 import { inTurn } from "./queue";
 import type { DocumentRecord, Key } from "./tables";
 import { tellOthers } from "./tabs";
-import { isSound, Opened } from "./writes";
+import { isWhole, Opened } from "./opened";
 
 /** Milliseconds for which a deleted document can be had back. */
 export const KEPT_DELETED = 30 * 24 * 3600 * 1000;
@@ -15,7 +15,7 @@ export function listDocuments(kind: string, isDeleted = false): Promise<Document
     const all = IDBKeyRange.bound([kind], [kind, []]);
     const records = await reading(["documents"], (tx) => tx.objectStore("documents").getAll(all));
     return (records as DocumentRecord[]).filter(
-      (record) => isSound(record) && (record.deleted !== undefined) === isDeleted,
+      (record) => isWhole(record) && (record.deleted !== undefined) === isDeleted,
     );
   });
 }

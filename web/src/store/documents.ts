@@ -13,9 +13,8 @@ import { merge } from "./merge";
 import { inTurn, storageFault } from "./queue";
 import type { Key, State } from "./tables";
 import { onOthers, PAGE, tellOthers } from "./tabs";
-import {
-  EMPTY, goStep, NEWER, readStored, writeChanges, type Change, type Stored, type Written,
-} from "./writes";
+import { EMPTY, json, NEWER, type Change, type Stored, type Way } from "./opened";
+import { goStep, readStored, writeChanges, type Written } from "./writes";
 
 /** What a listener hears when a document says something else than its page put there. */
 export interface DocumentChange {
@@ -38,7 +37,6 @@ type Listener = (change: DocumentChange) => void;
 const DAMAGED =
   "What was kept for this can't be read. It is set aside and goes with a saved file; this begins anew.";
 
-const json = (state: State): JsonObject => state as unknown as JsonObject;
 const merged = (base: State, mine: State, theirs: State): State =>
   merge(json(base), json(mine), json(theirs)).value as unknown as State;
 
@@ -208,7 +206,8 @@ export class DocumentHandle {
   private keep({ revision, state, canUndo, canRedo }: Stored): boolean {
     const isOther = canUndo !== this.canUndo || canRedo !== this.canRedo;
     this.stored = { revision, state, canUndo, canRedo };
-    Object.assign(this, { canUndo, canRedo });
+    this.canUndo = canUndo;
+    this.canRedo = canRedo;
     return isOther;
   }
 
@@ -218,7 +217,8 @@ export class DocumentHandle {
     const isFirst = this.stored === null;
     const wasNewer = this.isNewer;
     this.isNewer = stored.state.schema > this.schema;
-    const isOther = this.keep(stored);
+    // What a newer version changed is not for this one to undo.
+    const isOther = this.keep(this.isNewer ? { ...stored, canUndo: false, canRedo: false } : stored);
     if (this.isNewer && !wasNewer) storageFault(new StoreFault(NEWER));
     this.state = this.isNewer ? this.blank : stored.state;
     this.tell(before, isFirst || isAsked ? null : this.overruled(before), isOther);
@@ -238,7 +238,7 @@ export class DocumentHandle {
     return { paths, isMine: false, takeOther };
   }
 
-  private async goStep(way: "back" | "forward"): Promise<string | null> {
+  private async goStep(way: Way): Promise<string | null> {
     const [kind, id] = this.key;
     try {
       const done = await goStep({ kind, id, schema: this.schema }, way);

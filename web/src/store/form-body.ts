@@ -59,7 +59,8 @@ export function readForm(
   };
 }
 
-function asideIn(body: JsonObject): SetAside[] {
+/** Returns what a body has set aside. */
+export function asideIn(body: JsonObject): SetAside[] {
   const aside = heldUnder(body, "aside");
   if (!Array.isArray(aside)) return [];
   return aside.flatMap((each) => {

@@ -10,7 +10,8 @@ import { inTurn, storageFault } from "./queue";
 import type { DocumentRecord, Key, State } from "./tables";
 import { PAGE, tellOthers } from "./tabs";
 import { formOf } from "./version-1";
-import { EMPTY, readStored, writeChanges, type Change, type Stored } from "./writes";
+import { EMPTY, type Change, type Stored } from "./opened";
+import { readStored, writeChanges } from "./writes";
 
 const PREFIX = "longpoint unwritten";
 const OWN = `${PREFIX} ${PAGE}`;

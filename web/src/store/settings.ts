@@ -47,6 +47,12 @@ export async function loadSettings(): Promise<Settings> {
   return understood((await opened()).body);
 }
 
+/** Calls `listener` when the settings are changed in another window. */
+export async function onSettings(listener: (settings: Settings) => void): Promise<void> {
+  const document = await opened();
+  document.onChange(({ paths }) => paths.length > 0 && listener(understood(document.body)));
+}
+
 /** Keeps what was changed, and nothing else: the others may be set in another window, or unread. */
 export async function saveSettings(changed: Partial<Settings>): Promise<void> {
   const document = await opened();

@@ -10,9 +10,9 @@ export {
   openDocument, type Collision, type DocumentChange, type DocumentHandle,
 } from "./documents";
 export { deleteDocument, listDocuments, purgeDeleted, undeleteDocument } from "./collection";
-export { ToolDocuments } from "./tool-documents";
+export { ToolDocuments, type FormChange, type FormCollision } from "./tool-documents";
 export type { KeptForm } from "./form-body";
 export { keepAnswer, keptAnswers, type KeptAnswer } from "./answer-history";
-export { loadSettings, saveSettings, type Settings } from "./settings";
+export { loadSettings, onSettings, saveSettings, type Settings } from "./settings";
 export { checkFile, exportAll, importAll } from "./backup";
 export { flushed, onStorageFault, storageFault } from "./queue";

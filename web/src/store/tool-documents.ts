@@ -1,11 +1,24 @@
 /** What is kept for one open tool: its form, and the person's lists that it asks for. */
-import type { Declaration, Raw, RawInputs, RawRow, Units } from "../contract/contract";
+import type { Declaration, Raw, RawInputs, RawRow, SetAside, Units } from "../contract/contract";
 import { isUnits } from "./check";
-import { openDocument, type DocumentChange, type DocumentHandle } from "./documents";
-import { readForm, readRows, writtenForm, type KeptForm } from "./form-body";
+import { openDocument, type Collision, type DocumentChange, type DocumentHandle } from "./documents";
+import type { Path } from "./edits";
+import { asideIn, readForm, readRows, writtenForm, type KeptForm } from "./form-body";
 import { heldUnder, isSame, type Json, type JsonObject } from "./json";
 import { listsIn, ownInputs } from "./lists";
 import type { State } from "./tables";
+
+/** What a form hears when what is kept of it is no longer what its page put there. */
+export interface FormChange {
+  /** Whether it says something else now, not only that undo or redo came or went. */
+  isOther: boolean;
+  collision: FormCollision | null;
+}
+
+export interface FormCollision extends Collision {
+  /** Paths of the fields (`walls.1.length`); none where it is the form as a whole. */
+  fields: string[];
+}
 
 export class ToolDocuments {
   /** What a list was when it was read or written last: only one that the person changed is written. */
@@ -54,7 +67,11 @@ export class ToolDocuments {
   /** Keeps the form as the person has it now, and each list that was changed. */
   edited(form: KeptForm, words = ""): void {
     const { inputs, typedIn } = form;
-    const own = { ...form, inputs: ownInputs(this.declaration.inputs, inputs) };
+    const own = {
+      ...form,
+      inputs: ownInputs(this.declaration.inputs, inputs),
+      aside: [...form.aside, ...this.forgotten(form)],
+    };
     const version = form.version || this.declaration.version;
     this.form.change(writtenForm(this.form.body, own), typedIn, words, version);
     for (const [name, list] of this.lists) {
@@ -65,15 +82,40 @@ export class ToolDocuments {
     }
   }
 
+  /** What is set aside here and unknown to a form that came from an address or an earlier answer. */
+  private forgotten({ aside }: KeptForm): SetAside[] {
+    const known = [...aside.map(({ path }) => path), ...this.declaration.inputs.map(({ name }) => name)];
+    return asideIn(this.form.body).filter(({ path }) => !known.includes(path));
+  }
+
   /** Calls `listener` when form or list is changed other than by `edited`; returns how to stop that. */
-  onChange(listener: (change: DocumentChange) => void): () => void {
-    const stops = [this.form, ...this.lists.values()].map((each) => each.onChange(listener));
+  onChange(listener: (change: FormChange) => void): () => void {
+    const stops = [this.form.onChange((change) => listener(inForm(change, fieldOfForm)))];
+    for (const [name, list] of this.lists) {
+      stops.push(list.onChange((change) => listener(inForm(change, (path) => fieldOfList(name, path)))));
+    }
     return () => stops.forEach((stop) => stop());
   }
 
   close(): void {
     for (const document of [this.form, ...this.lists.values()]) document.close();
   }
+}
+
+/** `["body", "inputs", "walls", 1, "length"]` is the field `walls.1.length`. */
+function fieldOfForm([, part, ...field]: Path): string {
+  return part === "inputs" ? field.join(".") : "";
+}
+
+function fieldOfList(name: string, [, part, ...field]: Path): string {
+  return part === "rows" ? [name, ...field].join(".") : "";
+}
+
+function inForm({ paths, collision }: DocumentChange, fieldAt: (path: Path) => string): FormChange {
+  const isOther = paths.length > 0;
+  if (!collision) return { isOther, collision };
+  const fields = [...new Set(collision.paths.map(fieldAt))].filter(Boolean);
+  return { isOther, collision: { ...collision, fields } };
 }
 
 function rowsUnder(name: string, body: JsonObject): RawInputs {
