@@ -44,7 +44,7 @@ def expect_seen(app: App) -> None:
     expect(app.page.locator("html")).to_have_attribute("data-look", "dark")
     expect(app.page.get_by_role("button", name="mm · 1/2")).to_be_visible()
     app.turn("site", "hinge-layout")
-    expect(app.page.locator("#field-door_height")).to_have_value("2032")
+    expect(app.field("Leaf height")).to_have_value("2032")
     app.turn("yard", "stock-sizes")
     expect(app.page.locator("lp-rows").get_by_role("button", name="2x4")).to_be_visible()
     app.turn("saw", "trim-run")

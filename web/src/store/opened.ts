@@ -1,10 +1,10 @@
 /** One document at work within one transaction, with its history. */
 import { faultOf } from "./check";
 import { StoreFault, type Reading, type Writing } from "./database";
-import { editsBetween, undoing, withEdits, type Edit } from "./edits";
+import { editsBetween, undoing, withEdits } from "./edits";
 import { isObject, type JsonObject } from "./json";
 import { hasHistory } from "./kinds";
-import { changeOfSchema, isStep, typedOn } from "./steps";
+import { isStep, typedOn } from "./steps";
 import type { DocumentRecord, HistoryRecord, Key, State } from "./tables";
 
 /** Changes of a document that are kept, to be undone; more are let go a few at a time. */
@@ -114,13 +114,13 @@ export class Opened {
 
   /** Goes back one change, or forward again; returns its words, or null where there is none. */
   async goStep(way: Way): Promise<string | null> {
-    const steps = await stepsOn(this.tx as unknown as Tx, this.record, way);
-    const edits = steps.flatMap((step) => (way === "back" ? undoing(step.edits) : step.edits));
-    const state = withEdits(json(this.state), edits);
-    if (steps.length === 0 || !isObject(state) || !isObject(state["body"])) return null;
-    const by = way === "back" ? -steps.length : steps.length;
-    this.record = { ...this.record, ...(state as unknown as State), step: this.record.step + by };
-    return steps[0]?.words ?? "";
+    const step = await stepOn(this.tx as unknown as Tx, this.record, way);
+    if (!step) return null;
+    const state = withEdits(json(this.state), way === "back" ? undoing(step.edits) : step.edits);
+    if (!isObject(state) || !isObject(state["body"])) return null;
+    const at = way === "back" ? step.step - 1 : step.step;
+    this.record = { ...this.record, ...(state as unknown as State), step: at };
+    return step.words;
   }
 
   /** What stands beside the state in a record: taken over as it is. */
@@ -156,31 +156,19 @@ async function setAside(tx: Writing, found: DocumentRecord): Promise<void> {
   await tx.objectStore("documents").put({ ...EMPTY, ...damaged, body: { kept: found as never } });
 }
 
-/**
- * Returns the steps from a document's state to the one before it, or after it; none where there is
- * none.
- *
- * A state by older rules would be brought up to date again at once: it is passed over.
- */
-async function stepsOn(
-  tx: Tx, { kind, id, step, schema }: DocumentRecord, way: Way,
-): Promise<(HistoryRecord & { edits: Edit[] })[]> {
-  const history = tx.objectStore("history");
-  const steps: HistoryRecord[] = [];
-  let at = way === "back" ? step : step + 1;
-  for (let rules = schema; steps.length === 0 || rules !== schema; at += way === "back" ? -1 : 1) {
-    const found = await history.get([kind, id, at]);
-    if (!isStep(found)) return [];
-    steps.push(found);
-    rules = changeOfSchema(found, way) ?? rules;
-  }
-  return steps;
+/** Returns the step of a document's history that leads back, or forward again; null where none does. */
+async function stepOn(
+  tx: Tx, { kind, id, step }: DocumentRecord, way: Way,
+): Promise<HistoryRecord | null> {
+  const at = way === "back" ? step : step + 1;
+  const found = await tx.objectStore("history").get([kind, id, at]);
+  return isStep(found) ? found : null;
 }
 
 /** Returns which ways a document can go in its history. */
 export async function ways(
   tx: Tx, record: DocumentRecord,
 ): Promise<Pick<Stored, "canUndo" | "canRedo">> {
-  const [back, forward] = [await stepsOn(tx, record, "back"), await stepsOn(tx, record, "forward")];
-  return { canUndo: back.length > 0, canRedo: forward.length > 0 };
+  const [back, forward] = [await stepOn(tx, record, "back"), await stepOn(tx, record, "forward")];
+  return { canUndo: back !== null, canRedo: forward !== null };
 }

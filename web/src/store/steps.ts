@@ -12,12 +12,6 @@ export function isStep(step: unknown): step is HistoryRecord {
   return step["edits"].every((edit) => isObject(edit) && Array.isArray(edit["path"]));
 }
 
-/** Returns the schema that a step leads to, or undefined where it leaves that as it is. */
-export function changeOfSchema({ edits }: HistoryRecord, way: "back" | "forward"): number | undefined {
-  const edit = edits.find((each): each is Put => each.path.length === 1 && each.path[0] === "schema");
-  return edit && Number(way === "back" ? edit.before : edit.after);
-}
-
 /** Returns both as one change where keys went on into the same field, else null. */
 export function typedOn(last: HistoryRecord, next: HistoryRecord): HistoryRecord | null {
   const [one, other] = [onlyField(last.edits), onlyField(next.edits)];

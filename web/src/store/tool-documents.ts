@@ -65,20 +65,20 @@ export class ToolDocuments {
   }
 
   /** Keeps the form as the person has it now, and each list that was changed. */
-  edited(form: KeptForm, words = ""): void {
+  edited(form: KeptForm): void {
     const { inputs, typedIn } = form;
     const own = {
       ...form,
       inputs: ownInputs(this.declaration.inputs, inputs),
       aside: [...form.aside, ...this.forgotten(form)],
     };
-    const version = form.version || this.declaration.version;
-    this.form.change(writtenForm(this.form.body, own), typedIn, words, version);
+    const schema = form.version || this.declaration.version;
+    this.form.change(writtenForm(this.form.body, own), typedIn, "", schema);
     for (const [name, list] of this.lists) {
       const rows = inputs[name] ?? [];
       if (isSame(rows as Json, this.known.get(name) as Json)) continue;
       this.known.set(name, rows);
-      list.change({ ...list.body, rows: rows as Json, typed_in: typedIn }, typedIn, words);
+      list.change({ ...list.body, rows: rows as Json, typed_in: typedIn }, typedIn);
     }
   }
 
