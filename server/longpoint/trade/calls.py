@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
+LONG = 40
+"""A list of more items is written item by item."""
+
 
 def call(text: str) -> str:
     """Answer one request; what can't be answered comes back as errors on fields.
@@ -29,7 +32,37 @@ def call(text: str) -> str:
         reply["ok"] = True
     except Refusal as refusal:
         reply = {"ok": False, "errors": [error.to_json() for error in refusal.errors]}
-    return json.dumps(reply)
+    return dumped(reply) if _is_long(reply) else json.dumps(reply)
+
+
+def dumped(value: object, depth: int = 2) -> str:
+    """Return a value as JSON text, its long lists put together from their items.
+
+    The phone's interpreter lets a text grow by a few bytes at a time: what it takes to write one
+    goes with the square of its length, and a long list is a long text.
+
+    >>> dumped({"a": [1, 2], "b": {"c": None}})
+    '{"a": [1, 2], "b": {"c": null}}'
+    """
+    if depth and isinstance(value, dict):
+        parts = [json.dumps(key) + ": " + dumped(each, depth - 1) for key, each in value.items()]
+        return "{" + ", ".join(parts) + "}"
+    if isinstance(value, list) and (len(value) > LONG or _holds_long(value)):
+        return "[" + ", ".join([dumped(each, depth) for each in value]) + "]"
+    return json.dumps(value)
+
+
+def _is_long(reply: "dict[str, Any]") -> bool:
+    answer = reply.get("answer") or {}
+    length = len(answer.get("pieces", "")) + len(answer.get("tables", ""))
+    return length > LONG or _holds_long(reply.get("fields", []))
+
+
+def _holds_long(items: "list[Any]") -> bool:
+    """Tell whether one of a list's items is a field with many rows."""
+    return bool(
+        [1 for each in items if isinstance(each, dict) and len(each.get("rows", "")) > LONG]
+    )
 
 
 def _reply(request: "dict[str, Any]") -> "dict[str, Any]":

@@ -1,74 +1,49 @@
 """What no plan can do without: parts weighed so that no sheet holds more than a sheet weighs.
 
-The sides are weighed by dual feasible functions (Fekete and Schepers, Mathematics of Operations
-Research 29, 2004; from memory): whatever fits side by side into a length weighs at most as much
-as that length. A part that may be turned counts with its lighter way. The bound holds for any
-cuts, guillotine or not.
+The sides are weighed so that whatever fits side by side into a length weighs at most as much as
+that length. A part that may be turned counts with its lighter way. The bound holds for any cuts,
+guillotine or not.
 """
+
+from ..planning.weighing import ways_to_weigh, weighed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..planning.work import Work
     from .problem import Sheets
 
-MOST_SHARES = 6
 MOST_CUTOFFS = 8
 
 
-def fewest_sheets(problem: "Sheets") -> "Iterator[int]":
-    """Give ever better lower bounds of the number of sheets, some milliseconds apart."""
+def fewest_sheets(problem: "Sheets", work: "Work") -> "Iterator[int]":
+    """Give ever better lower bounds of the number of sheets."""
     wide = max([room[0] for room in problem.rooms])
     high = max([room[1] for room in problem.rooms])
+    across = _weighings(problem, 0, wide)
+    up = _weighings(problem, 1, high)
     best = 1
-    across = weighings([[w for w, _ in ways] for ways in problem.turns], wide)
-    up = weighings([[h for _, h in ways] for ways in problem.turns], high)
     for one, whole_one in across:
         for other, whole_other in up:
             heavy = 0
             for part, number in enumerate(problem.wanted):
                 heavy += number * min([a * b for a, b in zip(one[part], other[part])])
             best = max(best, -(-heavy // (whole_one * whole_other)))
+            work.add(3 * len(problem.wanted))
         yield best
 
 
-def weighings(sides: "list[list[int]]", length: int) -> "list[tuple[list[list[int]], int]]":
-    """Return sides weighed several ways, each with the weight of the whole length.
-
-    >>> weighings([[25], [60]], 100)[2]
-    ([[0], [100]], 200)
-    """
-    ways = [(sides, length)]
-    for share in range(1, MOST_SHARES + 1):
-        weighed = [[_shared(side, length, share) for side in turns] for turns in sides]
-        ways.append((weighed, length * share))
-    for cutoff in _cutoffs(sides, length):
-        ways.append(
-            ([[_cut_off(side, length, cutoff) for side in turns] for turns in sides], length)
+def _weighings(problem: "Sheets", axis: int, length: int) -> "list[tuple[list[list[int]], int]]":
+    """Return the sides along an axis weighed several ways, each with the weight of the length."""
+    sides = [side[axis] for turns in problem.turns for side in turns]
+    return [
+        (
+            [[weighed(side[axis], length, way) for side in turns] for turns in problem.turns],
+            weighed(length, length, way),
         )
-    return ways
-
-
-def _shared(side: int, length: int, share: int) -> int:
-    """Return the weight of a side where the whole length weighs ``length * share``.
-
-    A side weighs its whole number of parts in (share + 1) of the length; where that is
-    exact, its own share.
-    """
-    whole, over = divmod((share + 1) * side, length)
-    return whole * length if over else side * share
-
-
-def _cutoffs(sides: "list[list[int]]", length: int) -> "list[int]":
-    halves = sorted({side for turns in sides for side in turns if 2 * side <= length})
-    return halves[-MOST_CUTOFFS:]
-
-
-def _cut_off(side: int, length: int, cutoff: int) -> int:
-    """Return all for a side that leaves less than the cutoff, nothing for one shorter than it."""
-    if side > length - cutoff:
-        return length
-    return side if side >= cutoff else 0
+        for way in ways_to_weigh(sides, length, MOST_CUTOFFS)
+    ]
 
 
 def least_weight(problem: "Sheets", sheets: int) -> int:

@@ -7,12 +7,13 @@ no other one of it beats on both sides; those with more waste than a better plan
 dropped. So what is not found is not there.
 """
 
-from .tree import CUT, PART, Plan
+from .tree import CUT, PART, SheetPlan
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..planning.work import Work
     from .problem import Sheets
     from .tree import Node
 
@@ -30,24 +31,23 @@ class BuildUp:
     problem : Sheets
     weight : int
         Only plans that weigh less are looked for.
+    work : Work
 
     Attributes
     ----------
-    work : int
-        Pairs of sets and of rectangles looked at.
-    found : Plan or None
+    found : SheetPlan or None
         A plan that weighs less, and least of all; None where there is none, or where it takes
         more sheets than there are.
     least : int
         No plan weighs less than this, once the search is over.
     """
 
-    def __init__(self, problem: "Sheets", weight: int) -> None:
+    def __init__(self, problem: "Sheets", weight: int, work: "Work") -> None:
         self.problem = problem
         self.weight = weight
+        self.work = work
         self.least = 0
-        self.work = 0
-        self.found: Plan | None = None
+        self.found: SheetPlan | None = None
         self.sets: list[int] = []
         self.counts: list[list[int]] = []
         self.places: dict[int, int] = {}
@@ -69,10 +69,8 @@ class BuildUp:
         self.shapes = [[] for _ in self.sets]
         for at in range(1, len(self.sets)):
             area = sum([n * a for n, a in zip(self.counts[at], areas)])
-            self._shapes_of(at, area + spare)
-            yield None
-        for _ in self._cover():
-            yield None
+            yield from self._shapes_of(at, area + spare)
+        yield from self._cover()
 
     def _list_sets(self) -> None:
         """Number the sets: a field of bits for each part, a bit between them kept free.
@@ -111,7 +109,7 @@ class BuildUp:
             bought = max(bought, cost * area // problem.costs[kind])
         return min(largest, bought - problem.total)
 
-    def _shapes_of(self, at: int, most: int) -> None:
+    def _shapes_of(self, at: int, most: int) -> "Iterator[None]":
         """Find the rectangles of one set, of at most so much area."""
         code, guard = self.sets[at], self.guard
         shapes: list[Shape] = []
@@ -123,19 +121,21 @@ class BuildUp:
             small = self.sets[one]
             if 2 * small > code:
                 break
-            self.work += 1
+            self.work.add(1)
             if ((code | guard) - small) & guard != guard:
                 continue
             other = self.places[code - small]
             if self.shapes[one] and self.shapes[other]:
                 self._join(shapes, one, other, most)
+                yield None
         self.shapes[at] = shapes
+        yield None
 
     def _join(self, shapes: "list[Shape]", one: int, other: int, most: int) -> None:
         """Lay every two rectangles of two sets side by side, along x and along y."""
         for i, first in enumerate(self.shapes[one]):
             for j, second in enumerate(self.shapes[other]):
-                self.work += 1
+                self.work.add(20 + 4 * len(shapes))
                 wide, high = first[0] + second[0], max(first[1], second[1])
                 if wide * high <= most:
                     self._keep(shapes, (wide, high, 0, one, i, other, j), most)
@@ -187,7 +187,7 @@ class BuildUp:
         code, guard = self.sets[at], self.guard
         lightest = (cheapest[at][0], at)
         for one in range(1, at):
-            self.work += 1
+            self.work.add(1)
             if cheapest[one][0] >= lightest[0]:
                 continue
             if ((code | guard) - self.sets[one]) & guard != guard:
@@ -207,7 +207,7 @@ class BuildUp:
             _, kind, place = cheapest[one]
             sheets.append((kind, self._tree(one, place)))
             at = self.places[self.sets[at] - self.sets[one]]
-        plan = Plan(self.problem, sheets)
+        plan = SheetPlan(self.problem, sheets)
         used = plan.used()
         if not [1 for kind in self.problem.kinds if used[kind] > self.problem.limits[kind]]:
             self.found = plan

@@ -1,9 +1,12 @@
 """Quick plans: put one part after another where it fits best, and cut the rest in two."""
 
-from .tree import CUT, PART, REST, Plan
+from .tree import CUT, PART, REST, SheetPlan
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from ..planning.work import Work
     from .problem import Sheets
     from .tree import Node
 
@@ -30,17 +33,21 @@ class Filling:
         Kinds of sheet in the order in which a new one is taken.
     left : list of int
         How many sheets of each kind there are; used up.
+    work : Work
 
     Attributes
     ----------
     sheets : list of pair
         Kind and tree of each sheet begun.
-    work : int
-        Rests looked at.
     """
 
     def __init__(
-        self, problem: "Sheets", way: "Way", kinds: "list[int]", left: "list[int]"
+        self,
+        problem: "Sheets",
+        way: "Way",
+        kinds: "list[int]",
+        left: "list[int]",
+        work: "Work",
     ) -> None:
         self.problem = problem
         self.fit, self.split = way
@@ -48,25 +55,34 @@ class Filling:
         self.left = left
         self.sheets: list[tuple[int, Node]] = []
         self.rests: list[tuple[int, int, Node]] = []
-        self.work = 0
+        self.work = work
+        # A part that found no place, and the number of rests that it needs no second look at.
+        self.too_small = (-1, 0)
         self.least = min([min(w, h) for ways in problem.turns for w, h in ways])
 
-    def put(self, part: int) -> None:
+    def run(self, order: "list[int]") -> "Iterator[None]":
+        """Put all parts in this order, with a pause after each."""
+        for part in order:
+            self._put(part)
+            yield None
+
+    def _put(self, part: int) -> None:
         """Put a part into the rest it fits best, or into a new sheet."""
-        ways = self.problem.turns[part]
-        found = self._best(ways)
+        found = self._best(part)
         if found is None:
             self._open(part)
-            found = self._best(ways)
+            found = self._best(part)
         assert found is not None, "a new sheet holds the part"
         index, wide, high = found
         self._place(part, self.rests.pop(index), wide, high)
 
-    def _best(self, ways: "list[tuple[int, int]]") -> "tuple[int, int, int] | None":
+    def _best(self, part: int) -> "tuple[int, int, int] | None":
         """Return the place of the best rest and how the part lies in it."""
-        found, best, fit = None, -1, self.fit
-        self.work += len(self.rests) * len(ways)
-        for index, (wide, high, _) in enumerate(self.rests):
+        found, best, fit, ways = None, -1, self.fit, self.problem.turns[part]
+        start = self.too_small[1] if self.too_small[0] == part else 0
+        self.work.add(20 + (len(self.rests) - start) * len(ways))
+        for index in range(start, len(self.rests)):
+            wide, high, _ = self.rests[index]
             for w, h in ways:
                 over_x, over_y = wide - w, high - h
                 if over_x < 0 or over_y < 0:
@@ -81,6 +97,8 @@ class Filling:
                     found, best = (index, w, h), score
             if fit == FIRST and found is not None:
                 break
+        if found is None:
+            self.too_small = (part, len(self.rests))
         return found
 
     def _open(self, part: int) -> None:
@@ -128,16 +146,6 @@ class Filling:
         return [CUT, axis, at, leaf, rest]
 
 
-def filled(
-    problem: "Sheets", order: "list[int]", way: "Way", kinds: "list[int]", left: "list[int]"
-) -> Filling:
-    """Return sheets filled with the parts in this order."""
-    filling = Filling(problem, way, kinds, left)
-    for part in order:
-        filling.put(part)
-    return filling
-
-
 def usual_kinds(problem: "Sheets") -> "list[int]":
     """Return the kinds of sheet, those that give most area for their cost first."""
     by_worth = [
@@ -155,24 +163,16 @@ def rankings(problem: "Sheets") -> "list[list[int]]":
     return [[part for _, part in pairs] for pairs in ranked]
 
 
-def quick_plan(problem: "Sheets", most: int) -> Plan:
-    """Return the best of at most `most` plans made in one go."""
-    best: Plan | None = None
-    kinds = usual_kinds(problem)
-    tried = 0
-    for split in SPLITS[:4]:
-        for ranked in rankings(problem)[:3]:
-            if best is not None and tried >= most:
-                return best
-            order = [part for part in ranked for _ in range(problem.wanted[part])]
-            filling = filled(problem, order, (BY_SIDE, split), kinds, list(problem.limits))
-            best = better(best, Plan(problem, filling.sheets))
-            tried += 1
-    assert best is not None, "the first way makes a plan"
-    return best
+def quick_ways(problem: "Sheets") -> "list[tuple[list[int], Way]]":
+    """Return orders of the parts, each with a way to fill sheets with them."""
+    orders = [
+        [part for part in ranked for _ in range(problem.wanted[part])]
+        for ranked in rankings(problem)[:3]
+    ]
+    return [(order, (BY_SIDE, split)) for split in SPLITS[:4] for order in orders]
 
 
-def better(best: "Plan | None", plan: Plan) -> Plan:
+def better(best: "SheetPlan | None", plan: SheetPlan) -> SheetPlan:
     """Return the plan that weighs less; of two alike the one with the larger rest in one."""
     if best is None or plan.weight < best.weight:
         return plan

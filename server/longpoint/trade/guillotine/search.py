@@ -3,10 +3,11 @@
 Steps are counted, never timed, so that every runtime walks the same way to the same plan.
 """
 
+from ..planning.work import Work
 from .bounds import fewest_sheets, least_weight
 from .build_up import BuildUp
-from .greedy import FITS, SPLITS, better, filled, quick_plan, rankings, usual_kinds
-from .tree import Plan, Tree
+from .greedy import FITS, SPLITS, Filling, better, quick_ways, rankings, usual_kinds
+from .tree import SheetPlan, parts_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,93 +16,112 @@ if TYPE_CHECKING:
     from .problem import Sheets
     from .tree import Node
 
-SHARE = 2000
-"""Steps between two looks at the clock: some milliseconds."""
-QUICK = 100
-"""Parts placed before the first answer, about."""
-TRIES = 120000
-"""Rests looked at in all before the search gives up."""
-BUILT = 700000
-"""Pairs looked at in building up before that is given up."""
+QUICK = 25000
+"""Steps until the first answer, unless there is no plan yet."""
+MOST = 4000000
+"""Steps after which the search stops, best plan and bound as they are then."""
+BUILT = 0.7
+"""Part of the work after which building up is given up."""
 POLISH = 20
 """Tries for a larger offcut once the plan is shown to weigh least."""
-DONE_AT = (0.1, 0.2, 0.5, 0.95)
-"""Progress after the quick plan, the bounds, the building up, the tries."""
+PLAN_STEPS = 25
+"""Steps that a plan made of sheets takes for each part, to be weighed and compared."""
 
 
-class Search:
+class SheetSearch:
     """A search for the plan that costs least, then uses fewest sheets.
 
     Attributes
     ----------
-    plan : Plan
-        The best so far. It may use the spare kind.
+    plan : SheetPlan
+        The best so far; there is one from the first pause on. It may use the spare kind.
     bound : int
         No plan weighs less.
     progress : float
-        How far the search has come; 1 at the end.
+        Which part of the work is done; 1 at the end.
+    is_quick : bool
+        Sheets have been filled a few ways, and nothing else was tried yet.
     """
 
-    def __init__(self, problem: "Sheets") -> None:
+    def __init__(self, problem: "Sheets", most: int = MOST) -> None:
         self.problem = problem
-        self.plan = quick_plan(problem, max(2, QUICK // problem.parts))
+        self.work = Work(most, QUICK)
         largest = max([problem.room_area(kind) for kind in problem.kinds])
         self.bound = least_weight(problem, -(-problem.total // largest))
-        self.progress = DONE_AT[0]
+        self.progress = 0.0
+        self.is_quick = True
         self.ranked = rankings(problem)
         self.chance = _Chance()
+        self._best: SheetPlan | None = None
+
+    @property
+    def plan(self) -> SheetPlan:
+        """Return the best plan so far."""
+        assert self._best is not None, "the spare kind or one there is no end of holds every part"
+        return self._best
 
     @property
     def proved(self) -> bool:
         """Tell whether no plan can weigh less."""
-        return self.bound >= self.plan.weight
+        return self._best is not None and self.bound >= self._best.weight
 
     def run(self) -> "Iterator[None]":
-        """Better the plan, with a pause each few milliseconds; the first is right away."""
-        yield None
-        for stage in (self._bounds, self._build_up, self._tries):
-            for _ in stage():
+        """Better the plan until it is proved or all work is done, with a pause at each share."""
+        for _ in self._stages():
+            if self._best is not None and self.work.pauses():
+                self.progress = self.work.part()
                 yield None
+            if self.work.is_over():
+                break
         self.progress = 1.0
 
+    def _stages(self) -> "Iterator[None]":
+        yield from self._quick_plans()
+        self.is_quick = False
+        yield from self._bounds()
+        yield from self._build_up()
+        yield from self._tries()
+
+    def _quick_plans(self) -> "Iterator[None]":
+        kinds = usual_kinds(self.problem)
+        for order, way in quick_ways(self.problem):
+            filling = Filling(self.problem, way, kinds, list(self.problem.limits), self.work)
+            yield from filling.run(order)
+            self._best = better(self._best, self._plan_of(filling.sheets))
+            yield None
+
+    def _plan_of(self, sheets: "list[tuple[int, Node]]") -> SheetPlan:
+        self.work.add(PLAN_STEPS * self.problem.parts)
+        return SheetPlan(self.problem, sheets)
+
     def _bounds(self) -> "Iterator[None]":
-        for sheets in fewest_sheets(self.problem):
+        for sheets in fewest_sheets(self.problem, self.work):
             self.bound = max(self.bound, least_weight(self.problem, sheets))
             if self.proved:
                 break
-            self._nearer(DONE_AT[1])
             yield None
 
     def _build_up(self) -> "Iterator[None]":
         if self.proved or not BuildUp.is_small(self.problem):
             return
-        build = BuildUp(self.problem, self.plan.weight)
-        spent = 0
+        build = BuildUp(self.problem, self.plan.weight, self.work)
         for _ in build.run():
-            if build.work > BUILT:
+            if self.work.done > BUILT * self.work.most:
                 return
-            if build.work - spent > SHARE:
-                spent = build.work
-                self._nearer(DONE_AT[2])
-                yield None
+            yield None
         self.bound = max(self.bound, build.least)
         if build.found is not None:
-            self.plan = build.found
+            self._best = build.found
 
     def _tries(self) -> "Iterator[None]":
         """Fill a few sheets of the plan anew, or all, in ways that chance picks."""
         self.walk = self.plan
-        spent, work, tried = 0, 0, 0
-        while work < TRIES and not (self.proved and tried >= POLISH):
-            work += self._try(tried)
+        tried = 0
+        while not (self.proved and tried >= POLISH):
+            yield from self._try(tried)
             tried += 1
-            if work - spent > SHARE:
-                spent = work
-                self._nearer(DONE_AT[3])
-                yield None
 
-    def _try(self, tried: int) -> int:
-        """Make one try; return the work it was."""
+    def _try(self, tried: int) -> "Iterator[None]":
         sheets = list(self.walk.sheets)
         fresh: list[tuple[int, Node]] = []
         if len(sheets) <= 2 or tried % 3 == 0:
@@ -113,11 +133,11 @@ class Search:
         left = list(self.problem.limits)
         for kind, _ in sheets:
             left[kind] -= 1
-        order = self._shuffled([part for _, root in fresh for part in Tree(root).parts()])
+        order = self._shuffled([part for _, root in fresh for part in parts_in(root)])
         way = (FITS[self.chance.below(len(FITS))], SPLITS[self.chance.below(len(SPLITS))])
-        filling = filled(self.problem, order, way, self._kinds(), left)
-        self._keep(Plan(self.problem, sheets + filling.sheets))
-        return filling.work + len(order)
+        filling = Filling(self.problem, way, self._kinds(), left, self.work)
+        yield from filling.run(order)
+        self._keep(self._plan_of(sheets + filling.sheets))
 
     def _shuffled(self, parts: "list[int]") -> "list[int]":
         """Return parts sorted one of a few ways, some of them moved by chance."""
@@ -127,6 +147,7 @@ class Search:
             places[part] = place
         stir = self.chance.below(4) * (len(ranked) + 2) // 4
         keyed = [(places[part] + self.chance.below(stir + 1), part) for part in parts]
+        self.work.add(5 * len(parts))
         return [part for _, part in sorted(keyed)]
 
     def _kinds(self) -> "list[int]":
@@ -139,17 +160,13 @@ class Search:
             kinds.append(self.problem.spare)
         return kinds
 
-    def _keep(self, plan: Plan) -> None:
+    def _keep(self, plan: SheetPlan) -> None:
         """Keep the better plan; walk on from one that is as good and more crowded."""
-        self.plan = better(self.plan, plan)
+        self._best = better(self._best, plan)
         if plan.weight > self.walk.weight:
             return
         if plan.weight < self.walk.weight or plan.crowding() >= self.walk.crowding():
             self.walk = plan
-
-    def _nearer(self, goal: float) -> None:
-        """Come nearer to a goal without ever reaching it: nobody knows the steps ahead."""
-        self.progress += (goal - self.progress) * 0.1
 
 
 class _Chance:

@@ -59,18 +59,35 @@ class Tree:
             return (node[2] + other[0], max(one[1], other[1]))
         return (max(one[0], other[0]), node[2] + other[1])
 
-    def parts(self) -> "list[int]":
-        """Return the parts in the tree, each as often as it is there."""
-        return [node[1] for node in self.nodes if node[0] == PART]
+
+def parts_in(root: "Node") -> "list[int]":
+    """Return the parts in a tree, each as often as it is there."""
+    parts, waiting = [], [root]
+    while waiting:
+        node = waiting.pop()
+        if node[0] == CUT:
+            waiting.append(node[3])
+            waiting.append(node[4])
+        elif node[0] == PART:
+            parts.append(node[1])
+    return parts
 
 
-class Plan:
-    """Sheets that hold all parts, as pairs of kind and tree; put on the cheapest that do."""
+class SheetPlan:
+    """Sheets that hold all parts, as pairs of kind and tree; put on the cheapest that do.
+
+    Attributes
+    ----------
+    weight : int
+        Cost and number of sheets in one number: the smaller, the better.
+    """
 
     def __init__(self, problem: "Sheets", sheets: "list[tuple[int, Node]]") -> None:
         self.problem = problem
         self.sheets = sheets if len(problem.rooms) == 1 else downsized(problem, sheets)
         self.weight = sum([problem.weights[kind] for kind, _ in self.sheets])
+        self._largest_rest = -1
+        self._crowding = -1
 
     def used(self) -> "list[int]":
         """Return how many sheets of each kind are cut."""
@@ -81,16 +98,21 @@ class Plan:
 
     def largest_rest(self) -> int:
         """Return the largest area that one cut frees from a sheet's end or side."""
-        return max([_rest(self.problem, kind, Tree(root)) for kind, root in self.sheets])
+        if self._largest_rest < 0:
+            rests = [_rest(self.problem, kind, Tree(root)) for kind, root in self.sheets]
+            self._largest_rest = max(rests)
+        return self._largest_rest
 
     def crowding(self) -> int:
         """Return the sum of the squares of the area used in each sheet: least where all are alike.
 
         The more a plan crowds into some sheets, the nearer is another one to empty.
         """
-        areas = self.problem.areas
-        used = [sum([areas[part] for part in Tree(root).parts()]) for _, root in self.sheets]
-        return sum([area * area for area in used])
+        if self._crowding < 0:
+            areas = self.problem.areas
+            used = [sum([areas[part] for part in parts_in(root)]) for _, root in self.sheets]
+            self._crowding = sum([area * area for area in used])
+        return self._crowding
 
 
 def _rest(problem: "Sheets", kind: int, tree: Tree) -> int:
