@@ -47,7 +47,8 @@ LETTERS = """
     const [red, green, blue] = color.match(/[\\d.]+/g).map(Number).map(channel);
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
   };
-  return [...document.querySelectorAll("svg text")].map((text) => {
+  const shown = [...document.querySelectorAll("svg text")].filter((text) => text.checkVisibility());
+  return shown.map((text) => {
     const { fill, stroke } = getComputedStyle(text);
     const ground = text.closest(".tag, .strip")?.querySelector("rect");
     const under = stroke === "none" && ground ? getComputedStyle(ground).fill : stroke;
