@@ -53,7 +53,7 @@ export function ruleStrip({ tick, per }: Ticked, units: Units): TemplateResult |
   const scale = (WIDTH - 2 * EDGE) / 2 / ruler.reach;
   const x = (value: number): number => Math.round((WIDTH / 2 + (value - middle) * scale) * 10) / 10;
   const low = at >= 0 ? Math.max(middle - ruler.reach, 0) : middle - ruler.reach;
-  return html`<svg class="ruleStrip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
+  return html`<svg class="strip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
     <rect class="tape" x=${x(low)} y=${TOP} width=${WIDTH - x(low)} height=${BOTTOM - TOP}></rect>
     ${ticks(ruler, low, middle + ruler.reach, x, x(at))}
     <path class="edge" d="M${x(low)} ${TOP}H${WIDTH}"></path>
