@@ -18,6 +18,7 @@ _WORDS = {
     413: f"The request is too large: send at most {MOST_BYTES // 1024} KB.",
     415: "Send the inputs as JSON, with Content-Type: application/json.",
     500: "Longpoint made a mistake here, and its log says where. Nothing was kept or changed.",
+    503: "Another search is under way: ask again in a few seconds. All else is answered meanwhile.",
 }
 
 

@@ -14,6 +14,10 @@ from longpoint.trade.refusal import FieldError, Refusal
 from .errors import JsonParser
 from .forms import ScaleQuery
 from .replies.job import Job
+from .search_gate import BUSY, last_of
+
+FREE = 100
+"""Steps of a job that need no place of their own, about one for a question."""
 
 
 class JobBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
@@ -46,11 +50,10 @@ def make_job_blueprint() -> JobBlueprint:
     @blueprint.arguments(ScaleQuery, location="query")
     @blueprint.arguments(JobDocument)
     @blueprint.response(200, Job)
+    @blueprint.alt_response(503, **BUSY)
     def post_job(scale: Scale, document: dict[str, Any]) -> Response:
-        whole: dict[str, Any] = {}
         try:
-            for reply in job_replies(document, scale):
-                whole = reply
+            whole = last_of(job_replies(document, scale), FREE)
         except Refusal as refusal:
             abort(422, errors={"json": by_place(refusal.errors)})
         return jsonify(whole)

@@ -1,5 +1,6 @@
 """The routes: the shelf, each tool's declaration, each tool's answer."""
 
+from collections.abc import Callable
 from typing import Any
 
 from flask import Response, jsonify
@@ -15,6 +16,12 @@ from . import replies
 from .errors import JsonParser
 from .fields import nested
 from .forms import ScaleQuery, form_of
+from .search_gate import BUSY, last_of
+
+FREE = 1
+"""Answers beyond the first that need no place of their own: what is quickly planned never waits."""
+
+View = Callable[..., Response]
 
 
 class ToolBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
@@ -64,12 +71,21 @@ def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
     @blueprint.arguments(ScaleQuery, location="query")
     @blueprint.arguments(form_of(tool), example=tool.example)
     @blueprint.response(200, replies.Answer)
+    @_may_be_busy(blueprint, tool)
     def post_inputs(scale: Scale, inputs: dict[str, Any]) -> Response:
         try:
-            answer = tool.answer(inputs, scale)
+            answer = last_of(tool.answers(tool.read(inputs, scale), scale), FREE)
         except Refusal as refusal:
             abort(422, errors={"json": nested(refusal.errors)})
         return jsonify(answer)
+
+
+def _may_be_busy(blueprint: ToolBlueprint, tool: Tool) -> Callable[[View], View]:
+    """Return what describes the 503 of a tool that searches."""
+    if tool.search is None:
+        return lambda view: view
+    described: Callable[[View], View] = blueprint.alt_response(503, **BUSY)
+    return described
 
 
 def _told(tool: Tool) -> str:
