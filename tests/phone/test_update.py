@@ -96,6 +96,7 @@ def test_a_broken_version_never_takes_over(
     assert first in version(page)
     host.stop()
     page.reload()
+    app.put("#field-fit", "inside")
     app.enter("Opening width", "30")
     app.enter("Opening height", "40")
     app.enter("Trim width", "2")
