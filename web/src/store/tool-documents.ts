@@ -82,10 +82,18 @@ export class ToolDocuments {
     }
   }
 
-  /** What is set aside here and unknown to a form that came from an address or an earlier answer. */
-  private forgotten({ aside }: KeptForm): SetAside[] {
-    const known = [...aside.map(({ path }) => path), ...this.declaration.inputs.map(({ name }) => name)];
-    return asideIn(this.form.body).filter(({ path }) => !known.includes(path));
+  /**
+   * What is kept, not understood, and no part of a form that came from an address or an earlier
+   * answer. Under older rules names have other meanings: such a form gives way whole.
+   */
+  private forgotten({ inputs, aside }: KeptForm): SetAside[] {
+    const { version, inputs: asked } = this.declaration;
+    const { body, bodySchema } = this.form;
+    const names = asked.map(({ name }) => name);
+    const known = [...aside.map(({ path }) => path), ...names, ...Object.keys(inputs)];
+    const kept = bodySchema === version ? Object.entries(readForm(body, version, isNone).inputs) : [];
+    const unknown = [...asideIn(body), ...kept.map(([path, value]) => ({ path, value }))];
+    return unknown.filter(({ path }) => !known.includes(path));
   }
 
   /** Calls `listener` when form or list is changed other than by `edited`; returns how to stop that. */
@@ -117,6 +125,8 @@ function inForm({ paths, collision }: DocumentChange, fieldAt: (path: Path) => s
   const fields = [...new Set(collision.paths.map(fieldAt))].filter(Boolean);
   return { isOther, collision: { ...collision, fields } };
 }
+
+const isNone = (): boolean => false;
 
 function rowsUnder(name: string, body: JsonObject): RawInputs {
   const rows: RawRow[] = readRows(body);
