@@ -204,17 +204,21 @@ def test_answers_from_a_file_join_those_here(page: Page) -> None:
     assert [each["at"] for each in kept] == list(range(31, 11, -1))
 
 
-def test_two_hundred_jobs_are_listed(page: Page) -> None:
+def test_jobs_are_listed_by_their_titles_the_last_written_first(page: Page) -> None:
     work = """
-      const entries = Array.from({ length: 40 }, (_, at) => ({
-        id: `${at}`, tool: "door-set", typed_in: "in", inputs: { width: "27 13/16", height: "60" },
-      }));
-      for (let at = 0; at < 200; at += 1) {
-        const job = await store.openDocument("job", `job ${at}`);
-        job.change({ title: `Job ${at}`, items: [{ id: "one", entries }] }, "in");
-        job.close();
+      let now = 1.7e12;
+      Date.now = () => (now += 1);
+      for (const title of ["Boot room", "Pantry", "Porch"]) {
+        const job = await store.openDocument("job", title);
+        job.change({ title, items: [] }, "in");
+        await store.flushed();
       }
-      await store.flushed();
-      return (await store.listDocuments("job")).map(({ body }) => body.title).sort();
+      const pantry = await store.openDocument("job", "Pantry");
+      pantry.change({ title: "Larder", items: [] }, "in");
+      await store.deleteDocument("job", "Boot room");
+      return (await store.listTitles("job")).map(({ id, title }) => [id, title]);
     """
-    assert do(page, work) == sorted(f"Job {at}" for at in range(200))
+    assert do(page, work) == [["Pantry", "Larder"], ["Porch", "Porch"]]
+    do(page, "await store.undeleteDocument('job', 'Boot room')")
+    titles = do(page, "return store.listTitles('job')")
+    assert [each["title"] for each in titles] == ["Boot room", "Larder", "Porch"]

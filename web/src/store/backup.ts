@@ -128,7 +128,7 @@ export async function importAll(text: string): Promise<BroughtBack> {
 }
 
 async function bringBack(tx: Writing, document: DocumentRecord): Promise<void> {
-  const { kind, id, units, schema, body, deleted, revision: _, step: __, ...others } = document;
+  const { kind, id, units, schema, body, deleted, revision: _, step: __, listed: ___, ...others } = document;
   const opened = await Opened.of(tx, { kind, id, schema: Infinity });
   const isHere = opened.revision > 0 && !opened.isDeleted;
   if (isHere && deleted !== undefined) return;

@@ -20,6 +20,29 @@ export function listDocuments(kind: string, isDeleted = false): Promise<Document
   });
 }
 
+export interface Title {
+  id: string;
+  title: string;
+  /** When it was written last, in milliseconds since 1970. */
+  at: number;
+}
+
+/** Returns what documents of a kind are called, those written last first; no body is read. */
+export function listTitles(kind: string): Promise<Title[]> {
+  return inTurn(() =>
+    reading(["documents"], async (tx) => {
+      const titles: Title[] = [];
+      const all = IDBKeyRange.bound([kind], [kind, []]);
+      let cursor = await tx.objectStore("documents").index("listed").openKeyCursor(all, "prev");
+      for (; cursor; cursor = await cursor.continue()) {
+        const [[, at, title], [, id]] = [cursor.key, cursor.primaryKey];
+        titles.push({ id, title, at });
+      }
+      return titles;
+    }),
+  );
+}
+
 /** Deletes a document; for 30 days it can be had back. */
 export function deleteDocument(kind: string, id: string): Promise<void> {
   return mark([kind, id], Date.now());

@@ -23,6 +23,7 @@ function drop(): void {
 function createTables(database: Database): void {
   const documents = database.createObjectStore("documents", { keyPath: ["kind", "id"] });
   documents.createIndex("deleted", "deleted");
+  documents.createIndex("listed", "listed");
   database.createObjectStore("history", { keyPath: ["kind", "id", "step"] });
 }
 

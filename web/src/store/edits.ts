@@ -27,7 +27,7 @@ export type Edit = Put | Splice;
 
 /** Returns the edits that make `after` of `before`, none where they are the same. */
 export function editsBetween(before: Maybe, after: Maybe, path: Path = []): Edit[] {
-  if (isSame(before, after)) return [];
+  if (before === after) return [];
   if (isObject(before) && isObject(after)) {
     return namesOf(before, after).flatMap((name) =>
       editsBetween(heldUnder(before, name), heldUnder(after, name), [...path, name]),

@@ -1,8 +1,8 @@
 /** One document at work within one transaction, with its history. */
-import { faultOf } from "./check";
+import { faultOf, MOST } from "./check";
 import { StoreFault, type Reading, type Writing } from "./database";
 import { editsBetween, undoing, withEdits } from "./edits";
-import { isObject, type JsonObject } from "./json";
+import { heldUnder, isObject, type JsonObject } from "./json";
 import { hasHistory } from "./kinds";
 import { isStep, typedOn } from "./steps";
 import type { DocumentRecord, HistoryRecord, Key, State } from "./tables";
@@ -135,11 +135,19 @@ export class Opened {
   }
 
   async put(): Promise<Stored> {
-    this.record = { ...this.record, revision: this.record.revision + 1 };
+    this.record = listed({ ...this.record, revision: this.record.revision + 1 });
     await this.tx.objectStore("documents").put(this.record);
     const found = await ways(this.tx as unknown as Tx, this.record);
     return { revision: this.revision, state: this.state, ...found };
   }
+}
+
+/** A document with a title is found by it without its body being read. */
+function listed({ listed: _, ...record }: DocumentRecord): DocumentRecord {
+  const { kind, body, deleted } = record;
+  const title = heldUnder(body, "title");
+  if (typeof title !== "string" || deleted !== undefined) return record;
+  return { ...record, listed: [kind, Date.now(), title.slice(0, MOST.name)] };
 }
 
 function stepsFrom(key: Key, step: number): IDBKeyRange {

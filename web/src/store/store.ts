@@ -9,7 +9,7 @@ export { StoreFault } from "./database";
 export {
   openDocument, type Collision, type DocumentChange, type DocumentHandle,
 } from "./documents";
-export { deleteDocument, listDocuments, purgeDeleted, undeleteDocument } from "./collection";
+export { deleteDocument, listDocuments, listTitles, purgeDeleted, undeleteDocument } from "./collection";
 export { ToolDocuments, type FormChange, type FormCollision } from "./tool-documents";
 export type { KeptForm } from "./form-body";
 export { keepAnswer, keptAnswers, type KeptAnswer } from "./answer-history";

@@ -28,6 +28,8 @@ export interface DocumentRecord extends State {
   step: number;
   /** When it was deleted, in milliseconds since 1970; it can be had back for a while. */
   deleted?: number;
+  /** By what it is listed without being read: its kind, when it was written, its title. */
+  listed?: [kind: string, at: number, title: string];
 }
 
 /** One change of a document, in its history. */
@@ -45,6 +47,6 @@ export interface HistoryRecord {
 }
 
 export interface Tables extends DBSchema {
-  documents: { key: Key; value: DocumentRecord; indexes: { deleted: number } };
+  documents: { key: Key; value: DocumentRecord; indexes: { deleted: number; listed: [string, number, string] } };
   history: { key: [...Key, number]; value: HistoryRecord };
 }
