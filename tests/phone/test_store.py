@@ -204,6 +204,50 @@ def test_answers_from_a_file_join_those_here(page: Page) -> None:
     assert [each["at"] for each in kept] == list(range(31, 11, -1))
 
 
+def leave(page: Page, base: Any, body: Any, revision: int) -> None:
+    """Put what a page left that was killed with this body typed on top of that one."""
+    state = {"units": "in", "schema": 1}
+    before = {"revision": revision, "state": state | {"body": base}}
+    how = {"words": "", "by": "killed", "count": 1, "at": 1.7e12}
+    change = how | {"state": state | {"body": body}}
+    left = [{"key": ["job", "one"], "schema": 1, "base": before, "changes": [change]}]
+    work = "localStorage.setItem('longpoint unwritten killed', JSON.stringify(left))"
+    do(page, work, left=left)
+
+
+def test_what_a_killed_page_left_is_joined_with_what_came_after(page: Page, address: str) -> None:
+    write(page, {"title": "Boot room"})
+    write(page, {"title": "Boot room", "note": "oak"})
+    leave(page, {"title": "Boot room"}, {"title": "Boot room", "count": 2}, 1)
+    for _ in range(2):
+        run_store(page, address)
+        do(page, "await store.flushed()")
+        assert kept_documents(page)["job", "one"]["body"] == {
+            "title": "Boot room",
+            "note": "oak",
+            "count": 2,
+        }
+
+
+def test_what_a_killed_page_left_gives_way_to_what_was_typed_since(
+    page: Page, address: str
+) -> None:
+    write(page, {"title": "Boot room"})
+    write(page, {"title": "Pantry"}, "Title")
+    leave(page, {"title": "Boot room"}, {"title": "Porch"}, 1)
+    run_store(page, address)
+    work = """
+      const job = await store.openDocument("job", "one");
+      const said = [job.body.title];
+      for (const way of ["undo", "undo", "undo"]) {
+        await job[way]();
+        said.push(job.body.title);
+      }
+      return said;
+    """
+    assert do(page, work) == ["Pantry", "Porch", "Pantry", "Boot room"]
+
+
 def test_jobs_are_listed_by_their_titles_the_last_written_first(page: Page) -> None:
     work = """
       let now = 1.7e12;

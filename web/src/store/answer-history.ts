@@ -1,8 +1,9 @@
 /** The last answers of each tool, to be called back with their inputs. */
 import type { RawInputs, Scale } from "../contract/contract";
 import { isScale, isTime } from "./check";
-import { openDocument, type DocumentHandle } from "./documents";
+import { openDocument } from "./documents";
 import { sorted } from "./form-body";
+import type { DocumentHandle } from "./handle";
 import { heldUnder, isObject, isSame, type Json, type JsonObject } from "./json";
 import { lastAnswers } from "./kinds";
 import { flushed } from "./queue";

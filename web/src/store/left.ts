@@ -5,7 +5,9 @@
  */
 import { faultOf, isTime, isUnits, parsed } from "./check";
 import { unwritten, readAgain } from "./documents";
+import { StoreFault } from "./database";
 import { isObject } from "./json";
+import { hasHistory } from "./kinds";
 import { inTurn, storageFault } from "./queue";
 import type { DocumentRecord, Key, State } from "./tables";
 import { PAGE, tellOthers } from "./tabs";
@@ -48,13 +50,31 @@ function takeUp(): void {
 async function writeLeft(name: string): Promise<void> {
   const text = localStorage.getItem(name) ?? "[]";
   const left = name === PREFIX ? await leftBy1(text) : leftIn(text);
-  for (const { key: [kind, id], schema, base, changes } of left) {
-    await writeChanges({ kind, id, schema, base, changes, isLeft: true });
-  }
+  for (const each of left) await writeOne(each);
   // Whoever goes on typing in a page that is there again leaves it anew.
   if (localStorage.getItem(name) === text) localStorage.removeItem(name);
   tellOthers(left.map(({ key }) => key));
   readAgain(left.map(({ key }) => key));
+}
+
+const OTHER_STANDS =
+  "A window that was closed while it was typed in left something else than stands here. Undo brings that back.";
+
+/**
+ * What was typed in another window since is later: it stands, and what was left comes before it in
+ * the history.
+ */
+async function writeOne({ key: [kind, id], schema, base, changes }: Left): Promise<void> {
+  const [change] = changes;
+  if (!change) return;
+  const { collisions, revision, state, other } = await writeChanges({
+    kind, id, schema, base, changes, isLeft: true,
+  });
+  if (collisions.length === 0) return;
+  const later = { state: other, words: "", by: PAGE, count: 0, at: Date.now() };
+  const moved = { revision, state };
+  await writeChanges({ kind, id, schema, base: moved, changes: [later], isLeft: false });
+  if (hasHistory(kind)) storageFault(new StoreFault(OTHER_STANDS));
 }
 
 function leftIn(text: string): Left[] {

@@ -1,6 +1,7 @@
 /** How the person wants things shown. */
 import type { Step, Units } from "../contract/contract";
-import { openDocument, type DocumentHandle } from "./documents";
+import { openDocument } from "./documents";
+import type { DocumentHandle } from "./handle";
 import type { JsonObject } from "./json";
 
 export interface Settings {

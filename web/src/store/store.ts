@@ -6,9 +6,8 @@
 import "./left";
 
 export { StoreFault } from "./database";
-export {
-  openDocument, type Collision, type DocumentChange, type DocumentHandle,
-} from "./documents";
+export { openDocument } from "./documents";
+export type { Collision, DocumentChange, DocumentHandle } from "./handle";
 export { deleteDocument, listDocuments, listTitles, purgeDeleted, undeleteDocument } from "./collection";
 export { ToolDocuments, type FormChange, type FormCollision } from "./tool-documents";
 export type { KeptForm } from "./form-body";

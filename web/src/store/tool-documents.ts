@@ -1,8 +1,9 @@
 /** What is kept for one open tool: its form, and the person's lists that it asks for. */
 import type { Declaration, Raw, RawInputs, RawRow, SetAside, Units } from "../contract/contract";
 import { isUnits } from "./check";
-import { openDocument, type Collision, type DocumentChange, type DocumentHandle } from "./documents";
+import { openDocument } from "./documents";
 import type { Path } from "./edits";
+import type { Collision, DocumentChange, DocumentHandle } from "./handle";
 import { asideIn, readForm, readRows, writtenForm, type KeptForm } from "./form-body";
 import { heldUnder, isSame, type Json, type JsonObject } from "./json";
 import { listsIn, ownInputs } from "./lists";
