@@ -229,6 +229,25 @@ def test_what_a_killed_page_left_is_joined_with_what_came_after(page: Page, addr
         }
 
 
+def test_what_a_killed_page_had_written_without_hearing_of_it(page: Page, address: str) -> None:
+    """Typed: 27, then 27 13/16; the first was written, and the page went before it knew."""
+    write(page, {"title": "27"})
+    (step,) = history(page)
+    leave(page, {}, {"title": "27 13/16"}, 0)
+    work = """
+      const name = "longpoint unwritten killed";
+      const [left] = JSON.parse(localStorage.getItem(name));
+      const [last] = left.changes;
+      const state = { ...last.state, body: { title: "27" } };
+      left.changes = [{ ...last, by, count, state }, { ...last, by, count: count + 1 }];
+      localStorage.setItem(name, JSON.stringify([left]));
+    """
+    do(page, work, by=step["by"], count=step["count"])
+    run_store(page, address)
+    do(page, "await store.flushed()")
+    assert kept_documents(page)["job", "one"]["body"] == {"title": "27 13/16"}
+
+
 def test_what_a_killed_page_left_gives_way_to_what_was_typed_since(
     page: Page, address: str
 ) -> None:

@@ -25,14 +25,26 @@ interface Left {
   changes: Change[];
 }
 
-/** Leaves what is not surely written yet, and takes away what has been written since. */
+/**
+ * Leaves what is not surely written yet, and takes away what has been written since.
+ *
+ * Every change that waits is left, since the first of them may be written already; where there is
+ * no room for them all, the last, which says everything.
+ */
 function leave(): void {
+  const left = unwritten();
+  const last = left.map((each) => ({ ...each, changes: each.changes.slice(-1) }));
+  if (!isPut(left)) isPut(last);
+}
+
+function isPut(left: Left[]): boolean {
   try {
-    const left = unwritten().map((each) => ({ ...each, changes: each.changes.slice(-1) }));
     if (left.length > 0) localStorage.setItem(OWN, JSON.stringify(left));
     else localStorage.removeItem(OWN);
+    return true;
   } catch (error) {
     console.warn(error);
+    return false;
   }
 }
 
@@ -65,8 +77,6 @@ const OTHER_STANDS =
  * the history.
  */
 async function writeOne({ key: [kind, id], schema, base, changes }: Left): Promise<void> {
-  const [change] = changes;
-  if (!change) return;
   const { collisions, revision, state, other } = await writeChanges({
     kind, id, schema, base, changes, isLeft: true,
   });

@@ -45,8 +45,8 @@ export async function writeChanges(work: Work): Promise<Written> {
     const opened = await Opened.of(tx, work, work.base?.state);
     const joined = new Joined(work.base, opened.revision);
     for (const change of work.changes) {
-      if (work.isLeft && (await opened.has(change))) continue;
-      await opened.goTo(joined.with(change.state, opened.state), change);
+      if (work.isLeft && (await opened.has(change))) joined.skip(change.state);
+      else await opened.goTo(joined.with(change.state, opened.state), change);
     }
     // Deleted in one page and typed on in another: what is typed stays.
     opened.setDeleted(null);
@@ -76,6 +76,11 @@ class Joined {
     this.from = mine;
     this.collisions.push(...collisions);
     return value as unknown as State;
+  }
+
+  /** A change that is written already is what the next one was made to. */
+  skip(mine: State): void {
+    this.from = mine;
   }
 
   result(stands: State): { collisions: Path[]; other: State } {
