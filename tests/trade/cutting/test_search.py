@@ -5,11 +5,13 @@ import random
 import pytest
 
 from longpoint.trade.cutting.problem import Cutting
-from longpoint.trade.cutting.search import StickSearch
+from longpoint.trade.cutting.search import MOST, StickSearch
 from tests.trade.cutting.oracle import TooMany, least_weight, sticks_at_least
-from tests.trade.cutting.published import PUBLISHED, Published
+from tests.trade.cutting.published import PUBLISHED, T120_01, Published, listed
 
-RANDOM = 210
+RANDOM = 150
+SLACK = 100000
+"""Steps that a search may overrun its limit by: those between two looks at it."""
 LENGTHS = [72, 84, 96, 120, 144, 168, 192]
 
 
@@ -51,6 +53,15 @@ def test_fewer_sticks_than_published_are_impossible(published: Published) -> Non
     """HiGHS on another model than ours says so: all these round up from their relaxation."""
     pieces = [piece + published.kerf for piece in published.pieces]
     assert sticks_at_least(pieces, published.room + published.kerf) == published.fewest
+
+
+def test_triplets_too_many_to_solve_end_with_a_true_bound() -> None:
+    """t120_01: 120 pieces fill 40 sticks without waste (published)."""
+    search = planned(of_one_stick(Published("t120_01", 1000, 0, listed(T120_01), 40)))
+    assert search.bound % search.problem.per_cost == 40
+    assert 40 <= sum(search.plan.used()) <= 41
+    assert search.proved == (sum(search.plan.used()) == 40)
+    assert search.work.done <= MOST + SLACK
 
 
 def made_up(seed: int) -> Cutting:
@@ -97,7 +108,7 @@ def test_random_problems_against_highs() -> None:
         assert not search.proved or search.plan.weight == least, f"seed {seed}"
         dearest = max(problem.costs[kind] for kind in problem.kinds)
         assert search.plan.weight - least <= dearest * problem.per_cost + 1, f"seed {seed}"
-    assert best >= 0.95 * compared, f"{best} of {compared} are the best plan"
+    assert best >= 0.98 * compared, f"{best} of {compared} are the best plan"
 
 
 def test_pieces_that_only_a_scarce_stick_holds() -> None:

@@ -1,6 +1,7 @@
 """What must always hold of panels out of sheets, checked by shapely and by a blind saw."""
 
 import itertools
+import random
 from collections import Counter
 from fractions import Fraction
 from typing import Any
@@ -114,6 +115,33 @@ def test_few_parts_are_planned_as_well_as_can_be(
     assert figure(found, "proved") == "yes"
     assert figure(found, "sheets_used") == fewest_sheets(tuple(sizes), 6, 5, kerf, turn)
     check(found, parts, kerf, 0)
+
+
+def cut_apart(chance: random.Random, long: int, wide: int, number: int) -> list[tuple[int, int]]:
+    """Cut a sheet right through again and again, a kerf of 1 each; sides in eighths."""
+    pieces = [(long, wide)]
+    while len(pieces) < number:
+        at = max(range(len(pieces)), key=lambda at: pieces[at][0] * pieces[at][1])
+        long, wide = pieces.pop(at)
+        if chance.random() < long / (long + wide):
+            cut = chance.randint(long // 5, long - long // 5)
+            pieces += [(cut, wide), (long - cut - 1, wide)]
+        else:
+            cut = chance.randint(wide // 5, wide - wide // 5)
+            pieces += [(long, cut), (long, wide - cut - 1)]
+    return pieces
+
+
+@pytest.mark.parametrize("seed", range(12))
+@pytest.mark.parametrize("sheets", [1, 2])
+def test_sheets_cut_apart_go_together_again(seed: int, sheets: int) -> None:
+    """Hand work: what came out of so many sheets without waste fits so many, and no fewer."""
+    chance = random.Random(seed)
+    sizes = [size for _ in range(sheets) for size in cut_apart(chance, 768, 384, 8 // sheets)]
+    parts = [{"length": long / 8, "width": wide / 8, "grain": "any"} for long, wide in sizes]
+    found = plan([part | {"count": 1} for part in parts], keep=1)
+    assert (figure(found, "sheets_used"), figure(found, "proved")) == (sheets, "yes")
+    assert figure(found, "cuts") >= len(parts) - sheets
 
 
 # Published instances: Beasley 1985 (gcut), Christofides and Whitlock 1977 (cgcut), Wang 1983,
