@@ -24,6 +24,7 @@ import { earlierSheet } from "./earlier-answers";
 import "./place";
 import type { Start } from "../form/controller";
 import { onToast, toast, type Toast } from "../parts/toast";
+import { sayReadyOnce } from "./ready";
 import { chipWords, settingsSheet } from "./settings";
 import "./tool";
 import type { ToolScreen } from "./tool";
@@ -290,17 +291,4 @@ export class App extends LitElement {
     if (route?.tool) history.replaceState(null, "", hashOf(route.place, route.tool.declaration.slug));
     await this.open();
   }
-}
-
-const READY = "longpoint ready offline";
-
-/** Said once on a device; where even that can't be noted, it may be said again. */
-function sayReadyOnce(): void {
-  try {
-    if (localStorage.getItem(READY)) return;
-    localStorage.setItem(READY, "said");
-  } catch (error) {
-    console.warn(error);
-  }
-  toast("Ready offline: everything here works with no signal.");
 }
