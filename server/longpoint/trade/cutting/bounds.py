@@ -45,8 +45,11 @@ def weighed_bounds(problem: "Cutting", work: "Work") -> "Iterator[int]":
     length = max(problem.rooms)
     for way in ways_to_weigh(problem.sizes, length, MOST_CUTOFFS):
         holds = [weighed(room, length, way) for room in problem.rooms]
-        work.add(2 * len(problem.sizes))
+        bound = 0
         if min(holds) > 0:
             heavy = [weighed(size, length, way) for size in problem.sizes]
             total = sum([weight * number for weight, number in zip(heavy, problem.wanted)])
-            yield least_weight(problem, holds, total)
+            bound = least_weight(problem, holds, total)
+            work.add(2 * len(problem.sizes))
+        work.add(10 * len(holds))
+        yield bound

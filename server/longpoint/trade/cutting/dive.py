@@ -88,7 +88,8 @@ class Dive:
         """Complete what is cut so far, and keep the plan if it is the best."""
         for fuller in (False, True):
             filling = Filling(self.problem, self.left, self.sticks, self.work)
-            yield from filling.run((self.problem.by_worth, fuller, True))
+            kinds = self.problem.by_worth
+            yield from filling.run((kinds, fuller, True, len(kinds)))
             if not filling.ran_out:
                 self.best = better(self.best, self.rows + filling.rows, self.problem)
                 self.work.add(10 * len(self.best.rows))

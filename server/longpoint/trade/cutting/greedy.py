@@ -14,11 +14,12 @@ if TYPE_CHECKING:
     from .problem import Cutting, Pattern
 
     # Kinds to cut from; whether each stick is filled as full as goes or longest piece first;
-    # whether only sticks are looked at that hold the longest piece still wanted.
-    Way = tuple[list[int], bool, bool]
+    # whether only sticks are looked at that hold the longest piece still wanted; how many kinds
+    # are tried for the next stick.
+    Way = tuple[list[int], bool, bool, int]
 
-MOST_LOOKED = 5
-"""Kinds of stick that are tried for the next stick."""
+FEW = 3
+"""Kinds of stick that the very first plan tries for the next stick, so that it is there soon."""
 MOST_ALONE = 6
 """Kinds of stick that are tried as the only one bought."""
 
@@ -87,7 +88,7 @@ class Filling:
             yield None
 
     def _cheapest(self, way: "Way") -> "tuple[int, Pattern] | None":
-        kinds, fuller, longest = way
+        kinds, fuller, longest, most = way
         problem, wanted = self.problem, self.wanted
         need = problem.sizes[wanted.first()] if longest else 0
         best, best_weight, best_yield, looked = None, 0, 1, 0
@@ -96,7 +97,7 @@ class Filling:
             # Those that give most for their weight come first: quite full, the next one must win.
             if best is not None and weight * best_yield >= best_weight * room:
                 break
-            if looked == MOST_LOOKED:
+            if looked == most:
                 break
             wanted.steps += 15
             if self.sticks[kind] == 0 or room < need:
@@ -111,10 +112,11 @@ class Filling:
 
 def ways(problem: "Cutting") -> "Iterator[Way]":
     """Give the ways to make a plan in one go, the quickest first."""
+    yield problem.by_worth, False, True, FEW
     for kinds in menus(problem):
         for longest in (True, False):
             for fuller in (False, True):
-                yield kinds, fuller, longest
+                yield kinds, fuller, longest, len(kinds)
 
 
 def menus(problem: "Cutting") -> "list[list[int]]":

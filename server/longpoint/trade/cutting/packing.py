@@ -11,6 +11,8 @@ if TYPE_CHECKING:
     from .problem import Cutting, Pattern
 
 MOST_SEEN = 4000
+NONE_YET: "tuple[int, Pattern]" = (-1, ())
+"""In place of a choice: there may be more, but this is a good time to pause."""
 MOST_BITS = 1 << 17
 """Bits of all sums of a stick together: as many sticks as are open at a time keep theirs."""
 MOST_STEPS = 2000
@@ -52,10 +54,12 @@ class Packing:
         chosen: list[tuple[int, Pattern]] = []
         open_choices = [self._choices()]
         while open_choices and nodes:
-            nodes -= 1
-            self.work.add(40 + 2 * len(self.left))
             yield None
             choice = next(open_choices[-1], None)
+            if choice == NONE_YET:
+                continue
+            nodes -= 1
+            self.work.add(40 + 2 * len(self.left))
             if choice is None:
                 open_choices.pop()
                 if chosen:
@@ -101,6 +105,7 @@ class Packing:
                 filling = Maximal(self.problem.sizes, self.left, first, room, self.spare)
                 for pattern in filling.run(self.work):
                     yield kind, pattern
+                yield NONE_YET
 
 
 class Maximal:
@@ -137,7 +142,7 @@ class Maximal:
                 at += 1
                 steps += 1
             if at == last and room <= self.spare:
-                work.add(last)
+                steps += last // 4
                 if _nothing_fits(size, number, take, room):
                     work.add(4 * steps)
                     steps = 0

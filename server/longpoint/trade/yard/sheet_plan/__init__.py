@@ -196,10 +196,10 @@ TOOL = Tool(
                     "size",
                     "Size",
                     [
-                        ("own", "length and width below"),
-                        ("96x48", "96 x 48 in, 4 x 8 ft"),
-                        ("97x49", "97 x 49 in, oversize"),
-                        ("120x60", "120 x 60 in, 5 x 10 ft"),
+                        ("own", "own size"),
+                        ("96x48", "96 x 48, 4 x 8 ft"),
+                        ("97x49", "97 x 49, oversize"),
+                        ("120x60", "120 x 60, 5 x 10 ft"),
                     ],
                     default="own",
                 ),
@@ -257,7 +257,7 @@ TOOL = Tool(
             {"name": "Back", "length": "34 1/2", "width": "28", "count": 1},
             {"name": "Shelf", "length": "33", "width": "12", "count": 2, "grain": "any"},
         ],
-        "sheets": [{"length": "96", "width": "48"}],
+        "sheets": [{"size": "96x48"}],
     },
     cautions=[
         SAW,
