@@ -47,9 +47,10 @@ async function addScripts(site, assets, catalog) {
   const modules = { assets: { ...assets, worker }, catalog: { catalog } };
   const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
   const scripts = await bundleTogether(entries, modules);
+  for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);
   const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
-  const paths = scripts.map(({ name, path, text }) => [name, site.add(path, text)]);
-  return { ...Object.fromEntries(paths), style };
+  const preloads = scripts.first.map((path) => `<link rel="modulepreload" href="${path}">`);
+  return { ...scripts.entries, style, preloads: preloads.join("\n    ") };
 }
 
 /** @param {Site} site */

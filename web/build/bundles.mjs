@@ -74,25 +74,49 @@ export async function bundle(entry, { format = "esm", modules = {} } = {}) {
 /**
  * Bundle several entries that share what they have in common.
  *
- * The shared part is a file that the others import by name, so here the bundler makes the names.
+ * What a page opens later (`import()`) is in files of its own. Shared files are imported by name, so
+ * here the bundler makes the names; `first` are those that the entries can't start without.
  *
  * @param {{[name: string]: string}} entries
  * @param {Modules} modules
- * @returns {Promise<{name: string, path: string, text: string}[]>} by entry name, or "shared"
+ * @returns {Promise<{files: {[path: string]: string}, entries: Paths, first: string[]}>}
+ * @typedef {{[name: string]: string}} Paths paths in the site by the name of the entry
  */
 export async function bundleTogether(entries, modules) {
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     ...common(modules),
     entryPoints: Object.entries(entries).map(([out, from]) => ({ in: from, out })),
     format: "esm",
     splitting: true,
+    metafile: true,
     entryNames: "assets/[name]-[hash]",
-    chunkNames: "assets/shared-[hash]",
+    chunkNames: "assets/[name]-[hash]",
   });
-  return outputFiles.map(({ path, text }) => {
-    const file = basename(path);
-    return { name: file.slice(0, file.lastIndexOf("-")), path: `assets/${file}`, text };
-  });
+  const files = outputFiles.map(({ path, text }) => [inSite(path), text]);
+  const found = Object.keys(entries).map((name) => [
+    name,
+    files.map(([path]) => path ?? "").find((path) => path.startsWith(`assets/${name}-`)) ?? "",
+  ]);
+  const paths = Object.fromEntries(found);
+  return { files: Object.fromEntries(files), entries: paths, first: startingWith(Object.values(paths), metafile) };
+}
+
+/** @param {string} path of an output file */
+const inSite = (path) => `assets/${basename(path)}`;
+
+/**
+ * Return the files that are imported before any of these can run, each once.
+ * @param {string[]} paths
+ * @param {import("esbuild").Metafile} metafile
+ */
+function startingWith(paths, metafile) {
+  const outputs = new Map(Object.entries(metafile.outputs).map(([path, output]) => [inSite(path), output]));
+  const found = new Set(paths);
+  for (const path of found) {
+    const imports = outputs.get(path)?.imports ?? [];
+    for (const each of imports) if (each.kind === "import-statement") found.add(inSite(each.path));
+  }
+  return [...found].filter((path) => !paths.includes(path));
 }
 
 /**
