@@ -140,6 +140,14 @@ class Scale:
             return _decimal(tick, self.per()) + " mm"
         return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step)
 
+    def number(self, inches: float) -> str:
+        """Return a length rounded and without its unit, where one that follows names it.
+
+        >>> Scale("mm").number(0.375), Scale().number(0.375)
+        ('10', '3/8')
+        """
+        return self.bare(inches).replace(" mm", "")
+
     def said(self, inches: float) -> str:
         """Return a length with its unit, whatever the units in force: ``27 13/16 in shy``."""
         unit = " in" if self.units == "in" else ""

@@ -8,9 +8,12 @@ from hypothesis import strategies as st
 from shapely import box
 from shapely.affinity import translate
 
-from tests.trade.asking import answer, ask, figures
+from tests.trade.asking import answer, ask, at_the_door, figures
 
 GAP = st.floats(0, 0.75)
+
+
+USUAL: dict[str, Any] = {"head_joint": "housed", "jamb_depth": 4.625, "door_thickness": 1.375}
 
 
 def pieces(found: dict[str, Any]) -> dict[str, dict[str, Any]]:
@@ -32,7 +35,12 @@ def test_put_together_the_frame_leaves_the_door_its_gaps(
     """Legs stand at their marks on the head; the clear space is the door and its gaps."""
     gaps: dict[str, Any] = {"side_gap": side, "head_gap": head, "floor_gap": floor}
     found = answer(
-        "jamb-and-stop", leaf_width=wide, leaf_height=high, head_joint=joint, horn=horn, **gaps
+        "jamb-and-stop",
+        leaf_width=wide,
+        leaf_height=high,
+        horn=horn,
+        **gaps,
+        **USUAL | {"head_joint": joint},
     )
     parts = pieces(found)
     length, thick = parts["Leg"]["length"], parts["Leg"]["thickness"]
@@ -73,6 +81,7 @@ def test_on_a_falling_floor_the_head_is_level(falls: float, below: float, joint:
         floor_falls=falls,
         floor_below=below,
         stop_joint=joint,
+        **USUAL,
     )
     parts = pieces(found)
     if falls == 0:
@@ -94,10 +103,10 @@ def test_the_stop_keeps_its_gap_behind_the_door_and_stays_on_the_jamb(
     asked: dict[str, Any] = {
         "leaf_width": 30,
         "leaf_height": 80,
-        "door_thickness": thick,
         "stop_gap": gap,
+        "setback": setback,
     }
-    reply = ask("jamb-and-stop", **asked, setback=setback, jamb_depth=depth)
+    reply = ask("jamb-and-stop", **asked, **USUAL | {"door_thickness": thick, "jamb_depth": depth})
     door = box(setback, 0, setback + thick, 1)
     if not reply["ok"]:
         assert depth < door.bounds[2] + gap + 1.375 + 1e-6
@@ -120,6 +129,7 @@ def test_the_handbook_rough_opening_takes_the_frame(wide: float, high: float) ->
         leaf_height=high,
         rough_width=wide + 2.5,
         rough_height=high + 3,
+        **USUAL,
     )
     assert found["rough_needed_width"] == pytest.approx(wide + 2.5)
     assert found["rough_needed_height"] < high + 3
@@ -130,8 +140,17 @@ def test_the_handbook_rough_opening_takes_the_frame(wide: float, high: float) ->
 def test_whatever_is_typed_answers_or_says_why(sizes: list[float]) -> None:
     names = ("leaf_width", "leaf_height", "stop_thickness", "jamb_depth", "rough_width")
     inputs: dict[str, Any] = dict(zip(names, sizes, strict=True))
-    reply = ask("jamb-and-stop", **inputs)
+    reply = ask("jamb-and-stop", **USUAL | inputs)
     if reply["ok"]:
         assert all(piece["length"] > 0 for piece in reply["answer"]["pieces"])
     else:
         assert all(len(error["message"]) > 20 for error in reply["errors"])
+
+
+def test_a_form_of_version_1_answers_as_it_did() -> None:
+    """Door 1 3/8, jamb 4 5/8, head housed: 32 + 1/4 + 2 x 3/8 = 33; stop line 1 3/8 + 1/16."""
+    kept = {"leaf_width": "32", "leaf_height": "80"}
+    asked: dict[str, Any] = {"do": "form", "tool": "jamb-and-stop", "inputs": kept}
+    found = figures_of(at_the_door({**asked, "version": 1})["answer"])
+    assert (found["head_length"], found["stop_line"]) == (33, 1.4375)
+    assert at_the_door({**asked, "version": 2})["answer"] is None

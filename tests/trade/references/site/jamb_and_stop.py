@@ -29,12 +29,12 @@ def draw(random: Random) -> dict[str, Any]:
         "leaves": random.choice(["1", "1", "2"]),
         "head_joint": random.choice(["housed", "between", "over"]),
         "stop_joint": random.choice(["square", "miter"]),
+        "jamb_depth": sixteenths(random, 3, 7),
     }
     for name, value in (
         ("housing_depth", sixteenths(random, 0.125, 0.875)),
         ("horn", sixteenths(random, 0, 3)),
         ("jamb_thickness", sixteenths(random, 0.625, 1.5)),
-        ("jamb_depth", sixteenths(random, 3, 7)),
         ("side_gap", sixteenths(random, 0, 0.25)),
         ("head_gap", sixteenths(random, 0, 0.25)),
         ("floor_gap", sixteenths(random, 0, 1)),

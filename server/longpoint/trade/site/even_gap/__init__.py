@@ -20,7 +20,7 @@ def work(given: Given, scale: Scale) -> Answer:
     tilt, room = _tilt(given, scale), given.maybe("hinge_gap")
     fix = _fix(tilt, given.maybe("wanted"), room, scale)
     answer = Answer(scale)
-    answer.verdict(*verdict_words(fix, room, scale.finer()))
+    answer.verdict(*verdict_words(fix, tilt, room, scale))
     _figures(answer, fix)
     _hinge_side(answer, fix, room)
     if given.maybe("leaf_width") is not None:

@@ -5,37 +5,47 @@ from .tilt import is_seen
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ...lengths import Scale
-    from .tilt import Fix
+    from .tilt import Fix, Tilt
 
 VERBS = ("let in", "shim")
 """What is done at a hinge, by whether it moves toward the strike."""
 
 
-def verdict_words(fix: "Fix", room: "float | None", fine: "Scale") -> "list[str]":
-    """Return what to do at the hinges and what it leaves, ever shorter."""
-    even = f"the strike gap is then {fine.length(fix.even)} all along"
-    short = f"{fine.length(fix.even)} is left"
+def verdict_words(fix: "Fix", tilt: "Tilt", room: "float | None", scale: "Scale") -> "list[str]":
+    """Return what to do at the hinges and what it leaves, ever shorter.
+
+    Where the hinges stand may be a usual place, and every move hangs on it: so it is said.
+    """
+    left = scale.finer().length(fix.even)
     moved = [(name, move) for name, move in zip(("top", "bottom"), fix.moves) if is_seen(move)]
     if not moved:
-        return [f"Leave the hinges: the strike gap is even at {fine.length(fix.even)}"]
-    if len(moved) == 1 and moved[0][1] < 0 and room is None:
-        need = "the gap on its side must hold that"
-        return [_do(moved[0], fine, True) + ": " + need, _do(moved[0], fine, True)]
+        return [f"Leave the hinges: the strike gap is even at {left}"]
     if len(moved) == 2 and moved[0][1] < moved[1][1]:
         moved.reverse()
-    do = _do(moved[0], fine, True)
-    if len(moved) == 2:
-        do += ", " + _do(moved[1], fine, False)
-    return [do + ": " + even, do + ": " + short, do]
+    ends = [f": strike gap then {left} all along", f": {left} left"]
+    if len(moved) == 1 and moved[0][1] < 0 and room is None:
+        ends = [": the gap on its side must hold that", " if its gap holds that"]
+    at = f"hinges {scale.number(tilt.first)} down, {scale.bare(tilt.height - tilt.last)} up"
+    ways = []
+    for do in (_do, _briefly):
+        words = ", ".join([do(each, scale.finer()) for each in moved])
+        words = words[:1].upper() + words[1:]
+        ways += [words + end + "; " + at for end in ends]
+    return ways
 
 
-def _do(what: "tuple[str, float]", fine: "Scale", first: bool) -> str:
+def _do(what: "tuple[str, float]", fine: "Scale") -> str:
     which, move = what
     if move > 0:
-        words = f"shim the {which} hinge {fine.length(move)}"
-    else:
-        words = f"let the {which} hinge in {fine.length(-move)} deeper"
-    return words[:1].upper() + words[1:] if first else words
+        return f"shim the {which} hinge {fine.length(move)}"
+    return f"let the {which} hinge in {fine.length(-move)} deeper"
+
+
+def _briefly(what: "tuple[str, float]", fine: "Scale") -> str:
+    which, move = what
+    if move > 0:
+        return f"shim {which} {fine.length(move)}"
+    return f"{which} {fine.length(-move)} deeper"
 
 
 def after_words(opens: float, fine: "Scale") -> str:

@@ -8,6 +8,10 @@ from .pieces import add_marks, add_pieces
 from .views import front_view, section_view
 from .words import SNUG, notes, verdict_words
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
 
 def work(given: Given, scale: Scale) -> Answer:
     """Return legs, head, stops, the lines to mark, and what the rough opening must hold."""
@@ -107,6 +111,19 @@ def _check_rough(name: str, rough: float, outside: float, scale: Scale) -> None:
         )
 
 
+def with_the_usual_jamb(raw: "dict[str, Any]") -> "dict[str, Any]":
+    """Say what version 1 took for granted: door and jamb of the usual size, the head housed.
+
+    >>> with_the_usual_jamb({"jamb_depth": "5"})["jamb_depth"]
+    '5'
+    """
+    kept = dict(raw)
+    for name, usual in (("jamb_depth", '4 5/8"'), ("door_thickness", '1 3/8"')):
+        kept[name] = raw.get(name) or usual
+    kept["head_joint"] = raw.get("head_joint") or "housed"
+    return kept
+
+
 TOOL = Tool(
     slug="jamb-and-stop",
     place="site",
@@ -116,9 +133,9 @@ TOOL = Tool(
     inputs=[
         gaps.leaf_width("door_width", help="Of one leaf, at its wider face."),
         gaps.leaf_height("door_height"),
-        gaps.door_thickness(),
+        gaps.door_thickness(default=None),
         gaps.leaves(),
-        Length("jamb_depth", "Jamb depth", default="4 5/8", help="Wall with its board on both."),
+        Length("jamb_depth", "Jamb depth", help="Wall with its board on both sides."),
         Choice(
             "head_joint",
             "Head joint",
@@ -127,7 +144,6 @@ TOOL = Tool(
                 ("between", "butted between the legs"),
                 ("over", "butted on the legs"),
             ],
-            default="housed",
         ),
         Length(
             "housing_depth",
@@ -214,9 +230,13 @@ TOOL = Tool(
         Gives("shim_width", "length", "Shims, each side", short="shims", sometimes=True),
         Gives("shim_height", "length", "Left above the frame", short="above", sometimes=True),
     ],
+    upgrades=(with_the_usual_jamb,),
     example={
         "leaf_width": "32",
         "leaf_height": "80",
+        "door_thickness": "1 3/8",
+        "jamb_depth": "4 5/8",
+        "head_joint": "housed",
         "horn": "3/4",
         "rough_width": "34 1/2",
         "rough_height": "83",

@@ -2,6 +2,8 @@
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from ...lengths import Scale
     from .frame import Jamb
 
@@ -10,30 +12,41 @@ SNUG = 1 / 8
 
 
 def verdict_words(jamb: "Jamb", shim: "float | None", scale: "Scale") -> "list[str]":
-    """Return the lengths to cut and what was assumed, ever shorter; `shim` is each side's room."""
-    length, stock = scale.length, jamb.stock
-    left, right = length(jamb.legs[0]), length(jamb.legs[1])
-    legs = f"Legs {left}" if jamb.is_level else f"Legs {left} left, {right} right"
-    joint = {
-        "housed": f"housed {length(stock.housing)}",
-        "between": "between the legs",
-        "over": "over the legs",
-    }[stock.joint]
-    cut = f"{legs}, head {length(jamb.head)} {joint}"
-    section = f"jamb {length(stock.thick)} x {length(stock.depth)}"
-    stop = f"stop line {length(jamb.line)}"
-    said = [
-        f"{cut}, {section}; {stop} for a {length(jamb.hung.thickness)} door",
-        f"{cut}, {section}; {stop}",
-        f"{cut}; {length(stock.depth)} deep; {stop}",
-        f"{cut}; {stop}",
-        cut,
-        f"{legs}, head {length(jamb.head)}",
-    ]
-    if shim is None or shim >= SNUG:
-        return said
-    tight = f"only {scale.finer().length(shim)} a side for shims"
-    return [words + "; " + tight for words in (f"{cut}, {section}", cut, said[-1])]
+    """Return the lengths to cut and what was assumed, ever shorter; `shim` is each side's room.
+
+    Joint, depth and door are asked; housing, thickness and gaps have usual sizes, so they are said.
+    """
+    length, hung = scale.length, jamb.hung
+    left, right = [length(leg) for leg in jamb.legs]
+    head, joint = f"head {length(jamb.head)}", _joint(jamb, length)
+    thick = f"jamb {length(jamb.stock.thick)}"
+    floor, stop = f"floor {length(hung.floor)}", f"stop line {length(jamb.line)}"
+    gaps = _gaps(jamb, length)
+    if shim is not None and shim < SNUG:
+        stop = f"shims only {scale.finer().length(shim)}"
+    sides = f"Legs {left}" if jamb.is_level else f"Legs {left} left, {right} right"
+    both = f"Legs {left}" if jamb.is_level else f"Legs {left}, {right}"
+    bare = ", ".join([_joint(jamb, scale.number), "jamb " + scale.number(jamb.stock.thick)])
+    bare += ", " + ", ".join([_gaps(jamb, scale.number), "floor " + scale.bare(hung.floor)])
+    assumed = f"{thick}; {gaps}, {floor}"
+    said = [f"{legs}, {head} {joint}, {assumed}" for legs in (sides, both)]
+    plain = [f"{legs}, {head}; {bare}" for legs in (sides, both)]
+    return [f"{words}; {stop}" for words in said + plain] + said + plain
+
+
+def _joint(jamb: "Jamb", length: "Callable[[float], str]") -> str:
+    """Return how the head is joined, in the shortest words that can't be misread."""
+    joint: str = jamb.stock.joint
+    return "housed " + length(jamb.stock.housing) if joint == "housed" else joint + " the legs"
+
+
+def _gaps(jamb: "Jamb", length: "Callable[[float], str]") -> str:
+    """Return the gaps beside, above and between the leaves: one number where they are alike."""
+    hung = jamb.hung
+    found = [length(hung.side), length(hung.head)]
+    if hung.leaves > 1:
+        found.append(length(hung.meeting))
+    return "gaps " + (found[0] if len(set(found)) == 1 else ", ".join(found))
 
 
 def notes(jamb: "Jamb", scale: "Scale") -> "list[str]":
