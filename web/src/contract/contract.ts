@@ -30,6 +30,11 @@ export type FormSaid = Omit<Schemas["FormSaid"], "ok" | "inputs"> & { inputs?: R
 export type FormReply = FormSaid & Omit<Schemas["FormReply"], keyof FormSaid> & { ok: true };
 /** `answer` is null where the last one still stands after more looking. */
 export type SearchReply = (Schemas["SearchReply"] & { ok: true }) | Refused;
+export type JobReply = Schemas["Job"];
+export type JobEntryReply = Schemas["JobEntry"];
+export type CarriedNumber = Schemas["CarriedNumber"];
+/** `work` is what to go on with; until it is null the job's reply may lack its parts. */
+export type JobSaid = { ok: true; job: Partial<JobReply>; work: number | null } | Refused;
 /** `search` is what to go on with where a better answer may be found. */
 export type AnswerReply = { ok: true; answer: Answer; search: number | null } | Refused;
 

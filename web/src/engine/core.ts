@@ -1,4 +1,6 @@
-import type { AnswerReply, FormReply, RawInputs, Refused, Scale, SearchReply, Units } from "../contract/contract";
+import type {
+  AnswerReply, FormReply, JobSaid, RawInputs, Refused, Scale, SearchReply, Units,
+} from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { takePrestarted } from "./prestart-worker";
@@ -59,6 +61,16 @@ export class Core {
   /** Ask for a better answer than the last one, which left its search open. */
   async goOn(search: number): Promise<SearchReply> {
     return this.#ask({ do: "continue", search });
+  }
+
+  /** Ask what a job comes to; it is worked out one question at each call. */
+  async job(job: object, scale: Scale): Promise<JobSaid> {
+    return this.#ask({ do: "job", job, ...scale }, ["job"]);
+  }
+
+  /** Ask for the next step of the job that is being worked out. */
+  async goOnJob(work: number): Promise<JobSaid> {
+    return this.#ask({ do: "continue job", work }, ["job"]);
   }
 
   /** `tools` are those that the request is about. */

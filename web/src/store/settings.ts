@@ -8,12 +8,14 @@ export interface Settings {
   units: Units;
   step: Step;
   place: string;
+  /** Id of the open job; empty for none. */
+  job: string;
   look: "auto" | "light" | "dark";
   /** Whether the screen stays on. */
   awake: boolean;
 }
 
-const FIRST: Settings = { units: "in", step: 16, place: "yard", look: "auto", awake: true };
+const FIRST: Settings = { units: "in", step: 16, place: "yard", job: "", look: "auto", awake: true };
 
 const isOneOf =
   (...values: unknown[]) =>
@@ -23,6 +25,7 @@ const ALLOWED: { [Name in keyof Settings]: (value: unknown) => boolean } = {
   units: isOneOf("in", "mm"),
   step: isOneOf(8, 16, 32, 64, 1000),
   place: (value) => typeof value === "string",
+  job: (value) => typeof value === "string",
   look: isOneOf("auto", "light", "dark"),
   awake: isOneOf(true, false),
 };

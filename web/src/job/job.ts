@@ -1,0 +1,219 @@
+/**
+ * The open job: its document, and what the core makes of it.
+ *
+ * A change shows at once and is written in turn. What the job comes to is worked out one question
+ * at a time, so that the core is free for what is typed; until it is, the last whole reply stays.
+ */
+import type { FieldError, JobReply, Scale } from "../contract/contract";
+import type { Core } from "../engine/core";
+import { toast } from "../parts/toast";
+import type { JsonObject } from "../store/json";
+import { deleteDocument, listTitles, openDocument, undeleteDocument, type DocumentHandle } from "../store/store";
+import { blankJob, isJob, newId, SCHEMA, type JobBody } from "./document";
+
+const KIND = "job";
+/** Milliseconds of quiet after a change before it is worked out. */
+const QUIET = 80;
+const TRIES = 2;
+
+type Listener = () => void;
+
+/** Returns the jobs kept here, those worked on last first; no job is read. */
+export const listJobs = (): ReturnType<typeof listTitles> => listTitles(KIND);
+
+/** Keeps a new job and returns its id. */
+export async function newJob(title: string, scale: Scale): Promise<string> {
+  return keepJob(blankJob(newId(), title, scale.units, scale.step), "New job");
+}
+
+/** Keeps a whole job under its own id and returns it. */
+export async function keepJob(body: JobBody, words: string): Promise<string> {
+  const document = await openDocument(KIND, body.id, { schema: SCHEMA });
+  document.change(body as unknown as JsonObject, body.units ?? "in", words);
+  document.close();
+  return body.id;
+}
+
+export const deleteJob = (id: string): Promise<void> => deleteDocument(KIND, id);
+export const undeleteJob = (id: string): Promise<void> => undeleteDocument(KIND, id);
+
+export class Job {
+  /** What the core last made of the whole job; null before it has. */
+  reply: JobReply | null = null;
+  /** How far a newer reply has come: 1 where `reply` is of the document as it stands. */
+  progress = 0;
+  /** Why this document can't be worked out: each fault with its place. */
+  faults: FieldError[] = [];
+  /** Why the core can't answer now; empty while it can. */
+  fault = "";
+  private document: DocumentHandle | null = null;
+  private stopHearing: () => void = () => undefined;
+  private readonly listeners = new Set<Listener>();
+  private newest = 0;
+  private openings = 0;
+  private waiting: ((isGone: boolean) => void)[] = [];
+
+  constructor(
+    private readonly core: Core,
+    private scale: Scale,
+  ) {}
+
+  /** Opens another job in the place of the one that is open; false where there is none of that id. */
+  async open(id: string): Promise<boolean> {
+    if (id === this.id) return true;
+    const opening = (this.openings += 1);
+    this.close();
+    if (!id) return false;
+    const document = await openDocument(KIND, id, { schema: SCHEMA });
+    if (opening !== this.openings || !isJob(document.body)) {
+      document.close();
+      return opening !== this.openings && id === this.id;
+    }
+    this.document = document;
+    this.stopHearing = document.onChange(({ paths, collision }) => {
+      if (collision) sayCollision(collision.isMine, () => collision.takeOther());
+      if (!isJob(document.body)) return this.close();
+      if (paths.length > 0) this.work();
+      this.tell();
+    });
+    this.work(0);
+    return true;
+  }
+
+  /** Lets the open job go; what waits is still written. */
+  close(): void {
+    this.stopHearing();
+    this.document?.close();
+    this.document = null;
+    this.newest += 1;
+    Object.assign(this, { reply: null, progress: 0, faults: [], fault: "" });
+    this.letGo();
+    this.tell();
+  }
+
+  /** Of the open job; empty where none is. */
+  get id(): string {
+    return this.document?.key[1] ?? "";
+  }
+
+  get isOpen(): boolean {
+    return this.document !== null;
+  }
+
+  /** The document as it stands, what is not written yet included; a blank one where none is open. */
+  get body(): JobBody {
+    const blank = blankJob("", "", this.scale.units, this.scale.step);
+    return this.document ? (this.document.body as unknown as JobBody) : blank;
+  }
+
+  get canUndo(): boolean {
+    return this.document?.canUndo ?? false;
+  }
+
+  get canRedo(): boolean {
+    return this.document?.canRedo ?? false;
+  }
+
+  /** Whether the reply is of the document as it stands. */
+  get isCurrent(): boolean {
+    return this.progress === 1;
+  }
+
+  /**
+   * Changes the document; `words` say what was done, for the history. Returns false, and says why,
+   * where it can't be kept.
+   */
+  change(edit: (body: JobBody) => JobBody, words: string): boolean {
+    const { document } = this;
+    if (!document) return false;
+    const body = edit(this.body) as unknown as JsonObject;
+    const isKept = document.change(body, document.units, words);
+    if (isKept) this.work();
+    this.tell();
+    return isKept;
+  }
+
+  /** Changes the document and offers to take that back. */
+  changeWithUndo(edit: (body: JobBody) => JobBody, words: string): void {
+    const { id } = this;
+    if (this.change(edit, words)) toast(`${words}.`, "Undo", () => this.id === id && this.undo());
+  }
+
+  undo(): void {
+    void this.document?.undo().then((words) => words && toast(`Undone: ${words}`));
+  }
+
+  redo(): void {
+    void this.document?.redo().then((words) => words && toast(`Done again: ${words}`));
+  }
+
+  /** Calls `listener` when document or reply change; returns how to stop that. */
+  onChange(listener: Listener): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  /** Resolves when the reply is of the document as it stands, or none will come. */
+  get settled(): Promise<unknown> {
+    if (!this.isOpen || this.isCurrent || this.faults.length > 0 || this.fault) return Promise.resolve();
+    return new Promise((resolve) => this.waiting.push(resolve));
+  }
+
+  /** Shows everything under another scale. */
+  rescale(scale: Scale): void {
+    this.scale = scale;
+    if (this.isOpen) this.work(0);
+  }
+
+  /** Works the job out anew, once nothing changed for a moment. */
+  work(quiet = QUIET): void {
+    const id = (this.newest += 1);
+    this.progress = 0;
+    setTimeout(() => void this.worked(id), quiet);
+  }
+
+  private async worked(id: number): Promise<void> {
+    for (let turn = 1; id === this.newest; turn += 1) {
+      try {
+        return await this.stepped(id);
+      } catch (error) {
+        if (id !== this.newest) return;
+        console.error(error);
+        if (turn >= TRIES) return this.end({ fault: error instanceof Error ? error.message : String(error) });
+        await this.core.started.catch(() => undefined);
+      }
+    }
+  }
+
+  private async stepped(id: number): Promise<void> {
+    const body = this.body as unknown as JsonObject;
+    let said = id === this.newest ? await this.core.job(body, this.scale) : null;
+    while (said && id === this.newest) {
+      if (!said.ok) return this.end({ faults: said.errors });
+      const { job, work } = said;
+      if (work === null) return this.end({ reply: job as JobReply, progress: 1 });
+      this.progress = Math.min(job.progress ?? 0, 0.99);
+      said = await this.core.goOnJob(work);
+    }
+  }
+
+  private end(what: Partial<Pick<Job, "reply" | "progress" | "faults" | "fault">>): void {
+    Object.assign(this, { faults: [], fault: "", ...what });
+    this.letGo();
+    this.tell();
+  }
+
+  private letGo(): void {
+    for (const resolve of this.waiting.splice(0)) resolve(true);
+  }
+
+  private tell(): void {
+    for (const listener of [...this.listeners]) listener();
+  }
+}
+
+function sayCollision(isMine: boolean, takeOther: () => void): void {
+  const words = "This job was changed in another window of Longpoint";
+  if (isMine) toast(`${words} too. What was said here stands.`, "Take the other", takeOther);
+  else toast(`${words}.`, "Take mine back", takeOther);
+}
