@@ -1,5 +1,5 @@
 /**
- * @import { Catalog, CatalogTool, FieldError, Input, Scale } from "../src/contract/contract"
+ * @import { Catalog, CatalogTool, FieldError, Input, Pattern, Scale } from "../src/contract/contract"
  * @import { drawingSvg } from "../src/drawing/svg"
  * @import { Ask } from "./core.mjs"
  * @typedef {typeof drawingSvg} Draw the app's own renderer
@@ -72,7 +72,10 @@ export function makeCatalog(ask, draw) {
   /** @type {{places: Place[]}} */
   const { places } = demand(ask({ do: "shelf" }), "shelf");
   if (!places.some(({ tools }) => tools.length > 0)) throw new Error("shelf: no tool lies on it");
+  /** @type {{patterns: Pattern[]}} */
+  const { patterns } = demand(ask({ do: "patterns" }), "patterns");
   return {
+    patterns,
     places: places.map(({ place, title, tools }) => ({
       place,
       title,

@@ -8,7 +8,16 @@ from typing import Any
 
 from longpoint.app import create_app
 
-ROOTS = ("FormReply", "FormSaid", "SearchReply", "Refused", "Answer", "Declaration", "Job")
+ROOTS = (
+    "FormReply",
+    "FormSaid",
+    "SearchReply",
+    "Refused",
+    "Answer",
+    "Declaration",
+    "Job",
+    "Pattern",
+)
 _REF = "#/components/schemas/"
 
 

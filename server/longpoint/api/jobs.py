@@ -7,13 +7,14 @@ from flask import Response, jsonify
 from flask_smorest import Blueprint, abort
 
 from longpoint.trade.job.document import json_schema
+from longpoint.trade.job.patterns import declared
 from longpoint.trade.job.sheets import job_replies
 from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import FieldError, Refusal
 
 from .errors import JsonParser
 from .forms import ScaleQuery
-from .replies.job import Job
+from .replies.job import Job, Patterns
 from .search_gate import BUSY, last_of
 
 FREE = 100
@@ -44,6 +45,12 @@ def make_job_blueprint() -> JobBlueprint:
     @blueprint.response(200)
     def get_schema() -> Response:
         return jsonify(json_schema())
+
+    @blueprint.route("/patterns", methods=["GET"], endpoint="patterns")
+    @blueprint.doc(summary="The patterns an item can begin with.", operationId="patterns")
+    @blueprint.response(200, Patterns)
+    def get_patterns() -> Response:
+        return jsonify(patterns=declared())
 
     @blueprint.route("/jobs", methods=["POST"], endpoint="work")
     @blueprint.doc(summary="A job worked out; nothing is kept.", operationId="work-out-job")

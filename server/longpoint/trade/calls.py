@@ -84,6 +84,15 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         return _JobWork.start(job_replies(request.get("job"), _scale(request)))
     if do == "continue job":
         return _JobWork.go_on(request.get("work"))
+    if do == "patterns":
+        from .job.patterns import declared
+
+        return {"patterns": declared()}
+    if do in ("begin item", "copy item", "add entry"):
+        from .job.editing import add_entry, begin_item, copy_item
+
+        edits = {"begin item": begin_item, "copy item": copy_item, "add entry": add_entry}
+        return edits[str(do)](request)
     raise Refusal("do", f"{quoted(str(do))} is not a request.")
 
 

@@ -77,6 +77,25 @@ QUANTITIES = {
 }
 """Each quantity with the kind of its value: what a figure or an input of that quantity must be."""
 
+LIES_AT = {
+    "hinge gap": ("", {"": "side gap"}),
+    "strike gap": ("meets", {"": "side gap", "jamb": "side gap", "leaf": "meeting gap"}),
+}
+"""Quantities that are another one where nobody said them, by what an input of the question says."""
+
+
+def instead_of(quantity: str, inputs: "dict[str, object]") -> "str | None":
+    """Return the quantity that another one is taken from where nobody said it.
+
+    >>> instead_of("strike gap", {"meets": "leaf"}), instead_of("strike gap", {})
+    ('meeting gap', 'side gap')
+    >>> instead_of("leaf width", {})
+    """
+    if quantity not in LIES_AT:
+        return None
+    by, others = LIES_AT[quantity]
+    return others.get(str(inputs.get(by) or ""))
+
 
 def kind_of(quantity: str) -> str:
     """Return the kind of a quantity's value.

@@ -76,6 +76,11 @@ export interface CatalogTool {
   thumbnail: string;
 }
 
+/** A kind of item that a job can begin with. */
+export type Pattern = Omit<Schemas["Pattern"], "questions"> & { questions: PatternQuestion[] };
+export type PatternQuestion = Omit<Schemas["PatternQuestion"], "presets"> & { presets: RawInputs };
+
 export interface Catalog {
   places: { place: string; title: string; tools: CatalogTool[] }[];
+  patterns: Pattern[];
 }

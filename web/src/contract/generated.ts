@@ -405,6 +405,31 @@ export type components = {
             only_when: components["schemas"]["Condition"] | null;
             value: string;
         };
+        Pattern: {
+            /** @description Slug of the tool whose drawing stands for it. */
+            drawing: string;
+            questions: components["schemas"]["PatternQuestion"][];
+            slug: string;
+            /** @description Titles of what its pieces are cut from. */
+            stock: string[];
+            title: string;
+            version: number;
+            /** @description Words of the trade to find it by. */
+            words: string[];
+        };
+        PatternQuestion: {
+            /** @description Inputs that are asked first: what a tape or a catalog says. */
+            asks: string[];
+            /** @description What the pattern's other questions name it by. */
+            key: string;
+            /** @description Inputs that it begins with. */
+            presets: {
+                [key: string]: unknown;
+            };
+            /** @description Empty where the tool's own will do. */
+            title: string;
+            tool: string;
+        };
         Piece: {
             count: number;
             ends: components["schemas"]["PieceEnd"][];

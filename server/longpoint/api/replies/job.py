@@ -166,3 +166,31 @@ class Job(Reply):
     site = fields.Nested(Site, required=True)
     warnings = members.texts()
     progress = members.number("1 for a finished reply.")
+
+
+class PatternQuestion(Reply):
+    """One question that an item begins with."""
+
+    key = members.text("What the pattern's other questions name it by.")
+    tool = members.text()
+    title = members.text("Empty where the tool's own will do.")
+    presets = fields.Dict(required=True, metadata={"description": "Inputs that it begins with."})
+    asks = members.texts("Inputs that are asked first: what a tape or a catalog says.")
+
+
+class Pattern(Reply):
+    """A kind of item, and the questions that it begins with."""
+
+    slug = members.text()
+    version = members.whole()
+    title = members.text()
+    words = members.texts("Words of the trade to find it by.")
+    drawing = members.text("Slug of the tool whose drawing stands for it.")
+    questions = members.listed(PatternQuestion)
+    stock = members.texts("Titles of what its pieces are cut from.")
+
+
+class Patterns(Reply):
+    """All patterns, in the order they are offered in."""
+
+    patterns = members.listed(Pattern)

@@ -8,6 +8,7 @@ never rounded ones.
 from collections import namedtuple
 
 from ..lengths import read_length
+from ..quantities import instead_of
 from ..reading import Unreadable
 from ..rows import Rows
 
@@ -26,7 +27,7 @@ _ALIKE = (("length", "length"), ("angle", "angle"), ("number", "number"), ("coun
 
 def carried_to(
     inputs: "list[Input]",
-    ties: "dict[str, dict[str, Any]]",
+    entry: "dict[str, Any]",
     done: "dict[str, Done]",
     earlier: "list[str]",
 ) -> "tuple[dict[str, Carried], dict[str, str]]":
@@ -36,8 +37,8 @@ def carried_to(
     ----------
     inputs : list of Input
         Of the question that takes.
-    ties : dict
-        Explicit ties by input name.
+    entry : dict
+        That question, with its explicit ties by input name.
     done : dict
         Questions that are worked out, by id.
     earlier : list of str
@@ -45,24 +46,27 @@ def carried_to(
     """
     found: dict[str, Carried] = {}
     wrong: dict[str, str] = {}
+    ties = entry.get("ties") or {}
     for asked in inputs:
         if isinstance(asked, Rows):
             continue
         if asked.name in ties:
             taken = _tied(asked, ties[asked.name], done, wrong)
         else:
-            taken = _by_quantity(asked, done, earlier)
+            other = instead_of(asked.quantity, entry["inputs"])
+            taken = _by_quantity(asked.quantity, done, earlier)
+            taken = taken or (_by_quantity(other, done, earlier) if other else None)
         if taken is not None:
             found[asked.name] = taken
     return found, wrong
 
 
-def _by_quantity(asked: "Input", done: "dict[str, Done]", earlier: "list[str]") -> "Carried | None":
-    if not asked.quantity:
+def _by_quantity(quantity: str, done: "dict[str, Done]", earlier: "list[str]") -> "Carried | None":
+    if not quantity:
         return None
     for entry in earlier:
         source = done.get(entry)
-        known = source.sizes.get(asked.quantity) if source else None
+        known = source.sizes.get(quantity) if source else None
         if source is not None and known is not None:
             return Carried(known[1], entry, known[0], source.title)
     return None

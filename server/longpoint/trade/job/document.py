@@ -19,7 +19,11 @@ MOST_PIECES = 5000
 SOLD = ("board", "stick", "sheet", "each", "volume")
 STATES = ("cut", "fitted", "spoiled", "bought", "marked", "done")
 
-_ID = Words(64, least=1)
+LONGEST_ID = 64
+NOT_CUT = "none"
+"""Stands instead of a stock's id: these pieces are cut for another question, or not at all."""
+
+_ID = Words(LONGEST_ID, least=1)
 _TITLE = Words(120)
 _NOTE = Words(4000)
 _WHEN = Words(40)
@@ -56,6 +60,8 @@ ITEM = Thing(
         ("note", _NOTE),
         ("photos", ListOf(Thing([("id", _ID), ("words", _NOTE)], needs=("id",)), 12, "photos")),
         ("hours", Maybe(Numeral(0, 10000))),
+        ("pattern", Words(60)),
+        ("pattern_version", Numeral(1, 1000, whole=True)),
     ],
     needs=("id", "title", "entries"),
 )
@@ -91,6 +97,7 @@ THING = Thing(
         ("price", _MONEY),
         ("item", _ID),
         ("from", TIE),
+        ("times", TIE),
     ],
     needs=("id", "title"),
 )
@@ -115,6 +122,7 @@ JOB: Shape = Thing(
         ("customer", CUSTOMER),
         ("units", OneOf("in", "mm")),
         ("step", OneOf(*STEPS)),
+        ("letters", Numeral(0, 18000, whole=True)),
         ("items", ListOf(ITEM, MOST_ITEMS, "items", by_id=True)),
         ("stock", ListOf(STOCK, 100, "kinds of stock", by_id=True)),
         ("things", ListOf(THING, 200, "things", by_id=True)),

@@ -3,7 +3,7 @@
 from collections import namedtuple
 
 from ..refusal import Refusal
-from .document import MOST_PIECES
+from .document import MOST_PIECES, NOT_CUT
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,6 +43,8 @@ def _copies(
 ) -> "list[Cut]":
     stocks = entry.get("stock") or {}
     stock = stocks.get(piece["role"]) or stocks.get("all") or ""
+    if stock == NOT_CUT:
+        return []
     tag = entry["letter"] + piece["tag"]
     of = entry["id"] + "/" + piece["tag"] + "#"
     number = int(piece["count"]) * int(item.get("count") or 1)

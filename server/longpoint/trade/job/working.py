@@ -130,7 +130,7 @@ def _answered(
         return unknown
     made = Done(entry, item, entry.get("title") or tool.title)
     ties = entry.get("ties") or {}
-    found, wrong = carried_to(tool.inputs, ties, done, earlier_than(entry, item))
+    found, wrong = carried_to(tool.inputs, entry, done, earlier_than(entry, item))
     for name in ties:
         if ties[name]["entry"] in waiting:
             wrong[name] = "These questions take numbers from each other in a circle."
@@ -138,7 +138,7 @@ def _answered(
     form = _form_of(tool, entry, scale, found)
     tied = [FieldError(name, wrong[name]) for name in sorted(wrong) if not _is_typed(form, name)]
     made.errors = tied or form.errors()
-    _remember_values(made, form)
+    _remember_values(made, tool, form)
     if not made.errors:
         _answer(made, tool, form, scale)
     made.waiting = form.to_json("", made.errors)["waiting"] if made.errors else None
@@ -160,9 +160,12 @@ def _is_typed(form: Form, name: str) -> bool:
     )
 
 
-def _remember_values(made: Done, form: Form) -> None:
+def _remember_values(made: Done, tool: "Tool", form: Form) -> None:
+    """Keep what it was told; a default that follows from a choice was told with the choice."""
+    by_choice = [each.name for each in tool.inputs if getattr(each, "default_by", None)]
     for field in form.fields:
-        if field.value is None or field.source not in ("typed", "carried"):
+        told = field.source in ("typed", "carried") or field.asked.name in by_choice
+        if field.value is None or not told:
             continue
         made.values[field.asked.name] = (field.asked.kind, field.value)
         if field.asked.quantity:

@@ -6,7 +6,7 @@ from ...lumber.lineal import lineal
 from ...tool import Answer, Given, Gives, Scale, Tool
 from .asked import INPUTS
 from .buying import sections
-from .casing import NAMES, Casing, CasingSizes, block_of, casing_parts
+from .casing import NAMES, STOCKS, Casing, CasingSizes, block_of, casing_parts
 from .stool import ApronSizes, Stool, StoolSizes
 from .views import front_view, stool_view
 from .words import add_notes, give_verdict
@@ -146,6 +146,7 @@ def _pieces(answer: Answer, parts: "list[CasingPart]") -> "dict[str, str]":
             width=part.width,
             thickness=part.thick,
             count=part.count,
+            role=STOCKS.get(part.kind, "casing"),
         )
         shown = answer.scale.length(part.short if part.by_short else part.length)
         rows.append([tag + " " + NAMES[part.kind], part.where, shown])

@@ -28,6 +28,16 @@ NAMES = {
 }
 """Kinds of parts, each with its name on the cut list."""
 
+STOCKS = {
+    "plinth": "block",
+    "corner block": "block",
+    "stool": "stool",
+    "stool return": "stool",
+    "apron": "apron",
+    "apron return": "apron",
+}
+"""Role of the stock that a kind of part is cut from, where that is not the casing's."""
+
 CasingSizes = namedtuple(
     "CasingSizes",
     ("kind", "head", "width", "height", "side", "top", "thick", "reveal", "overhang"),

@@ -17,9 +17,9 @@ def add_pieces(answer: Answer, jamb: "Jamb") -> None:
     stock, stop = jamb.stock, jamb.stop
     into = {"housed": "in its housing", "between": "against the leg", "over": "over the leg"}
     end = square(into[stock.joint])
-    answer.piece(HEAD, "Head", jamb.head, (end, end), width=stock.depth, thickness=stock.thick)
-    section = stock.depth, stock.thick
-    _upright(answer, "leg", jamb.legs, (LEFT, RIGHT), square(), section)
+    width, thick = section = stock.depth, stock.thick
+    answer.piece(HEAD, "Head", jamb.head, (end, end), width=width, thickness=thick, role="jamb")
+    _upright(answer, "leg", jamb.legs, (LEFT, RIGHT), square(), section, "jamb")
     end, section = miter(0, bevel=45) if stop.mitered else square(), (stop.width, stop.thick)
     short = jamb.wide - 2 * stop.thick if stop.mitered else None
     answer.piece(
@@ -30,9 +30,10 @@ def add_pieces(answer: Answer, jamb: "Jamb") -> None:
         short_point=short,
         width=section[0],
         thickness=section[1],
+        role="stop",
     )
     drop = stop.thick if stop.mitered else None
-    _upright(answer, "leg stop", jamb.stops, (LEFT_STOP, RIGHT_STOP), end, section, drop)
+    _upright(answer, "leg stop", jamb.stops, (LEFT_STOP, RIGHT_STOP), end, section, "stop", drop)
 
 
 def _upright(
@@ -42,6 +43,7 @@ def _upright(
     tags: "tuple[str, str]",
     top: End,
     section: "tuple[float, float]",
+    role: str,
     drop: "float | None" = None,
 ) -> None:
     """Add the left and the right piece, or both as one; `drop` is from long to short point."""
@@ -57,6 +59,7 @@ def _upright(
             width=section[0],
             thickness=section[1],
             count=3 - len(names),
+            role=role,
         )
 
 
