@@ -137,7 +137,7 @@ class Reader:
         if field.raw is not None:
             field.source = "typed"
             asked.read_into(field, self)
-        elif asked.name in self.carried:
+        elif asked.name in self.carried and not has_lapsed(asked, self.carried[asked.name]):
             field.source, field.raw = "carried", self.carried[asked.name]
             asked.read_into(field, self)
         elif asked.required:
@@ -158,7 +158,7 @@ def said_for(asked: Input, raw: "dict[str, Any]") -> object:
 
 
 def has_lapsed(asked: Input, raw: object) -> bool:
-    """Tell whether a choice was made that is not offered any more: another one has replaced it."""
+    """Tell whether a choice is not offered here: it has been replaced, or is its giver's alone."""
     return isinstance(asked, Choice) and raw is not None and not asked.offers_now(raw)
 
 

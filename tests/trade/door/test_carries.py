@@ -27,11 +27,15 @@ ENTRIES: list[tuple[str, dict[str, Any]]] = [
 
 
 def worked(*, leaves: str, route: str) -> list[dict[str, Any]]:
+    surveyed = SURVEY | {"leaves": leaves, "route": route}
+    return of_one_item([(ENTRIES[0][0], surveyed), *ENTRIES[1:]])
+
+
+def of_one_item(asked: list[tuple[str, dict[str, Any]]]) -> list[dict[str, Any]]:
     entries = [
         {"id": slug, "letter": "ABCDE"[at], "tool": slug, "inputs": inputs}
-        for at, (slug, inputs) in enumerate(ENTRIES)
+        for at, (slug, inputs) in enumerate(asked)
     ]
-    entries[0]["inputs"] = SURVEY | {"leaves": leaves, "route": route}
     item = {"id": "item", "title": "Doorway", "entries": entries}
     job = {"longpoint": "job", "schema": 1, "id": "job", "title": "House", "items": [item]}
     reply = at_the_door({"do": "job", "job": job})
@@ -74,3 +78,21 @@ def test_each_question_asks_only_what_none_before_it_said() -> None:
     field = values(door)["panel_width"] - 2 * values(panel)["bevel_width"]
     assert values(panel)["field_width"] == pytest.approx(field)
     assert carried(movement)["panel_width"] in ("door-set", "panel-raise")
+
+
+def test_the_wood_and_the_hinges_are_said_once() -> None:
+    """The leaf's wood goes on to the panel's movement; what no list there holds does not."""
+    door = {"kind": "passage", "opening_width": "36", "opening_height": "80", "stile": "4 1/2"}
+    door |= {"panel_thickness": "1/4", "species": "oak-red"}
+    moves = {"moisture_from": 8, "moisture_to": 11}
+    hung = {"leaf_height": "79", "hinge_height": "4", "hinge_count": "4"}
+    gap = {"gap_top": "1/16", "gap_bottom": "3/16"}
+    found = of_one_item(
+        [("door-set", door), ("wood-movement", moves), ("hinge-layout", hung), ("even-gap", gap)]
+    )
+    taken = [{each["input"]: each["value"] for each in entry["carried"]} for entry in found]
+    assert taken[1]["species"] == "oak-red"
+    assert taken[3]["hinge_count"] == 4
+    sheet = [("wood-movement", {"species": "mdf", "panel_width": "20", **moves})]
+    last = of_one_item([*sheet, ("door-set", {**door, "species": ""})])[-1]
+    assert last["verdict"].startswith("Passage leaf")

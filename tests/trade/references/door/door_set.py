@@ -35,7 +35,7 @@ def draw(random: Random) -> dict[str, Any]:
         "panel_of": random.choice(["solid", "sheet"]),
         "groove_depth": random.choice([0.375, 0.5, 0.625]),
         "panel_play": random.choice([0.0, 0.0625, 0.125]),
-        "wood": random.choice([*WOODS, "unsaid"]),
+        "species": random.choice([*WOODS, "unsaid"]),
         "meeting_gap": random.randint(0, 8) / 32,
         "door_thickness": random.choice([0.75, 1.0, 1.375, 1.75]),
         "board_width": random.choice([3.5, 5.5, 7.25, 99.0]),
@@ -159,13 +159,13 @@ def expect(inputs: dict[str, Any]) -> Expected | None:
     absent = [] if off else ["bevel_off"]
     if lap:
         figures["leaf_width_right"] = across[1][1] - across[1][0] + lap
-    if inputs["wood"] in WOODS:
+    if inputs["species"] in WOODS:
         frame = (leaf.area - shown.area) * inputs["door_thickness"]
         frame += lap * high * inputs["door_thickness"] / 2
         ring = sum(sight.buffer(groove, join_style="mitre").area - sight.area for sight in sights)
         frame -= ring * inputs["panel_thickness"]
         panel = sum(each.area for each in panels) * inputs["panel_thickness"]
-        wood = _pounds(WOODS[inputs["wood"]])
+        wood = _pounds(WOODS[inputs["species"]])
         of_panel = wood if inputs["panel_of"] == "solid" else SHEETS[inputs["sheet"]]
         figures["leaf_weight"] = (frame * wood + panel * of_panel) / 1728
     else:

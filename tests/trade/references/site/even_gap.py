@@ -104,13 +104,16 @@ def turned(wide: float, down: np.ndarray, moves: np.ndarray) -> float:
 
 
 def words_for(moves: np.ndarray) -> list[str]:
-    said = []
-    for name, move in zip(("top", "bottom"), moves, strict=True):
-        if move > SEEN:
-            said.append(f"him the {name} hinge")
-        elif move < -SEEN:
-            said.append(f"et the {name} hinge in")
-    return said or ["Leave the hinges"]
+    made = [(name, move) for name, move in zip(("top", "bottom"), moves, strict=True)]
+    made = [(name, move) for name, move in made if abs(move) > SEEN]
+    if not made:
+        return ["Leave the hinges"]
+    if len(made) == 1:
+        name, move = made[0]
+        return [f"him the {name} hinge" if move > 0 else f"{name[1:]} hinge "]
+    first, second = sorted(made, key=lambda each: -each[1])
+    do = f", shim {second[0]} " if second[1] > 0 else f", {second[0]} "
+    return [f"Shim {first[0]} " if first[1] > 0 else f"{first[0].capitalize()} ", do]
 
 
 def head_words(opens: float) -> list[str]:

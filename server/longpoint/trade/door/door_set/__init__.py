@@ -150,7 +150,7 @@ def _amounts(answer: Answer, given: Given, leaf: FramedLeaf, stock: RoughStock) 
     """Add what is bought of solid wood, and what a leaf weighs where the wood is known."""
     feet = sum([stock.board_feet(part) for part in all_parts(leaf)])
     answer.number("board_feet", feet, "bf", places=1)
-    species = given.text("wood")
+    species = given.text("species")
     if species == UNSAID:
         return
     density = wood_density(wood_named(species).gravity, MOISTURE)

@@ -178,7 +178,15 @@ def _stock_inputs() -> "list[Input]":
         _extra("extra_thickness", "Extra thickness", "1/8", "Of rough over finished stock."),
         _extra("extra_width", "Extra width", "1/4", "Of a part before it is ripped to size."),
         _extra("extra_length", "Extra length", "1", "Of a part before it is cut to length."),
-        Choice("wood", "Wood", woods, default=UNSAID, help="For the leaf's weight."),
+        Choice(
+            "species",
+            "Wood",
+            woods,
+            default=UNSAID,
+            help="For the leaf's weight.",
+            quantity="wood",
+            was=("wood",),
+        ),
         Choice("sheet", "Sheet", sheets, default="plywood", only_when=("panel_of", "sheet")),
     ]
 

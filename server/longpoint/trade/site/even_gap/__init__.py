@@ -26,7 +26,7 @@ def work(given: Given, scale: Scale) -> Answer:
     if given.maybe("leaf_width") is not None:
         opens = tilt.head_change(fix.moves, given.number("leaf_width"))
         _head(answer, opens, given.maybe("head_gap_strike"))
-    _each_hinge(answer, fix, given.maybe_count("hinges") or usual_count(tilt.height))
+    _each_hinge(answer, fix, given.maybe_count("hinge_count") or usual_count(tilt.height))
     answer.draw(front_view(tilt, fix.moves, scale))
     if given.maybe("wanted") is None:
         _other_way(answer, tilt, fix, room)
@@ -198,13 +198,14 @@ TOOL = Tool(
             optional=True, default_text="not measured", help="On the hinge side, as it is now."
         ),
         Count(
-            "hinges",
+            "hinge_count",
             "Hinges",
             least=2,
             most=10,
             optional=True,
             default_text="by height",
             quantity="hinge count",
+            was=("hinges",),
         ),
         gaps.leaf_width(
             "door_width",

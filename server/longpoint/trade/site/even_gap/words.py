@@ -27,7 +27,7 @@ def verdict_words(fix: "Fix", tilt: "Tilt", room: "float | None", scale: "Scale"
         ends = [": the gap on its side must hold that", " if its gap holds that"]
     at = f"hinges {scale.number(tilt.first)} down, {scale.bare(tilt.height - tilt.last)} up"
     ways = []
-    for do in (_do, _briefly):
+    for do in (_do, _at_hinge) if len(moved) == 1 else (_at,):
         words = ", ".join([do(each, scale.finer()) for each in moved])
         words = words[:1].upper() + words[1:]
         ways += [words + end + "; " + at for end in ends]
@@ -41,7 +41,11 @@ def _do(what: "tuple[str, float]", fine: "Scale") -> str:
     return f"let the {which} hinge in {fine.length(-move)} deeper"
 
 
-def _briefly(what: "tuple[str, float]", fine: "Scale") -> str:
+def _at_hinge(what: "tuple[str, float]", fine: "Scale") -> str:
+    return _at((what[0] + " hinge", what[1]), fine)
+
+
+def _at(what: "tuple[str, float]", fine: "Scale") -> str:
     which, move = what
     if move > 0:
         return f"shim {which} {fine.length(move)}"

@@ -86,7 +86,7 @@ def _lines(given: Given, scale: Scale) -> "Lines | None":
         head_gap if on_frame else 0.0,
         given.number("floor_gap") if on_frame else 0.0,
     )
-    count = given.maybe_count("hinges") or usual_count(high)
+    count = given.maybe_count("hinge_count") or usual_count(high)
     return Lines(high, hinge, spread(high, hinge, count, offsets, scale), False)
 
 

@@ -28,7 +28,7 @@ def cup_answer(given: Given, scale: Scale) -> Answer:
         refuse_unless_known(given, CUP_PAIRS)
     centers = None
     if high is not None:
-        count = given.maybe_count("hinges") or usual_cups(high)
+        count = given.maybe_count("hinge_count") or usual_cups(high)
         centers = cup_centers(high, cups.bore, count, given.number("end_offset"), scale)
     answer = Answer(scale)
     answer.verdict(*cup_verdict(cups, centers, scale))

@@ -19,7 +19,7 @@ GIVES = [
         sometimes=True,
     ),
     Gives("mortise_length", "length", "Mortise length", short="mortise long", sometimes=True),
-    Gives("hinge_count", "count", "Hinges", sometimes=True),
+    Gives("hinge_count", "count", "Hinges", quantity="hinge count", sometimes=True),
     Gives(
         "top_center",
         "length",

@@ -137,13 +137,14 @@ CUP_INPUTS: "list[Input]" = [
 
 PLACE_INPUTS: "list[Input]" = [
     Count(
-        "hinges",
+        "hinge_count",
         "Hinges",
         least=2,
         most=10,
         optional=True,
         default_text="by height",
         quantity="hinge count",
+        was=("hinges",),
     ),
     Choice(
         "measured_on",

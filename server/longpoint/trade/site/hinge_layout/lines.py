@@ -74,7 +74,7 @@ def spread(
     apart = (last - first) / (count - 1)
     if apart < hinge:
         raise Refusal(
-            "hinges",
+            "hinge_count",
             f"{count} hinges {scale.length(hinge)} high overlap on a leaf "
             f"{scale.length(leaf_height)} high: use fewer, or smaller offsets.",
         )

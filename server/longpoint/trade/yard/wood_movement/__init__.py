@@ -173,6 +173,7 @@ TOOL = Tool(
             [(wood.value, wood.label) for wood in WOODS]
             + [("plywood", "plywood"), ("mdf", "MDF"), ("other", "another, by its coefficient")],
             help="Hardwoods by name, then softwoods, then imported woods, then sheets.",
+            quantity="wood",
         ),
         Number(
             "coefficient",
