@@ -101,12 +101,11 @@ class _Search:
 
     number = 0
     answers: "Iterator[dict[str, Any]] | None" = None
-    said: "dict[str, Any] | None" = None
 
     @classmethod
     def start(cls, answers: "Iterator[dict[str, Any]]") -> "dict[str, Any]":
         cls.number += 1
-        cls.answers, cls.said = answers, None
+        cls.answers = answers
         return cls.go_on(cls.number)
 
     @classmethod
@@ -126,8 +125,7 @@ class _Search:
             cls.answers = None
         search = cls.number if cls.answers else None
         # An answer that stands is not said again: a long plan takes longer to say than to find.
-        news = None if answer is cls.said else answer
-        cls.said = answer
+        news = answer if "figures" in answer else None
         return {"answer": news, "progress": answer["progress"], "search": search}
 
 

@@ -202,9 +202,13 @@ def unknown_words(name: str) -> str:
     return f"{quoted(name)} is not asked for here."
 
 
-def in_form(refusal: Refusal, fields: "list[Field]") -> Refusal:
+def places_of(fields: "list[Field]") -> "dict[str, list[int]]":
+    """Return for each input with rows where those that count stand in the form."""
+    return {field.asked.name: field.places for field in fields if field.places}
+
+
+def in_form(refusal: Refusal, places: "dict[str, list[int]]") -> Refusal:
     """Return a tool's refusal with its rows counted as they stand in the form."""
-    places = {field.asked.name: field.places for field in fields if field.places}
     return Refusal.of([_in_form(error, places) for error in refusal.errors])
 
 

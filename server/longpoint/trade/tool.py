@@ -8,7 +8,7 @@ from .inputs import Choice, Flag, Input, Text
 from .lengths import Scale
 from .measured import Angle, Count, Length, Number
 from .refusal import FieldError, Refusal, Unreadable
-from .rows import Given, Rows, in_form, read_form, values_of
+from .rows import Given, Rows, in_form, places_of, read_form, values_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -57,8 +57,9 @@ class Tool:
         From `Given` and `Scale` to an `Answer`; raises `Refusal` for what can't be built.
     search : function
         Instead of `work`, where the best answer takes looking for: from `Given` and `Scale` to an
-        iterator of ever better answers, each after a few milliseconds' work and each saying in
-        its `progress` how far the search has come; the last one says 1.
+        iterator of ever better answers, each saying in its `progress` how far the search has come;
+        the last one says 1. Between them, after a few milliseconds' work each, it gives its
+        progress alone.
     example : dict
         A complete and plausible set of raw inputs, for the thumbnail.
     cautions, sources : list of str
@@ -81,7 +82,7 @@ class Tool:
         question: str,
         inputs: "list[Input]",
         work: "Callable[[Given, Scale], Answer] | None" = None,
-        search: "Callable[[Given, Scale], Iterator[Answer]] | None" = None,
+        search: "Callable[[Given, Scale], Iterator[Answer | float]] | None" = None,
         example: "dict[str, Any]",
         cautions: "list[str]",
         sources: "list[str]",
@@ -130,33 +131,36 @@ class Tool:
         """
         best: dict[str, Any] = {}
         for answer in self.answers(self.read(raw, scale), scale):
-            best = answer
+            best = answer if "figures" in answer else best
         return best
 
     def answers(self, fields: "list[Field]", scale: Scale) -> "Iterator[dict[str, Any]]":
         """Give ever better Answers to a form as read; for most tools the first is the last.
+
+        Between two of them a search says its `progress` alone, as often as it pauses. The last is
+        an Answer.
 
         Raises
         ------
         Refusal
             For what can't be built, before the first; its rows counted as they stand in the form.
         """
-        given = Given(values_of(self.inputs, fields))
+        given, places = Given(values_of(self.inputs, fields)), places_of(fields)
+        # What a search no longer needs is let go: memory that stays full makes it slow.
+        fields = []
         try:
             for answer in self._answers(given, scale):
                 yield answer
         except Refusal as refusal:
-            raise in_form(refusal, fields)
+            raise in_form(refusal, places)
 
     def _answers(self, given: Given, scale: Scale) -> "Iterator[dict[str, Any]]":
         if self.search is not None:
-            found: Answer | None = None
-            whole: dict[str, Any] = {}
             for better in self.search(given, scale):
-                if better is not found:
-                    found, whole = better, self._whole(better, given)
-                whole["progress"] = better.progress
-                yield whole
+                if isinstance(better, Answer):
+                    yield self._whole(better, given)
+                else:
+                    yield {"progress": better}
         elif self.work is not None:
             yield self._whole(self.work(given, scale), given)
 

@@ -40,6 +40,7 @@ class Combos:
         self.below = below
         self.most = most
         self.kinds = [kind for kind in problem.by_worth if problem.limits[kind]]
+        self.ratios = [problem.weights[kind] / problem.rooms[kind] for kind in self.kinds]
         self.found: list[tuple[int, list[int]]] = []
         self.is_whole = False
 
@@ -83,9 +84,10 @@ class Combos:
 
     def _may_do(self, weight: int, room: int, at: int) -> bool:
         """Tell whether the kinds from `at` on can still hold the rest for little enough."""
-        left, kind = self.problem.total - room, self.kinds[at]
-        least = -(-left * self.problem.weights[kind] // self.problem.rooms[kind])
-        return left <= 0 or weight + least < self.below
+        left = self.problem.total - room
+        # Weights are whole: with a thousandth to spare for the float's last digits, less than 1
+        # under the limit is not under it.
+        return left <= 0 or weight + left * self.ratios[at] < self.below - 0.999
 
     def _fill_up(self, counts: "list[int]", weight: int, room: int) -> None:
         """Keep every number of the last kind that is enough and not too many."""

@@ -44,7 +44,7 @@ def fullest(wanted: Wanted, room: int) -> "Pattern":
     sums = sums_from(coarse, numbers, left)
     counts = taken(coarse, numbers, sums, highest(sums[0]))
     counts[0] += 1
-    wanted.steps += len(at_hand) * (10 + 3 * left // BITS_A_STEP)
+    wanted.steps += len(at_hand) * (10 + 8 * left // BITS_A_STEP)
     return tuple([(at, number) for at, number in zip(at_hand, counts) if number])
 
 

@@ -95,7 +95,7 @@ class Few:
         problem = self.problem
         weight = sum([problem.weights[kind] for kind, _ in self.taken])
         least = material_bound(problem)
-        work.add(100 + 15 * len(self.sizes))
+        work.add(200 + 20 * len(self.sizes))
         if least >= weight:
             return
         lighter = Combos(problem, least, weight, MOST_COMBOS)

@@ -31,6 +31,8 @@ GROUPED_FROM = 0.02
 """Part of a plan's weight that is open, from which a bound for groups of sizes may be better."""
 DIVES = 3
 PACKING_NODES = (300, 5000, 100000)
+MOST_PACKED = 150
+"""Pieces from which more patience is of no use: there are too many ways."""
 MOST_COMBOS = 400
 COMBO_STEPS = 100000
 RAISE_STEPS = 2000
@@ -139,7 +141,8 @@ class StickSearch:
 
     def _packings(self) -> "Iterator[None]":
         """Try the sticks that would still be better, each time more patiently."""
-        for nodes in PACKING_NODES:
+        patience = PACKING_NODES[: 1 if self.problem.pieces > MOST_PACKED else None]
+        for nodes in patience:
             before = (0, 0)
             while before != (self.plan.weight, self.bound) and not self.proved:
                 before = (self.plan.weight, self.bound)

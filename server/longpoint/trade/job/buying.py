@@ -208,8 +208,10 @@ def _plans(
         return
     tool = tool_named(slug)
     try:
+        last: dict[str, Any] = {}
         for step, answer in enumerate(tool.answers(tool.read(inputs, scale), scale)):
-            yield answer
+            last = answer if "figures" in answer else last
+            yield last
             if step >= MOST_STEPS:
                 return
     except Refusal as refusal:

@@ -202,7 +202,7 @@ def _worked(tool: "Tool", form: Form, scale: Scale) -> "dict[str, Any]":
     whole: dict[str, Any] = {}
     try:
         for step, answer in enumerate(tool.answers(form.fields, scale)):
-            whole = answer
+            whole = answer if "figures" in answer else whole
             if step >= MOST_STEPS:
                 break
     except Refusal as refusal:

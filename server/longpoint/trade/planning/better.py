@@ -9,14 +9,14 @@ if TYPE_CHECKING:
 
 AGAIN = 20
 """Shares of work between two answers: an answer takes as long to say as some of them."""
-MOST_WITHOUT = 60000
+MOST_WITHOUT = 150000
 """Steps that a search may take without a plan to show."""
 
 
 def ever_better(
     found: "Any", spare: "int | None", answer_of: "Callable[[], Answer]"
-) -> "Iterator[Answer]":
-    """Give an answer at each pause of a search, made anew now and then where there is a better one.
+) -> "Iterator[Answer | float]":
+    """Give at each pause of a search its progress, or now and then an answer where that is better.
 
     Parameters
     ----------
@@ -29,7 +29,6 @@ def ever_better(
     answer_of : function
         Makes the answer for the plan as it stands.
     """
-    answer: Answer | None = None
     shown: tuple[Any, int] | None = None
     pauses = 0
     for _ in found.run():
@@ -37,12 +36,17 @@ def ever_better(
         if needs(found.plan, spare):
             if found.bound >= found.problem.weights[spare] or found.work.done > MOST_WITHOUT:
                 return
-            continue
-        if answer is None or (pauses >= AGAIN and is_news(shown, found)):
-            answer, shown, pauses = answer_of(), (found.plan, found.bound), 0
-        answer.progress = found.progress
-        if found.progress < 1:
-            yield answer
+        elif shown is None or (pauses >= AGAIN and is_news(shown, found)):
+            shown, pauses = (found.plan, found.bound), 0
+            yield _answered(answer_of, found.progress)
+        else:
+            yield found.progress
+
+
+def _answered(answer_of: "Callable[[], Answer]", progress: float) -> "Answer":
+    answer = answer_of()
+    answer.progress = progress
+    return answer
 
 
 def is_news(shown: "tuple[Any, int] | None", found: "Any") -> bool:

@@ -24,8 +24,8 @@ MOST_ROWS = 300
 MOST_KINDS = 12
 
 
-def search(given: Given, scale: Scale) -> "Iterator[Answer]":
-    """Give ever better plans.
+def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
+    """Give ever better plans, and between them the progress.
 
     Raises
     ------

@@ -66,8 +66,8 @@ class Stuff:
             raise Refusal.of([FieldError("sheet_thickness", words, True)])
 
 
-def search(given: Given, scale: Scale) -> "Iterator[Answer]":
-    """Give ever better plans.
+def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
+    """Give ever better plans, and between them the progress.
 
     Raises
     ------
