@@ -44,7 +44,8 @@ function addParts(site, { parts }) {
  */
 async function addScripts(site, assets, catalog) {
   const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
-  const modules = { assets: { ...assets, worker }, catalog: { catalog } };
+  const job = site.addHashed("job", "css", await bundle(join(web, "styles/job.css")));
+  const modules = { assets: { ...assets, worker, styles: { job } }, catalog: { catalog } };
   const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
   const scripts = await bundleTogether(entries, modules);
   for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);

@@ -12,6 +12,8 @@ declare module "longpoint:assets" {
   export const parts: { [room: string]: string };
   /** The rooms that a tool needs beside the frame; "" stands for the core without a tool. */
   export const needs: { [tool: string]: string[] };
+  /** Styles that are loaded later, by what wears them. */
+  export const styles: { [name: string]: string };
 }
 
 /** The complete site: path relative to the service worker's scope and SHA-256 in hex. */

@@ -82,6 +82,11 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         from .job.sheets import job_replies
 
         return _JobWork.start(job_replies(request.get("job"), _scale(request)))
+    if do == "check job":
+        from .job.document import check
+
+        check(request.get("job"))
+        return {}
     if do == "continue job":
         return _JobWork.go_on(request.get("work"))
     if do == "patterns":

@@ -76,13 +76,18 @@ export type components = {
         };
         BuyLine: {
             amount: number;
+            amount_text: string;
             cost: number | null;
+            /** @description Empty where no price is known. */
+            cost_text: string;
             layout: components["schemas"]["Table"][];
             longest?: number;
             /** @description Board feet without the waste. */
             net?: number;
             /** @description What a tick of it names. */
             of: string;
+            /** @description What is there already, and where it stands. */
+            on_hand: string[];
             paid: number | null;
             proved: boolean | null;
             sold: string;
@@ -308,6 +313,8 @@ export type components = {
             /** @description What a tick of it names. */
             of: string;
             per: number | null;
+            /** @description The size first cut to; empty where nothing is left on. */
+            rough_text: string;
             section_text: string;
             short_text: string;
             /** @description Pieces spoiled under this mark. */
@@ -533,8 +540,10 @@ export type components = {
         };
         Yard: {
             cost: number;
+            cost_text: string;
             lines: components["schemas"]["BuyLine"][];
             paid: number;
+            paid_text: string;
         };
     };
     responses: never;

@@ -68,6 +68,11 @@ export class Core {
     return this.#ask({ do: "job", job, ...scale }, ["job"]);
   }
 
+  /** Ask whether a document is a job; each fault has its place. */
+  async checkJob(job: unknown): Promise<{ ok: true } | Refused> {
+    return this.#ask({ do: "check job", job }, ["job"]);
+  }
+
   /** Ask for the next step of the job that is being worked out. */
   async goOnJob(work: number): Promise<JobSaid> {
     return this.#ask({ do: "continue job", work }, ["job"]);

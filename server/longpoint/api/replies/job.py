@@ -52,6 +52,9 @@ class BuyLine(Reply):
     sold = members.text()
     amount = members.number()
     unit = members.text()
+    amount_text = members.text()
+    cost_text = members.text("Empty where no price is known.")
+    on_hand = members.texts("What is there already, and where it stands.")
     cost = members.number(none=True)
     paid = members.number(none=True)
     state = members.text()
@@ -68,6 +71,8 @@ class Yard(Reply):
     """What is bought."""
 
     lines = members.listed(BuyLine)
+    cost_text = members.text()
+    paid_text = members.text()
     cost = members.number()
     paid = members.number()
 
@@ -91,6 +96,7 @@ class JobCut(Reply):
     length = members.number()
     text = members.text()
     short_text = members.text()
+    rough_text = members.text("The size first cut to; empty where nothing is left on.")
     section_text = members.text()
     width = members.number(none=True)
     thickness = members.number(none=True)

@@ -1,6 +1,8 @@
 """The cut list: by stock, then by setting of the saw so that it is set once, longest first."""
 
+from .buying import Sizes
 from .pieces import Cut
+from .saying import rough_text
 from .ticks import Ticks
 
 TYPE_CHECKING = False
@@ -17,18 +19,23 @@ def cut_list(
 ) -> "list[dict[str, Any]]":
     """Return the groups of the cut list."""
     order = [stock["id"] for stock in document.get("stock") or []] + [""]
-    titles = {stock["id"]: stock["title"] for stock in document.get("stock") or []}
+    stocks = {stock["id"]: stock for stock in document.get("stock") or []}
+    sizes = Sizes(str(document.get("units") or "in"))
     groups: list[dict[str, Any]] = []
     for stock in order:
-        mine = [cut for cut in cuts if (cut.stock if cut.stock in titles else "") == stock]
+        mine = [cut for cut in cuts if (cut.stock if cut.stock in stocks else "") == stock]
         settings = sorted({setting_of(cut.piece) for cut in mine}, key=_square_first)
         for setting in settings:
             same = [cut for cut in mine if setting_of(cut.piece) == setting]
             groups.append({
                 "stock": stock,
-                "title": titles.get(stock, ""),
+                "title": stocks[stock]["title"] if stock else "",
                 "setting": setting,
-                "cuts": [_cut(cut, ticks, scale) for cut in _longest_first(same)],
+                "cuts": [
+                    dict(_cut(cut, ticks, scale),
+                         rough_text=rough_text(cut.piece, stocks.get(stock, {}), sizes, scale))
+                    for cut in _longest_first(same)
+                ],
             })  # fmt: skip
     return groups
 

@@ -1,11 +1,12 @@
 """A job as its reader needs it: its questions answered, and the three sheets made from them."""
 
-from ..lengths import Scale
-from .buying import buy_lines
+from ..lengths import Scale, show_money
+from .buying import Sizes, buy_lines
 from .document import check
 from .marking import mark_list
 from .pieces import all_cuts
 from .sawing import cut_list
+from .saying import said_line
 from .ticks import Ticks
 from .working import Done, work_out
 
@@ -44,8 +45,8 @@ def job_replies(document: object, scale: Scale) -> "Iterator[dict[str, Any]]":
         "warnings": _warnings(job, cuts),
     }
     for lines in buy_lines(job, cuts, ticks, scale):
-        yield dict(reply, yard=_yard(lines), progress=0.75)
-    yield dict(reply, yard=_yard(lines), progress=1.0)
+        yield dict(reply, yard=_yard(job, lines, scale), progress=0.75)
+    yield dict(reply, yard=_yard(job, lines, scale), progress=1.0)
 
 
 def _item(item: "dict[str, Any]", done: "dict[str, Done]", scale: Scale) -> "dict[str, Any]":
@@ -82,10 +83,15 @@ def _carried(name: str, taken: "Carried", scale: Scale) -> "dict[str, Any]":
     }
 
 
-def _yard(lines: "list[dict[str, Any]]") -> "dict[str, Any]":
-    costs = [line["cost"] for line in lines if line["cost"] is not None]
-    paid = [line["paid"] for line in lines if line["paid"] is not None]
-    return {"lines": lines, "cost": sum(costs), "paid": sum(paid)}
+def _yard(job: "dict[str, Any]", lines: "list[dict[str, Any]]", scale: Scale) -> "dict[str, Any]":
+    sizes = Sizes(str(job.get("units") or "in"))
+    stocks = {stock["id"]: stock for stock in job.get("stock") or []}
+    for line in lines:
+        said_line(line, stocks.get(line["stock"], {}), sizes, scale)
+    cost = sum([line["cost"] for line in lines if line["cost"] is not None])
+    paid = sum([line["paid"] for line in lines if line["paid"] is not None])
+    texts = {"cost_text": show_money(cost), "paid_text": show_money(paid)}
+    return dict(texts, lines=lines, cost=cost, paid=paid)
 
 
 def _warnings(job: "dict[str, Any]", cuts: "list[Any]") -> "list[str]":
