@@ -30,7 +30,9 @@ def verdict(answer: "Answer", leaf: FramedLeaf) -> None:
     rails = "; rails " + length(leaf.rail_length)
     panels = ", panels " + panels_words(leaf, answer.scale)
     wide = ", panels " + length(leaf.panel_width) + " wide"
-    answer.verdict(name + rails + panels, name + rails + wide, name + rails, name)
+    # The groove's depth has a usual value, and rails and panels hang on it.
+    groove = "; grooves " + length(leaf.groove.depth)
+    answer.verdict(*[name + words + groove for words in (rails + panels, rails + wide, rails, "")])
 
 
 def panels_words(leaf: FramedLeaf, scale: "Scale") -> str:

@@ -113,19 +113,33 @@ def verdict(answer: "Answer", opening: "Opening", leaves: "list[Leaf]", gaps: "l
         name = ("Blank " if tapers else "Leaf ") + size + ", hinged " + leaves[0].bay.hinge
     else:
         name = ("Blanks up to " if tapers else "Two leaves, each ") + size
+    asked = _asked_words(leaves, answer.scale)
     if opening.assumed:
         what, state = opening.assumed
         answer.verdict(
-            f"{name} if {what} is {state}: measure the diagonals first",
+            f"{name}, {asked}, if {what} is {state}: measure the diagonals first",
+            f"{name}, {asked}: measure the diagonals first",
+            f"{name}, {asked}: measure diagonals",
             f"{name}: measure the diagonals first",
         )
     elif tapers:
         offs = ", ".join([_taper_words(leaf, len(leaves), answer.scale) for leaf in leaves])
         most = answer.scale.length(max([taper.off for taper in tapers]))
         many = f"{len(tapers)} tapers, the largest {most}" if len(tapers) > 1 else "taper " + most
-        answer.verdict(f"{name}; taper off: {offs}", f"{name}; {many}")
+        answer.verdict(
+            f"{name}; taper off: {offs}; {asked}", f"{name}; {many}; {asked}", f"{name}; {asked}"
+        )
     else:
-        _square_verdict(answer, name, worst_of(gaps), len(leaves))
+        _square_verdict(answer, f"{name}, square, {asked}", worst_of(gaps), len(leaves))
+
+
+def _asked_words(leaves: "list[Leaf]", scale: "Scale") -> str:
+    """Return the gaps asked for: the usual ones are assumed, and the leaf hangs on them."""
+    gaps = leaves[0].gaps
+    each = [gaps.hinge, gaps.head] + ([2 * gaps.far] if len(leaves) > 1 else [gaps.far])
+    alike = [each[0]] if max(each) - min(each) < 1e-9 else each
+    said = ", ".join([scale.number(gap) for gap in alike])
+    return f"gaps {said}, floor {scale.bare(gaps.floor)}"
 
 
 def _taper_words(leaf: "Leaf", leaves: int, scale: "Scale") -> str:
@@ -137,18 +151,12 @@ def _taper_words(leaf: "Leaf", leaves: int, scale: "Scale") -> str:
 
 def _square_verdict(answer: "Answer", name: str, worst: "Left", leaves: int) -> None:
     if worst.gap - worst.asked <= LEAST + 1e-9:
-        near = answer.scale.length(LEAST)
-        answer.verdict(
-            f"{name}, square: every gap within {near} of what was asked",
-            f"{name}, square: gaps within {near}",
-            name + ", square",
-        )
+        answer.verdict(f"{name}: true within {answer.scale.length(LEAST)}", name)
         return
     gap = answer.scale.length(worst.gap)
-    answer.verdict(
-        f"{name}, square: gap up to {gap} at the {where_words(worst, leaves)}",
-        f"{name}, square: gap up to {gap}",
-    )
+    where = where_words(worst, leaves)
+    really = f"{name}, really up to {gap}"
+    answer.verdict(f"{really} at the {where}", really, f"{name}: up to {gap}")
 
 
 def largest(leaves: "list[Leaf]") -> "tuple[float, float]":
