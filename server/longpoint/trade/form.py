@@ -218,10 +218,10 @@ def shown(field: Field, scale: Scale) -> str:
         return dict(asked.choices).get(field.value, "")
     if isinstance(asked, Flag):
         return "yes" if field.value else "no"
-    if field.source == "carried":
-        return _number_text(asked, field.value, scale)
     if raw is None or isinstance(raw, list):
         return ""
+    if field.source == "carried":
+        return _number_text(asked, field.value, scale)
     if isinstance(raw, str):
         foreign = isinstance(asked, Length) and scale.typed_in != scale.units
         return marked(raw, scale.typed_in) if foreign else raw

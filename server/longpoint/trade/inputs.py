@@ -39,6 +39,8 @@ class Input:
 
     kind = ""
     unit = ""
+    takes = ""
+    """What of a job it can be filled with by a tie: ``pieces``, ``board feet``; mostly nothing."""
 
     def __init__(
         self,
@@ -103,7 +105,7 @@ class Input:
 
     def declare(self) -> "dict[str, object]":
         """Return the contract's JSON object for this input."""
-        return {
+        declared: dict[str, object] = {
             "name": self.name,
             "label": self.label,
             "kind": self.kind,
@@ -115,6 +117,9 @@ class Input:
             "only_when": declare_condition(self.only_when),
             "quantity": self.quantity,
         }
+        if self.takes:
+            declared["takes"] = self.takes
+        return declared
 
     def show_default(self) -> str:
         """Return the default as the empty field shows it."""

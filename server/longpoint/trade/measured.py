@@ -223,7 +223,10 @@ class Angle(_Measured):
 
 
 class Number(_Measured):
-    """A plain number, in `unit`; 0 or more unless said otherwise."""
+    """A plain number, in `unit`; 0 or more unless said otherwise.
+
+    With ``takes="board feet"`` a job fills it with what its pieces of a stock measure.
+    """
 
     kind = "number"
 
@@ -236,11 +239,13 @@ class Number(_Measured):
         above: "float | None" = None,
         least: "float | None" = None,
         most: float = 1000000.0,
+        takes: str = "",
         **rest: "Any",
     ) -> None:
         if above is None and least is None:
             least = 0.0
         self.unit = unit
+        self.takes = takes
         super().__init__(name, label, Bounds(above, least, None, most), **rest)
 
     def parse(self, text: str, scale: Scale) -> float:

@@ -10,51 +10,6 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-class Given:
-    """The inputs of one question as read: the tool asks for each by name and kind.
-
-    Lengths are inches, angles degrees. An input that was not asked for, or not given and without
-    a default, is None: ask for those with `maybe`.
-
-    >>> given = Given({"width": 27.5, "sides": 4, "reveal": None})
-    >>> given.number("width"), given.count("sides"), given.maybe("reveal")
-    (27.5, 4, None)
-    """
-
-    def __init__(self, values: "dict[str, Any]") -> None:
-        self.values = values
-
-    def number(self, name: str) -> float:
-        """Return a length, angle or number that is certainly there."""
-        return float(self.values[name])
-
-    def maybe(self, name: str) -> "float | None":
-        """Return a length, angle or number, or None."""
-        value = self.values[name]
-        return None if value is None else float(value)
-
-    def count(self, name: str) -> int:
-        """Return a whole number that is certainly there."""
-        return int(self.values[name])
-
-    def maybe_count(self, name: str) -> "int | None":
-        """Return a whole number, or None."""
-        value = self.values[name]
-        return None if value is None else int(value)
-
-    def text(self, name: str) -> str:
-        """Return a text or the value of a choice; "" where none was given."""
-        return self.values[name] or ""
-
-    def flag(self, name: str) -> bool:
-        """Return a yes or no; no where it was not asked."""
-        return bool(self.values[name])
-
-    def rows(self, name: str) -> "list[Given]":
-        """Return the rows of a repeated group, in order."""
-        return [Given(row) for row in self.values[name] or []]
-
-
 class Field:
     """One input of a form as read.
 
@@ -134,6 +89,8 @@ class Reader:
         field = Field(asked, said_for(asked, raw))
         if self.forgiving and has_lapsed(asked, field.raw):
             field.raw = None
+        if asked.name in self.carried and holds_nothing(field.raw):
+            field.raw = None
         if field.raw is not None:
             field.source = "typed"
             asked.read_into(field, self)
@@ -155,6 +112,13 @@ def said_for(asked: Input, raw: "dict[str, Any]") -> object:
         if raw.get(name) not in (None, ""):
             return raw[name]
     return None
+
+
+def holds_nothing(raw: object) -> bool:
+    """Tell whether rows were given that nobody has filled."""
+    return isinstance(raw, list) and not [
+        row for row in raw if not isinstance(row, dict) or not is_blank(row)
+    ]
 
 
 def has_lapsed(asked: Input, raw: object) -> bool:
@@ -232,6 +196,10 @@ class Rows(Input):
 
     `kept` names a list that belongs to the person, not to one question (what the tape said at
     the yard): the phone keeps it once and gives it to every tool that asks for it by that name.
+
+    `pieces` says that the rows can be pieces of a job, and which column holds what of a piece:
+    pairs of a column and ``length``, ``width``, ``thickness``, ``count``, ``tag``, ``made_of``
+    or ``species``.
     """
 
     kind = "rows"
@@ -246,11 +214,14 @@ class Rows(Input):
         least: int = 1,
         most: int = 40,
         kept: str = "",
+        pieces: "tuple[tuple[str, str], ...]" = (),
         **rest: "Any",
     ) -> None:
         self.columns = columns
         self.row = row
         self.kept = kept
+        self.pieces = pieces
+        self.takes = "pieces" if pieces else ""
         self.least = least
         self.most = most
         super().__init__(name, label, optional=least == 0, **rest)

@@ -3,12 +3,13 @@
 from .answer import Answer
 from .drawing import Drawing
 from .ends import End, miter, square
+from .given import Given
 from .gives import Gives, label_figures
 from .inputs import Choice, Flag, Input, Text
 from .lengths import Scale
 from .measured import Angle, Count, Length, Number
 from .refusal import FieldError, Refusal, Unreadable
-from .rows import Given, Rows, in_form, places_of, read_form, values_of
+from .rows import Rows, in_form, places_of, read_form, values_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

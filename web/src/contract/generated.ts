@@ -72,6 +72,8 @@ export type components = {
             required: boolean;
             row?: string;
             slide?: components["schemas"]["Slide"] | null;
+            /** @description What of a job can fill it: pieces, or board feet. */
+            takes?: string;
             unit: string;
         };
         BuyLine: {

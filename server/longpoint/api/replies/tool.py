@@ -74,6 +74,9 @@ class AskedInput(Reply):
     unit = members.text()
     only_when = fields.Nested(Condition, required=True, allow_none=True)
     quantity = members.text("Which size it is, where other tools know it too.")
+    takes = fields.String(
+        metadata={"description": "What of a job can fill it: pieces, or board feet."}
+    )
     choices = fields.List(fields.Nested(Option))
     offers = fields.List(fields.Nested(Offer))
     slide = fields.Nested(Slide, allow_none=True)

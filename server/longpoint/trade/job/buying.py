@@ -4,12 +4,12 @@ Sticks and sheets go through the cutting plans, offcuts on hand first; boards ar
 feet with their waste.
 """
 
-from ..lengths import Scale, read_length
+from ..lengths import Scale
 from ..lumber.board_feet import board_feet
-from ..reading import Unreadable
 from ..refusal import Refusal
 from ..shelf import tool_named
 from .pieces import Cut
+from .stock_sizes import Sizes
 from .ticks import Ticks
 
 TYPE_CHECKING = False
@@ -21,24 +21,6 @@ MOST_STEPS = 200
 """Better plans that are waited for, a few milliseconds each."""
 
 MOST_ROWS = 300
-
-
-class Sizes:
-    """Reads the sizes of a job's stock: numbers are inches, texts are in the job's units."""
-
-    def __init__(self, units: str) -> None:
-        self.units = units
-
-    def read(self, raw: object, default: float = 0.0) -> float:
-        """Return a size in inches; the default where none was given or it can't be read."""
-        if isinstance(raw, bool) or raw is None or raw == "":
-            return default
-        if isinstance(raw, (int, float)):
-            return float(raw)
-        try:
-            return read_length(str(raw), self.units, over_one=True)
-        except Unreadable:
-            return default
 
 
 def buy_lines(
@@ -108,20 +90,15 @@ def _thing(thing: "dict[str, Any]") -> "dict[str, Any]":
 
 def _boards(stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes) -> "dict[str, Any]":
     """Count boards: each piece by its rough size, the waste on top."""
-    more_long, more_wide = (
-        sizes.read(stock.get("extra_length")),
-        sizes.read(stock.get("extra_width")),
-    )
-    thick = sizes.read(stock.get("thickness"), 1.0)
-    net = sum([
-        board_feet(thick, (cut.piece["width"] or 0) + more_wide, cut.piece["length"] + more_long)
-        for cut in cuts
-    ])  # fmt: skip
+    rough = [sizes.rough(cut.piece, stock) for cut in cuts]
+    net = sum([board_feet(*size) for size in rough])
     waste = float(stock.get("waste") or 0)
     line = _plain(stock, net * (1 + waste / 100), "bd ft")
     line["net"], line["waste"] = net, waste
-    line["longest"] = max([cut.piece["length"] for cut in cuts]) + more_long
-    line["widest"] = max([cut.piece["width"] or 0 for cut in cuts]) + more_wide
+    line["longest"] = max([length for _, _, length in rough])
+    line["widest"] = max([width for _, width, _ in rough])
+    if sizes.read(stock.get("thickness")) <= 0:
+        line["words"] = "Say how thick the rough boards are: counted by the parts until then."
     return line
 
 

@@ -8,9 +8,11 @@ never rounded ones.
 from collections import namedtuple
 
 from ..lengths import read_length
-from ..quantities import instead_of
+from ..quantities import instead_of, kind_of
 from ..reading import Unreadable
 from ..rows import Rows
+from .taking import Sources
+from .taking import taken as pieces_for
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -19,8 +21,10 @@ if TYPE_CHECKING:
     from ..inputs import Input
     from .working import Done
 
-Carried = namedtuple("Carried", ("value", "entry", "name", "title"))
-"""`value` of figure or input `name` of the question with the id `entry`, called `title`."""
+Carried = namedtuple("Carried", ("value", "entry", "name", "title", "kind"))
+"""`value` of figure or input `name` of the question with the id `entry`, called `title`.
+
+Of pieces of the job: rows as raw values, or board feet; `entry` is what they belong to."""
 
 _ALIKE = (("length", "length"), ("angle", "angle"), ("number", "number"), ("count", "count"))
 
@@ -30,6 +34,7 @@ def carried_to(
     entry: "dict[str, Any]",
     done: "dict[str, Done]",
     earlier: "list[str]",
+    sources: Sources,
 ) -> "tuple[dict[str, Carried], dict[str, str]]":
     """Return what each input can take from other questions, and what is wrong with its tie.
 
@@ -43,14 +48,18 @@ def carried_to(
         Questions that are worked out, by id.
     earlier : list of str
         Ids of the questions before it in its item, the nearest first.
+    sources : Sources
+        Where pieces of the job are found.
     """
     found: dict[str, Carried] = {}
     wrong: dict[str, str] = {}
     ties = entry.get("ties") or {}
     for asked in inputs:
-        if isinstance(asked, Rows):
+        if asked.name in ties and ties[asked.name].get("pieces"):
+            taken = _pieces(asked, ties[asked.name], sources, done, wrong)
+        elif isinstance(asked, Rows):
             continue
-        if asked.name in ties:
+        elif asked.name in ties:
             taken = _tied(asked, ties[asked.name], done, wrong)
         else:
             other = instead_of(asked.quantity, entry["inputs"])
@@ -61,6 +70,20 @@ def carried_to(
     return found, wrong
 
 
+def _pieces(
+    asked: "Input",
+    tie: "dict[str, Any]",
+    sources: Sources,
+    done: "dict[str, Done]",
+    wrong: "dict[str, str]",
+) -> "Carried | None":
+    value, title, fault = pieces_for(asked, tie, sources, done)
+    if fault:
+        wrong[asked.name] = fault
+        return None
+    return Carried(value, tie["pieces"], "pieces", title, asked.kind)
+
+
 def _by_quantity(quantity: str, done: "dict[str, Done]", earlier: "list[str]") -> "Carried | None":
     if not quantity:
         return None
@@ -68,7 +91,7 @@ def _by_quantity(quantity: str, done: "dict[str, Done]", earlier: "list[str]") -
         source = done.get(entry)
         known = source.sizes.get(quantity) if source else None
         if source is not None and known is not None:
-            return Carried(known[1], entry, known[0], source.title)
+            return Carried(known[1], entry, known[0], source.title, kind_of(quantity))
     return None
 
 
@@ -88,7 +111,7 @@ def _tied(
     if (kind, asked.kind) not in _ALIKE and kind != asked.kind:
         wrong[asked.name] = f"{source.title} gives another kind of number."
         return None
-    return _offset(asked, tie, Carried(value, tie["entry"], name, source.title), wrong)
+    return _offset(asked, tie, Carried(value, tie["entry"], name, source.title, kind), wrong)
 
 
 def _offset(
@@ -99,7 +122,8 @@ def _offset(
     if not text:
         return taken
     try:
-        return Carried(taken.value + read_length(text), taken.entry, taken.name, taken.title)
+        more = read_length(text)
     except Unreadable as unreadable:
         wrong[asked.name] = str(unreadable)
         return None
+    return Carried(taken.value + more, taken.entry, taken.name, taken.title, taken.kind)

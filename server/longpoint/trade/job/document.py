@@ -5,7 +5,7 @@ The schema number rises when the meaning of a key changes; a new key alone does 
 
 from ..lengths import STEPS
 from ..refusal import FieldError, Refusal
-from .shapes import Anything, ListOf, MapOf, Maybe, Numeral, OneOf, Shape, Thing, Words
+from .shapes import Anything, EitherOf, ListOf, MapOf, Maybe, Numeral, OneOf, Shape, Thing, Words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -32,10 +32,18 @@ _SIZE = Maybe(Anything())
 _MONEY = Maybe(Numeral(0, 1e7))
 _PERCENT = Maybe(Numeral(0, 900))
 
-TIE = Thing(
-    [("entry", _ID), ("figure", Words(60)), ("input", Words(60)), ("offset", Words(60))],
-    needs=("entry",),
+TIE = EitherOf(
+    [
+        ("entry", _ID),
+        ("figure", Words(60)),
+        ("input", Words(60)),
+        ("offset", Words(60)),
+        ("pieces", _ID),
+    ],
+    one_of=("entry", "pieces"),
 )
+"""To a figure or an input of another question; or to the pieces of a stock, a question or an item,
+by its id, where an input takes them."""
 ENTRY = Thing(
     [
         ("id", _ID),
@@ -80,6 +88,8 @@ STOCK = Thing(
             Thing([("length", _SIZE), ("width", _SIZE), ("count", Numeral(1, 500, whole=True)),
                    ("where", Words(60))]), 40, "offcuts"
         )),
+        ("made_of", Words(40)),
+        ("species", Words(40)),
         ("price", _MONEY),
         ("waste", _PERCENT),
         ("kerf", _SIZE),

@@ -98,7 +98,7 @@ def copy_item(request: "dict[str, Any]") -> "dict[str, Any]":
     item["title"] = str(request.get("title") or first["title"])
     item.pop("photos", None)
     job["items"].insert(job["items"].index(first) + 1, item)
-    ids: dict[str, str] = {}
+    ids: dict[str, str] = {first["id"]: own}
     for entry in item["entries"]:
         was, entry["letter"] = entry["id"], next_letter(job)
         entry["id"] = ids[was] = own + "-" + entry["letter"]
@@ -237,5 +237,6 @@ def _copy_things(job: "dict[str, Any]", first: str, own: str, ids: "dict[str, st
 
 def _lead(tie: "dict[str, Any]", ids: "dict[str, str]") -> None:
     """Lead a tie among an item's own questions to their copies."""
-    if tie.get("entry") in ids:
-        tie["entry"] = ids[tie["entry"]]
+    for name in ("entry", "pieces"):
+        if tie.get(name) in ids:
+            tie[name] = ids[tie[name]]

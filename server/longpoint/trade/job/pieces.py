@@ -27,15 +27,24 @@ def all_cuts(document: "dict[str, Any]", done: "dict[str, Done]") -> "list[Cut]"
     cuts: list[Cut] = []
     for item in document["items"]:
         for entry in item["entries"]:
-            made = done[entry["id"]]
-            pieces = made.answer["pieces"] if made.answer else []
-            for piece in pieces:
-                cuts.extend(_copies(item, entry, piece))
+            if not takes_pieces(entry):
+                cuts.extend(cuts_of_entry(item, entry, done[entry["id"]]))
             if len(cuts) > MOST_PIECES:
                 raise Refusal(
                     "items", f"{len(cuts)} pieces and more: a job holds {MOST_PIECES} at most."
                 )
     return cuts
+
+
+def takes_pieces(entry: "dict[str, Any]") -> bool:
+    """Tell whether a question is filled with pieces of the job, so that its own are the same."""
+    return bool([tie for tie in (entry.get("ties") or {}).values() if tie.get("pieces")])
+
+
+def cuts_of_entry(item: "dict[str, Any]", entry: "dict[str, Any]", made: "Done") -> "list[Cut]":
+    """Return the pieces of one question, for each of the items alike."""
+    pieces = made.answer["pieces"] if made.answer else []
+    return [cut for piece in pieces for cut in _copies(item, entry, piece)]
 
 
 def _copies(

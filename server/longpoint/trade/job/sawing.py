@@ -1,8 +1,8 @@
 """The cut list: by stock, then by setting of the saw so that it is set once, longest first."""
 
-from .buying import Sizes
 from .pieces import Cut
 from .saying import rough_text
+from .stock_sizes import Sizes
 from .ticks import Ticks
 
 TYPE_CHECKING = False

@@ -1,7 +1,7 @@
 """The sizes and amounts of the sheets in words: what is bought, on hand, and first cut rough."""
 
 from ..lengths import Scale, show_money, show_number
-from .buying import Sizes
+from .stock_sizes import Sizes
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

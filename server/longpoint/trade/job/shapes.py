@@ -155,6 +155,26 @@ class Thing(Shape):
         return {"type": "object", "properties": properties, "required": list(self.needs)}
 
 
+class EitherOf(Thing):
+    """An object that says one or more of some keys."""
+
+    def __init__(self, keys: "list[tuple[str, Shape]]", one_of: "tuple[str, ...]") -> None:
+        super().__init__(keys)
+        self.one_of = one_of
+
+    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+        faults = super().faults(value, path)
+        if isinstance(value, dict) and not [name for name in self.one_of if name in value]:
+            faults.append((path, f"{' or '.join(self.one_of)} is needed."))
+        return faults
+
+    def schema(self) -> "dict[str, Any]":
+        schema = super().schema()
+        del schema["required"]
+        schema["anyOf"] = [{"required": [name]} for name in self.one_of]
+        return schema
+
+
 class MapOf(Shape):
     """An object whose names are anything and whose values have one shape."""
 

@@ -1,12 +1,13 @@
 """A job as its reader needs it: its questions answered, and the three sheets made from them."""
 
-from ..lengths import Scale, show_money
-from .buying import Sizes, buy_lines
+from ..lengths import Scale, show_angle, show_money, show_number
+from .buying import buy_lines
 from .document import check
 from .marking import mark_list
 from .pieces import all_cuts
 from .sawing import cut_list
 from .saying import said_line
+from .stock_sizes import Sizes
 from .ticks import Ticks
 from .working import Done, work_out
 
@@ -72,15 +73,25 @@ def _entry(made: Done, scale: Scale) -> "dict[str, Any]":
 
 
 def _carried(name: str, taken: "Carried", scale: Scale) -> "dict[str, Any]":
-    is_length = isinstance(taken.value, float)
     return {
         "input": name,
         "entry": taken.entry,
         "figure": taken.name,
         "value": taken.value,
-        "text": scale.length(taken.value) if is_length else str(taken.value),
+        "text": _shown(taken, scale),
         "from": taken.title,
     }
+
+
+def _shown(taken: "Carried", scale: Scale) -> str:
+    if taken.kind == "length":
+        return scale.length(taken.value)
+    if taken.kind == "angle":
+        return show_angle(taken.value)
+    if taken.kind == "rows":
+        number = sum([row.get("count", 1) for row in taken.value])
+        return f"{number} piece{'' if number == 1 else 's'}"
+    return taken.value if isinstance(taken.value, str) else show_number(taken.value, 3)
 
 
 def _yard(job: "dict[str, Any]", lines: "list[dict[str, Any]]", scale: Scale) -> "dict[str, Any]":

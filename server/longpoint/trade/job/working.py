@@ -7,6 +7,7 @@ from ..lengths import Scale
 from ..refusal import FieldError, Refusal
 from ..shelf import tool_named
 from .carrying import Carried, carried_to
+from .taking import Sources
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -63,6 +64,7 @@ def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Do
     order = [entry["id"] for entry in entries]
     places = {entry["id"]: entry for entry in entries}
     done: dict[str, Done] = {}
+    sources = Sources(document)
     if not order:
         yield done
     for start in order:
@@ -72,11 +74,11 @@ def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Do
             if entry in done:
                 waiting.pop()
                 continue
-            ahead = _needed(places[entry], items[entry], places, done, waiting)
+            ahead = _needed(places[entry], items[entry], sources, done, waiting)
             if ahead is not None:
                 waiting.append(ahead)
                 continue
-            done[entry] = _answered(places[entry], items[entry], done, scale, waiting)
+            done[entry] = _answered(places[entry], items[entry], done, scale, waiting, sources)
             waiting.pop()
             yield done
 
@@ -103,14 +105,19 @@ def earlier_than(entry: "dict[str, Any]", item: "dict[str, Any]") -> "list[str]"
 def _needed(
     entry: "dict[str, Any]",
     item: "dict[str, Any]",
-    places: "dict[str, dict[str, Any]]",
+    sources: Sources,
     done: "dict[str, Done]",
     waiting: "list[str]",
 ) -> "str | None":
     """Return a question to work out before this one, None where none is left."""
-    tied: list[str] = [tie["entry"] for tie in (entry.get("ties") or {}).values()]
+    tied: list[str] = []
+    for tie in (entry.get("ties") or {}).values():
+        if tie.get("pieces"):
+            tied += [each["id"] for _, each in sources.entries(tie["pieces"])]
+        elif tie["entry"] in sources.places:
+            tied.append(tie["entry"])
     for other in tied + earlier_than(entry, item):
-        if other in places and other not in done and other not in waiting:
+        if other not in done and other not in waiting:
             return other
     return None
 
@@ -121,6 +128,7 @@ def _answered(
     done: "dict[str, Done]",
     scale: Scale,
     waiting: "list[str]",
+    sources: Sources,
 ) -> Done:
     try:
         tool = tool_named(entry["tool"])
@@ -130,9 +138,9 @@ def _answered(
         return unknown
     made = Done(entry, item, entry.get("title") or tool.title)
     ties = entry.get("ties") or {}
-    found, wrong = carried_to(tool.inputs, entry, done, earlier_than(entry, item))
+    found, wrong = carried_to(tool.inputs, entry, done, earlier_than(entry, item), sources)
     for name in ties:
-        if ties[name]["entry"] in waiting:
+        if ties[name].get("entry") in waiting:
             wrong[name] = "These questions take numbers from each other in a circle."
     made.carried = found
     form = _form_of(tool, entry, scale, found)

@@ -123,6 +123,7 @@ TOOL = Tool(
             row="piece",
             most=MOST_ROWS,
             help="Up to 300 rows, 500 pieces in all.",
+            pieces=(("length", "length"), ("count", "count"), ("tag", "tag")),
         ),
         Rows("sticks", "Sticks", STICK, row="stick", most=MOST_KINDS),
         Length(

@@ -217,7 +217,13 @@ TOOL = Tool(
             default="board-foot",
         ),
         Number(
-            "target", "The job needs", unit="bf", above=0, optional=True, default_text="not said"
+            "target",
+            "The job needs",
+            unit="bf",
+            above=0,
+            optional=True,
+            default_text="not said",
+            takes="board feet",
         ),
         Number(
             "waste",

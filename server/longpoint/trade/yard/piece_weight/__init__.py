@@ -164,6 +164,13 @@ TOOL = Tool(
                 Text("name", "Name", optional=True),
             ],
             row="thing",
+            pieces=tuple(
+                [
+                    (name, name)
+                    for name in ("made_of", "species", "thickness", "width", "length", "count")
+                ]
+            )
+            + (("name", "tag"),),
         ),
         Choice(
             "lifted",

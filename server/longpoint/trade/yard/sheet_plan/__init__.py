@@ -187,6 +187,7 @@ TOOL = Tool(
             ],
             row="part",
             help="Up to 40 rows, 200 parts in all.",
+            pieces=(("length", "length"), ("width", "width"), ("count", "count"), ("name", "tag")),
         ),
         Rows(
             "sheets",
