@@ -34,7 +34,7 @@ def ever_better(
     for _ in found.run():
         pauses += 1
         if needs(found.plan, spare):
-            if found.bound >= found.problem.weights[spare] or found.work.done > MOST_WITHOUT:
+            if is_needed(found, spare) or found.work.done > MOST_WITHOUT:
                 return
         elif shown is None or (pauses >= AGAIN and is_news(shown, found)):
             shown, pauses = (found.plan, found.bound), 0
@@ -57,3 +57,8 @@ def is_news(shown: "tuple[Any, int] | None", found: "Any") -> bool:
 def needs(plan: "Any", kind: "int | None") -> bool:
     """Tell whether a plan uses a kind of stock."""
     return kind is not None and plan.used()[kind] > 0
+
+
+def is_needed(found: "Any", kind: "int | None") -> bool:
+    """Tell whether the bound shows that every plan uses a kind of stock, the spare as a rule."""
+    return kind is not None and bool(found.bound >= found.problem.weights[kind])

@@ -6,7 +6,7 @@ do without, and `proved` whether this plan is as good as that.
 
 from ...cautions import SAW
 from ...cutting.search import StickSearch
-from ...planning.better import ever_better, needs
+from ...planning.better import ever_better, is_needed, needs
 from ...tool import Answer, Count, Given, Length, Number, Rows, Scale, Text, Tool, square
 from .checks import refuse_sticks, refuse_too_long, refuse_too_many, short_of_sticks
 from .layouts import Layout, layouts_of
@@ -36,7 +36,7 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
     found = StickSearch(order.problem)
     yield from ever_better(found, order.spare, lambda: _answer(order, found, scale))
     if needs(found.plan, order.spare):
-        raise short_of_sticks(order, found.plan, found.proved, scale)
+        raise short_of_sticks(order, found.plan, is_needed(found, order.spare), scale)
     yield _answer(order, found, scale)
 
 

@@ -6,7 +6,7 @@ and gets better while the search goes on.
 
 from ...cautions import SAW
 from ...guillotine.search import SheetSearch
-from ...planning.better import ever_better, needs
+from ...planning.better import ever_better, is_needed, needs
 from ...tables.weights import PANELS
 from ...tool import (
     Answer,
@@ -81,7 +81,7 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
     yield from ever_better(found, spare, lambda: _answer(order, stuff, found, scale))
     if needs(found.plan, spare):
         layouts = layouts_of(order, found.plan)
-        raise short_of_sheets(order, layouts, found.proved, scale)
+        raise short_of_sheets(order, layouts, is_needed(found, spare), scale)
     yield _answer(order, stuff, found, scale)
 
 
