@@ -226,6 +226,19 @@ def test_a_template_larger_than_a_page_goes_on_where_it_was_cut(app: App) -> Non
     assert "cut, lay on page 1" in text_of(second)
 
 
+def test_a_router_template_is_printed_with_no_sheet_for_its_margin_alone(app: App) -> None:
+    """4 1/2 high and 1 1/2 at each end are 7 1/2: more than a page is wide, less than it is high.
+
+    A page wide 7 1/4 held all but a strip, which was a page with nothing on it to work by.
+    """
+    open_hinges(app, hinge_height="4 1/2", template="true")
+    (page,) = sheets(at_full_size(app), "The template on the edge")
+    assert "top is to the right" in re.sub(r"\s+", " ", text_of(page))
+    heights = [each.down for each in outlines(page)]
+    assert [each for each in heights if each == pytest.approx(4.5 * POINTS, abs=CLOSE)]
+    assert [each for each in heights if each == pytest.approx(7.5 * POINTS, abs=CLOSE)]
+
+
 @pytest.mark.parametrize("paper", PAPERS)
 def test_nothing_is_printed_where_printers_leave_the_paper_white(app: App, paper: str) -> None:
     open_hinges(app, hinge_height="12")

@@ -1,6 +1,6 @@
 /** A template: a drawing at its true size, over as many pages as it takes. */
-import type { Drawing } from "../contract/contract";
-import { laidOut } from "../drawing/layout";
+import type { Drawing, Point, Shape } from "../contract/contract";
+import { laidOut, type Layout } from "../drawing/layout";
 import { placedSvg } from "../drawing/svg";
 import { joinSvg, type Spot } from "./join";
 import { BODY, INCH, WIDTH, px, words, wrapped, type Sheet } from "./paper";
@@ -53,19 +53,54 @@ function tileSvg(tile: Tile, page: number): string {
   );
 }
 
+/** A quarter turn: what ran across runs down. */
+const turned = ([x, y]: Point): Point => [-y, x];
+
+function turnedShape(shape: Shape): Shape {
+  if (shape.shape === "area") return { ...shape, points: shape.points.map((point) => turned(point as Point)) };
+  if (shape.shape === "circle") return { ...shape, center: turned(shape.center) };
+  if (shape.shape === "arc") return { ...shape, center: turned(shape.center), start: shape.start + 90 };
+  if (shape.shape === "tag" || shape.shape === "text") return { ...shape, at: turned(shape.at) };
+  return { ...shape, from: turned(shape.from), to: turned(shape.to) };
+}
+
+/** Returns the drawing turned by a quarter; its words stay upright. */
+function turnedDrawing(drawing: Drawing): Drawing {
+  const [x0, y0, x1, y1] = drawing.box;
+  const description = `${drawing.description} Printed a quarter turn on: its top is to the right.`;
+  return { ...drawing, description, box: [-y1, x0, -y0, x1], shapes: drawing.shapes.map(turnedShape) };
+}
+
+interface Tiling {
+  description: string;
+  layout: Layout;
+  columns: number;
+  rows: number;
+}
+
+function tilingOf(drawing: Drawing): Tiling {
+  const layout = laidOut(drawing, INCH);
+  const { left, right, top, bottom } = layout.extent;
+  const [width, height] = [right - left + 2 * MARGIN, bottom - top + 2 * MARGIN];
+  const { description } = drawing;
+  return { description, layout, columns: Math.ceil(width / WIDTH), rows: Math.ceil(height / BODY.height) };
+}
+
+/** A sheet is taller than wide: a long template that lies on one sheet upright is printed upright. */
+function fewestSheets(drawing: Drawing): Tiling {
+  const [lying, upright] = [tilingOf(drawing), tilingOf(turnedDrawing(drawing))];
+  return upright.columns * upright.rows < lying.columns * lying.rows ? upright : lying;
+}
+
 /** Returns the sheets of one template, row by row. */
 export function templateSheets(drawing: Drawing, tool: string): Sheet[] {
-  const { placed, extent } = laidOut(drawing, INCH);
-  const inside = placedSvg(placed);
-  const width = extent.right - extent.left + 2 * MARGIN;
-  const height = extent.bottom - extent.top + 2 * MARGIN;
-  const [columns, rows] = [Math.ceil(width / WIDTH), Math.ceil(height / BODY.height)];
-  const [left, top] = [extent.left - MARGIN, extent.top - MARGIN];
+  const { description, layout, columns, rows } = fewestSheets(drawing);
+  const inside = placedSvg(layout.placed);
+  const [left, top] = [layout.extent.left - MARGIN, layout.extent.top - MARGIN];
   return Array.from({ length: columns * rows }, (_, at) => {
     const [column, row] = [at % columns, Math.floor(at / columns)];
     const tile = {
-      description: drawing.description,
-      inside, column, row, columns, rows,
+      description, inside, column, row, columns, rows,
       left: left + column * WIDTH,
       top: top + row * BODY.height,
     };
