@@ -81,7 +81,9 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         # Only who works on a job waits for the rooms that work it out.
         from .job.sheets import job_replies
 
-        return _JobWork.start(job_replies(request.get("job"), _scale(request)))
+        return _JobWork.start(
+            job_replies(request.get("job"), _scale(request), request.get("offcuts"))
+        )
     if do == "check job":
         from .job.document import check
 

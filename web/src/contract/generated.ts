@@ -82,12 +82,16 @@ export type components = {
             cost: number | null;
             /** @description Empty where no price is known. */
             cost_text: string;
+            /** @description Of what is on hand, in the unit: not counted in the amount. */
+            from_hand: number;
             layout: components["schemas"]["Table"][];
             longest?: number;
             /** @description Board feet without the waste. */
             net?: number;
             /** @description What a tick of it names. */
             of: string;
+            /** @description Places in the shop's offcuts that pieces come out of. */
+            offered: number[];
             /** @description What is there already, and where it stands. */
             on_hand: string[];
             paid: number | null;
@@ -95,6 +99,8 @@ export type components = {
             sold: string;
             state: string;
             stock: string;
+            /** @description How many of each of the stock's `on_hand`, in their order. */
+            taken: number[];
             title: string;
             unit: string;
             /** @description Percent. */

@@ -54,6 +54,15 @@ class BuyLine(Reply):
     unit = members.text()
     amount_text = members.text()
     cost_text = members.text("Empty where no price is known.")
+    from_hand = members.number("Of what is on hand, in the unit: not counted in the amount.")
+    taken = fields.List(
+        fields.Integer(), required=True,
+        metadata={"description": "How many of each of the stock's `on_hand`, in their order."},
+    )  # fmt: skip
+    offered = fields.List(
+        fields.Integer(), required=True,
+        metadata={"description": "Places in the shop's offcuts that pieces come out of."},
+    )  # fmt: skip
     on_hand = members.texts("What is there already, and where it stands.")
     cost = members.number(none=True)
     paid = members.number(none=True)

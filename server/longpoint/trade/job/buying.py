@@ -1,14 +1,12 @@
 """The buy list: a line for each stock, each thing, with what it costs and how that is known.
 
-Sticks and sheets go through the cutting plans, offcuts on hand first; boards are counted in board
-feet with their waste.
+What is on hand is used first and counted apart from what is bought.
 """
 
 from ..lengths import Scale
-from ..lumber.board_feet import board_feet
-from ..refusal import Refusal
-from ..shelf import tool_named
+from .boards import board_line
 from .pieces import Cut
+from .plans import sheet_plans, stick_plans
 from .stock_sizes import Sizes
 from .ticks import Ticks
 
@@ -17,25 +15,67 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
-MOST_STEPS = 200
-"""Better plans that are waited for, a few milliseconds each."""
+    from .working import Done
 
-MOST_ROWS = 300
+
+class Shop:
+    """What the buy list is made from beside the pieces.
+
+    Parameters
+    ----------
+    document : dict
+        A checked job.
+    done : dict
+        Its questions worked out, by id.
+    offcuts : list of dict
+        The shop's own list of what finished jobs left: `title` and `sold` of the stock, `length`,
+        `width`, `count`, `where`.
+    """
+
+    def __init__(
+        self, document: "dict[str, Any]", done: "dict[str, Done]", offcuts: "list[dict[str, Any]]"
+    ) -> None:
+        self.document = document
+        self.done = done
+        self.offcuts = offcuts
+        self.sizes = Sizes(str(document.get("units") or "in"))
+        self.counts = {item["id"]: int(item.get("count") or 1) for item in document["items"]}
+
+    def offered(self, stock: "dict[str, Any]", cuts: "list[Cut]") -> "list[int]":
+        """Return the places of the shop's offcuts that a piece of this stock comes out of."""
+        return [
+            at
+            for at, each in enumerate(self.offcuts)
+            if _is_same(each, stock) and [cut for cut in cuts if self._holds(each, cut, stock)]
+        ]
+
+    def _holds(self, each: "dict[str, Any]", cut: Cut, stock: "dict[str, Any]") -> bool:
+        length, width = cut.piece["length"], cut.piece["width"] or 0.0
+        if stock["sold"] == "board":
+            _, width, length = self.sizes.rough(cut.piece, stock)
+        wide = self.sizes.read(each.get("width"))
+        is_wide = stock["sold"] == "stick" or wide >= width
+        return self.sizes.read(each.get("length")) >= length and is_wide
+
+
+def _is_same(each: "dict[str, Any]", stock: "dict[str, Any]") -> bool:
+    titles = [str(one.get("title") or "").strip().lower() for one in (each, stock)]
+    return titles[0] == titles[1] and each.get("sold") == stock["sold"]
 
 
 def buy_lines(
-    document: "dict[str, Any]", cuts: "list[Cut]", ticks: Ticks, scale: Scale
+    shop: Shop, cuts: "list[Cut]", ticks: Ticks, scale: Scale
 ) -> "Iterator[list[dict[str, Any]]]":
     """Give the lines of the buy list, one more each time or the last one better."""
-    sizes = Sizes(str(document.get("units") or "in"))
     lines: list[dict[str, Any]] = []
-    for stock in document.get("stock") or []:
-        mine = [cut for cut in cuts if cut.stock == stock["id"]]
-        for line in _line(stock, _with_spoiled(mine, ticks), sizes, scale):
+    for stock in shop.document.get("stock") or []:
+        mine = _with_spoiled([cut for cut in cuts if cut.stock == stock["id"]], ticks)
+        for line in _line(stock, mine, shop.sizes, scale):
+            line["offered"] = shop.offered(stock, mine)
             yield lines + [_ticked(line, stock["id"], ticks)]
         lines.append(_ticked(line, stock["id"], ticks))
-    for thing in document.get("things") or []:
-        lines.append(_ticked(_thing(thing), thing["id"], ticks))
+    for thing in shop.document.get("things") or []:
+        lines.append(_ticked(_thing(thing, shop), thing["id"], ticks))
     yield lines
 
 
@@ -56,23 +96,29 @@ def _line(
     if not cuts:
         yield _plain(stock, 0, "")
     elif sold == "board":
-        yield _boards(stock, cuts, sizes)
+        yield dict(_plain(stock, 0, "bd ft"), **board_line(stock, cuts, sizes, scale))
     elif sold == "stick":
-        yield from _sticks(stock, cuts, sizes, scale)
+        for plan in stick_plans(stock, cuts, sizes, scale):
+            yield dict(_plain(stock, 0, "sticks"), **plan)
     elif sold == "sheet":
-        yield from _sheets(stock, cuts, sizes, scale)
+        for plan in sheet_plans(stock, cuts, sizes, scale):
+            yield dict(_plain(stock, 0, "sheets"), **plan)
     else:
         yield _plain(stock, len(cuts), "each" if sold == "each" else "")
 
 
 def _plain(stock: "dict[str, Any]", amount: float, unit: str) -> "dict[str, Any]":
-    price = stock.get("price")
+    """Return a line without a plan: sticks and sheets have no cost before one."""
+    price = None if unit in ("sticks", "sheets") else stock.get("price")
     return {
         "stock": stock["id"],
         "title": stock["title"],
         "sold": stock["sold"],
         "amount": amount,
         "unit": unit,
+        "from_hand": 0,
+        "taken": [],
+        "offered": [],
         "cost": None if price is None else price * amount,
         "proved": None,
         "words": "",
@@ -80,146 +126,33 @@ def _plain(stock: "dict[str, Any]", amount: float, unit: str) -> "dict[str, Any]
     }
 
 
-def _thing(thing: "dict[str, Any]") -> "dict[str, Any]":
-    count = thing.get("count") or 0
-    line = _plain({"id": thing["id"], "title": thing["title"], "sold": "each"}, count, "each")
-    price = thing.get("price")
-    line["cost"] = None if price is None else price * count
+def _thing(thing: "dict[str, Any]", shop: Shop) -> "dict[str, Any]":
+    """Return the line of something bought by count: as said, or as a question gives it."""
+    said = thing.get("count")
+    ties = [thing[name] for name in ("from", "times") if thing.get(name)]
+    count, words = float(said or 0), ""
+    if said is None and ties:
+        numbers = [_number(tie, shop.done) for tie in ties]
+        found = [number for number in numbers if number is not None]
+        count = float(shop.counts.get(thing.get("item") or "", 1))
+        for number in found:
+            count *= number
+        if len(found) < len(numbers):
+            count, words = 0.0, "Counted once its question is answered."
+    line = _plain(dict(thing, sold="each"), count, "each")
+    line["stock"], line["words"] = thing["id"], words
     return line
 
 
-def _boards(stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes) -> "dict[str, Any]":
-    """Count boards: each piece by its rough size, the waste on top."""
-    rough = [sizes.rough(cut.piece, stock) for cut in cuts]
-    net = sum([board_feet(*size) for size in rough])
-    waste = float(stock.get("waste") or 0)
-    line = _plain(stock, net * (1 + waste / 100), "bd ft")
-    line["net"], line["waste"] = net, waste
-    line["longest"] = max([length for _, _, length in rough])
-    line["widest"] = max([width for _, width, _ in rough])
-    if sizes.read(stock.get("thickness")) <= 0:
-        line["words"] = "Say how thick the rough boards are: counted by the parts until then."
-    return line
-
-
-def _sticks(
-    stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
-) -> "Iterator[dict[str, Any]]":
-    rows: list[dict[str, Any]] = []
-    for cut in cuts:
-        _count(rows, {"length": cut.piece["length"], "tag": cut.tag})
-    hand = [(sizes.read(each.get("length")), each) for each in stock.get("on_hand") or []]
-    sold = [(sizes.read(each.get("length")), each) for each in stock.get("lengths") or []]
-    sticks = [
-        {"length": length, "count": each.get("count") or 1, "price": 0.0}
-        for length, each in hand
-        if length > 0
-    ] + [
-        _priced({"length": length}, each.get("price"), length)
-        for length, each in sold
-        if length > 0
-    ]
-    inputs = {"pieces": rows, "sticks": sticks}
-    _allow(inputs, "kerf", stock.get("kerf"), sizes)
-    _allow(inputs, "end_trim", stock.get("trim"), sizes)
-    has_prices = bool([each for _, each in sold if each.get("price") is not None])
-    for answer in _plans("stick-plan", inputs, scale, "stick", len(rows)):
-        yield _planned(stock, answer, "sticks", "sticks_used", len(hand), has_prices)
-
-
-def _sheets(
-    stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
-) -> "Iterator[dict[str, Any]]":
-    rows: list[dict[str, Any]] = []
-    for cut in cuts:
-        _count(rows, {
-            "length": cut.piece["length"], "width": cut.piece["width"] or 0, "name": cut.tag
-        })  # fmt: skip
-    offered = [("on_hand", 0.0), ("sheets", None)]
-    sheets = []
-    for name, price in offered:
-        for each in stock.get(name) or []:
-            length, width = sizes.read(each.get("length")), sizes.read(each.get("width"))
-            if length > 0 and width > 0:
-                sheet: dict[str, Any] = {"length": length, "width": width}
-                if name == "on_hand":
-                    sheet["count"] = each.get("count") or 1
-                sheets.append(_priced(sheet, each.get("price", price), length * width))
-    inputs = {"parts": rows, "sheets": sheets}
-    _allow(inputs, "kerf", stock.get("kerf"), sizes)
-    _allow(inputs, "edge_trim", stock.get("trim"), sizes)
-    prices = [each.get("price") for each in stock.get("sheets") or []]
-    has_prices = bool([price for price in prices if price is not None])
-    hand = len(stock.get("on_hand") or [])
-    for answer in _plans("sheet-plan", inputs, scale, "sheet", len(rows)):
-        yield _planned(stock, answer, "sheets", "sheets_used", hand, has_prices)
-
-
-def _count(rows: "list[dict[str, Any]]", row: "dict[str, Any]") -> None:
-    """Add a piece to its row, or begin one."""
-    for known in rows:
-        if not [name for name in row if known[name] != row[name]]:
-            known["count"] += 1
-            return
-    row["count"] = 1
-    rows.append(row)
-
-
-def _priced(stick: "dict[str, Any]", price: "float | None", size: float) -> "dict[str, Any]":
-    """Return a stick with its price; without one its size stands in, so that little is bought."""
-    stick["price"] = size if price is None else price
-    return stick
-
-
-def _allow(inputs: "dict[str, Any]", name: str, raw: object, sizes: Sizes) -> None:
-    if raw not in (None, ""):
-        inputs[name] = sizes.read(raw)
-
-
-def _plans(
-    slug: str, inputs: "dict[str, Any]", scale: Scale, word: str, rows: int
-) -> "Iterator[dict[str, Any]]":
-    """Give ever better plans, or one that says in words why there is none."""
-    if rows > MOST_ROWS:
-        yield {"refused": f"{rows} different pieces: {MOST_ROWS} are planned at a time."}
-        return
-    tool = tool_named(slug)
-    try:
-        last: dict[str, Any] = {}
-        for step, answer in enumerate(tool.answers(tool.read(inputs, scale), scale)):
-            last = answer if "figures" in answer else last
-            yield last
-            if step >= MOST_STEPS:
-                return
-    except Refusal as refusal:
-        yield {"refused": _plainly(refusal, word)}
-
-
-def _plainly(refusal: Refusal, word: str) -> str:
-    missing = [error for error in refusal.errors if error.missing]
-    if missing:
-        return f"Say which {word} sizes the yard sells, then it is planned."
-    return refusal.errors[0].message
-
-
-def _planned(
-    stock: "dict[str, Any]",
-    answer: "dict[str, Any]",
-    unit: str,
-    used: str,
-    hand: int,
-    has_prices: bool,
-) -> "dict[str, Any]":
-    line = _plain(stock, 0, unit)
-    if "refused" in answer:
-        line["words"] = answer["refused"]
-        return line
-    figures = {figure["name"]: figure["value"] for figure in answer["figures"]}
-    line["amount"] = figures[used]
-    line["cost"] = figures.get("cost") if has_prices else None
-    line["proved"] = figures.get("proved") == "yes"
-    line["words"] = answer["verdict"]
-    line["layout"] = answer["tables"][:1]
-    if hand:
-        line["words"] = line["words"] or "offcuts on hand first"
-    return line
+def _number(tie: "dict[str, Any]", done: "dict[str, Done]") -> "float | None":
+    """Return the number that a tie of a thing names; None where it is not known."""
+    made = done.get(tie.get("entry") or "")
+    if made is None:
+        return None
+    name = tie.get("figure") or tie.get("input") or ""
+    known = (made.figures if tie.get("figure") else made.values).get(name)
+    if known is None or known[0] not in ("count", "number", "choice"):
+        return None
+    digits = str(known[1])
+    # A choice such as the leaves of a door is a number in digits.
+    return float(digits) if digits.replace(".", "").isdigit() else None

@@ -142,6 +142,30 @@ JOB: Shape = Thing(
     needs=("longpoint", "schema", "id", "title", "items"),
 )
 
+OFFCUTS = ListOf(
+    Thing(
+        [
+            ("title", _TITLE),
+            ("sold", OneOf(*SOLD)),
+            ("length", _SIZE),
+            ("width", _SIZE),
+            ("count", Maybe(Numeral(1, 500, whole=True))),
+            ("where", Maybe(Words(60))),
+            ("job", Maybe(_TITLE)),
+        ],
+        needs=("title", "sold"),
+    ),
+    500,
+    "offcuts",
+)
+"""Rows of the shop's own list `offcuts`: what finished jobs left, by the stock's title."""
+
+
+def checked_offcuts(rows: object) -> "list[dict[str, Any]]":
+    """Return the shop's offcuts that can be read; one that can't offers nothing."""
+    given = rows if isinstance(rows, list) else []
+    return [row if not OFFCUTS.one.faults(row, "") else {} for row in given]
+
 
 def json_schema() -> "dict[str, Any]":
     """Return the JSON Schema (draft 2020-12) of a job."""

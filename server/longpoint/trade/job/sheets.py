@@ -1,8 +1,8 @@
 """A job as its reader needs it: its questions answered, and the three sheets made from them."""
 
 from ..lengths import Scale, show_angle, show_money, show_number
-from .buying import buy_lines
-from .document import check
+from .buying import Shop, buy_lines
+from .document import check, checked_offcuts
 from .marking import mark_list
 from .pieces import all_cuts
 from .sawing import cut_list
@@ -19,11 +19,13 @@ if TYPE_CHECKING:
     from .carrying import Carried
 
 
-def job_replies(document: object, scale: Scale) -> "Iterator[dict[str, Any]]":
+def job_replies(
+    document: object, scale: Scale, offcuts: object = None
+) -> "Iterator[dict[str, Any]]":
     """Check a job, then give what it comes to, ever more of it; the last one is whole.
 
     Each step is one question answered or one plan made better, so that a phone stays free to hear
-    something else in between.
+    something else in between. `offcuts` are the rows of the shop's own list, if it has one.
 
     Raises
     ------
@@ -45,7 +47,8 @@ def job_replies(document: object, scale: Scale) -> "Iterator[dict[str, Any]]":
         "site": {"items": mark_list(job, done, ticks, scale)},
         "warnings": _warnings(job, cuts),
     }
-    for lines in buy_lines(job, cuts, ticks, scale):
+    shop = Shop(job, done, checked_offcuts(offcuts))
+    for lines in buy_lines(shop, cuts, ticks, scale):
         yield dict(reply, yard=_yard(job, lines, scale), progress=0.75)
     yield dict(reply, yard=_yard(job, lines, scale), progress=1.0)
 

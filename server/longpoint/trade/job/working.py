@@ -211,7 +211,7 @@ def _worked(tool: "Tool", form: Form, scale: Scale) -> "dict[str, Any]":
     try:
         for step, answer in enumerate(tool.answers(form.fields, scale)):
             whole = answer if "figures" in answer else whole
-            if step >= MOST_STEPS:
+            if whole and step >= MOST_STEPS:
                 break
     except Refusal as refusal:
         return {"answer": None, "errors": [error.to_json() for error in refusal.errors]}

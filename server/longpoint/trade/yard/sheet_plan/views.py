@@ -88,6 +88,7 @@ def add_tables(
     pounds : list of float
         What a part of each row weighs; empty where that is not known.
     """
+    _sheets_table(answer, order, layouts)
     _parts_table(answer, order, layouts, pounds)
     _offcuts_table(answer, layouts)
     columns = ["Cut", "Take", "Runs", "At", "Comes off", "Is left"]
@@ -104,6 +105,15 @@ def sheets_of_rows(order: "SheetOrder", layouts: "list[SheetLayout]") -> "list[s
         for row in sorted({row for row, _ in layout.parts}):
             where[row].append(layout.numbers())
     return [", ".join(numbers) for numbers in where]
+
+
+def _sheets_table(answer: Answer, order: "SheetOrder", layouts: "list[SheetLayout]") -> None:
+    rows, say = [], answer.scale.length
+    for kind, sheet in enumerate(order.sheets):
+        used = sum([layout.times for layout in layouts if layout.kind == kind])
+        there = "as needed" if sheet.count is None else str(sheet.count)
+        rows.append([f"{say(sheet.length)} x {say(sheet.width)}", str(used), there])
+    answer.table("Sheets to take", ["Length x width", "Take", "There are"], rows)
 
 
 def _parts_table(
