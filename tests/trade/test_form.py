@@ -119,6 +119,16 @@ class TestFields:
         )
         typed = field(form({"stands": "wall", "width": "40"}, carried=carried), "width")
         assert (typed["shown"], typed["from"]) == ("40", "typed")
+        assert typed["carried"] == {"text": "47 3/8", "from": "Opening survey"}
+
+    def test_a_carried_number_is_shown_as_a_rule_shows_it(self) -> None:
+        # 30.152117 lies between 30 2/16 and 30 3/16, nearer the first.
+        carried = {"width": {"value": 30.152117, "from": "Opening survey"}}
+        assert field(form({"stands": "wall"}, carried=carried), "width")["shown"] == "30 1/8"
+        # A tape can't tell 1/8192 of an inch.
+        carried = {"width": {"value": 47.375122, "from": "Opening survey"}}
+        typed = field(form({"stands": "wall", "width": "47 3/8"}, carried=carried), "width")
+        assert "carried" not in typed
 
 
 class TestUnits:

@@ -4,12 +4,13 @@ A screen keeps what was typed and shows what stands here; it knows no condition,
 unit. Keys that say nothing (an empty text, no choices of its own) are left out of a field.
 """
 
-from .entry import inch_split, is_unfinished, marked
+from .entry import inch_split, is_unfinished
 from .inputs import Choice, Flag, Text
-from .lengths import Scale, exactly, show_angle, show_number
+from .lengths import Scale
 from .measured import Angle, Length, is_typed_in
 from .refusal import FieldError
 from .rows import Field, Reader, Rows, unknown_names
+from .shown import differing, empty_text, shown
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -111,13 +112,13 @@ class Form:
         errors : list of FieldError
             Those to show: the form's own, or the tool's where it refused.
         """
-        shown = self.errors() if errors is None else errors
-        at = {error.field: error for error in reversed(shown)}
+        told = self.errors() if errors is None else errors
+        at = {error.field: error for error in reversed(told)}
         reply: dict[str, Any] = {
             "version": self.tool.version,
             "fields": [self._field(field, "", at, active) for field in self.fields],
-            "stray": [error.message for error in shown if error.field not in self._paths()],
-            "waiting": waiting(self.tool, shown),
+            "stray": [error.message for error in told if error.field not in self._paths()],
+            "waiting": waiting(self.tool, told),
             "aside": self.aside,
         }
         if self.is_changed:
@@ -153,6 +154,8 @@ class Form:
         _put(said, "changed", field.source == "typed" and field.raw != asked.default)
         if field.source == "carried":
             said["of"] = self.carried[asked.name]["from"]
+        if not before and asked.name in self.carried and field.source == "typed":
+            _put(said, "carried", differing(field, self.carried[asked.name], self.scale))
         if isinstance(asked, Length) and field.value is not None:
             said["reads"] = [self.scale.said(field.value), self.scale.other().said(field.value)]
         _put_error(said, errors.get(path), field.raw)
@@ -209,39 +212,6 @@ def could_be_typed(asked: "Input", value: object) -> bool:
         typed: Any = value
         return len(typed["text"]) <= LONGEST_TEXT
     return isinstance(value, (int, float)) and asked.kind not in ("text",)
-
-
-def shown(field: Field, scale: Scale) -> str:
-    """Return what stands in a field: as typed, with its unit where that is not in force."""
-    asked, raw = field.asked, field.raw
-    if isinstance(asked, Choice):
-        return dict(asked.choices).get(field.value, "")
-    if isinstance(asked, Flag):
-        return "yes" if field.value else "no"
-    if raw is None or isinstance(raw, list):
-        return ""
-    if field.source == "carried":
-        return _number_text(asked, field.value, scale)
-    if isinstance(raw, str):
-        foreign = isinstance(asked, Length) and scale.typed_in != scale.units
-        return marked(raw, scale.typed_in) if foreign else raw
-    if is_typed_in(raw):
-        typed: Any = raw
-        own = typed["units"] == scale.units
-        return str(typed["text"]) if own else marked(typed["text"], typed["units"])
-    return _number_text(asked, raw, scale)
-
-
-def _number_text(asked: "Input", value: "Any", scale: Scale) -> str:
-    if isinstance(asked, Length):
-        text = exactly(value)
-        return text[:-1] if scale.units == "in" else text
-    return show_angle(value) if isinstance(asked, Angle) else show_number(value, 6)
-
-
-def empty_text(asked: "Input") -> str:
-    """Return what stands in a field that nothing was put into: the default as it is used."""
-    return asked.default_text or asked.show_default()
 
 
 def waiting(tool: "Tool", errors: "list[FieldError]") -> "dict[str, str] | None":

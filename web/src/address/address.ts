@@ -1,5 +1,6 @@
 /**
- * Addresses: `#/saw`, `#/saw/mitered-frame?width=27+13%2F16`.
+ * Addresses: `#/saw`, `#/saw/mitered-frame?width=27+13%2F16`; `#/job`, `#/job/<id>`,
+ * `#/job/<id>/stock`, `#/job/<id>/<id of a question>`.
  *
  * Everything is in the fragment, so that any static host serves deep links. A tool's address carries
  * its inputs as typed. A bare number means inches unless the address says `units=mm`.
@@ -10,9 +11,13 @@ import { isName, MOST, parsed } from "../store/check";
 import { sorted } from "../store/form-body";
 import { ownInputs } from "../store/lists";
 
+export const JOB = "job";
+
 export interface Route {
   place: string;
   tool: CatalogTool | null;
+  /** A job's id, empty for the list of jobs, and which part of it; null for a tool's own address. */
+  job: { id: string; part: string } | null;
   /** The inputs the address carries; null where it carries none. */
   inputs: RawInputs | null;
   units: Units;
@@ -29,7 +34,8 @@ const UNITS = "units";
 /** Returns where `hash` leads, or null where nothing of that name exists. */
 export function routeOf(hash: string): Route | null {
   const [path = "", query = ""] = hash.replace(/^#\/?/, "").split(/\?(.*)/s);
-  const [place = "", slug = ""] = path.split("/");
+  const [place = "", slug = "", part = ""] = path.split("/");
+  if (place === JOB) return jobRoute(slug, part);
   const shelf = catalog.places.find((each) => each.place === place);
   if (!shelf) return null;
   const tool = shelf.tools.find((each) => each.declaration.slug === slug) ?? null;
@@ -41,11 +47,26 @@ export function routeOf(hash: string): Route | null {
   return {
     place,
     tool,
+    job: null,
     inputs,
     units: asked.get(UNITS) === "mm" ? "mm" : "in",
     version: Number(asked.get(VERSION)) || 1,
     unread: isShort ? unread : ["all of it, since it is too long"],
   };
+}
+
+function jobRoute(id: string, part: string): Route | null {
+  try {
+    const job = { id: decodeURIComponent(id), part: decodeURIComponent(part) };
+    return { place: JOB, tool: null, job, inputs: null, units: "in", version: 1, unread: [] };
+  } catch {
+    return null; // a broken escape
+  }
+}
+
+/** Returns the fragment of the list of jobs, of a job, or of a part of one. */
+export function jobHash(id = "", part = ""): string {
+  return [`#/${JOB}`, id, part].filter(Boolean).map((each, at) => (at ? encodeURIComponent(each) : each)).join("/");
 }
 
 type Carried = Pick<Route, "inputs" | "unread">;

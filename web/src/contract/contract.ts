@@ -35,6 +35,20 @@ export type JobEntryReply = Schemas["JobEntry"];
 export type CarriedNumber = Schemas["CarriedNumber"];
 /** `work` is what to go on with; until it is null the job's reply may lack its parts. */
 export type JobSaid = { ok: true; job: Partial<JobReply>; work: number | null } | Refused;
+/** What is laid into a job, under an id of its own. */
+export type Laying =
+  | { do: "begin item"; id: string; pattern: string; title?: string }
+  | { do: "copy item"; id: string; item: string; title?: string }
+  | ({ do: "add entry"; id: string; item: string; tool: string; after?: string } & LaidEntry);
+export interface LaidEntry {
+  inputs?: RawInputs;
+  ties?: { [input: string]: { entry: string; figure?: string; input?: string; offset?: string } };
+  typed_in?: Units;
+  version?: number;
+  title?: string;
+}
+/** The whole document anew, and the ids of what was laid into it. */
+export type Laid = { ok: true; document: object; item: string; entries: string[] };
 /** `search` is what to go on with where a better answer may be found. */
 export type AnswerReply = { ok: true; answer: Answer; search: number | null } | Refused;
 

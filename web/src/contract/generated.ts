@@ -161,6 +161,11 @@ export type components = {
             /** @description Of its form: a form kept by an older version is brought up to it. */
             version: number;
         };
+        Differing: {
+            /** @description The question's title. */
+            from: string;
+            text: string;
+        };
         DimensionShape: {
             from: [
                 number,
@@ -193,6 +198,8 @@ export type components = {
         Field: {
             /** @description Degrees, where it can be dragged. */
             at?: number | null;
+            /** @description What would stand here if nothing was typed. */
+            carried?: components["schemas"]["Differing"];
             /** @description Something other than the default. */
             changed?: boolean;
             /** @description Those offered now, where they are not all that are declared. */

@@ -1,2 +1,10 @@
 /** Every tool's declaration, thumbnail and worked example, there before the core has started. */
-export { catalog } from "longpoint:catalog";
+import { catalog } from "longpoint:catalog";
+import type { CatalogTool } from "../contract/contract";
+
+export { catalog };
+
+/** Returns the tool of that name; undefined where this version has none. */
+export function toolNamed(slug: string): CatalogTool | undefined {
+  return catalog.places.flatMap(({ tools }) => tools).find(({ declaration }) => declaration.slug === slug);
+}

@@ -1,5 +1,5 @@
 import type {
-  AnswerReply, FormReply, JobSaid, RawInputs, Refused, Scale, SearchReply, Units,
+  AnswerReply, FormReply, JobSaid, Laid, Laying, RawInputs, Refused, Scale, SearchReply, Units,
 } from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
@@ -19,6 +19,8 @@ export interface AskedForm {
   active: string;
   /** Whether the answer is wanted too, or the fields alone. */
   answer: boolean;
+  /** What other questions of a job give, by input. */
+  carried: { [input: string]: { value: unknown; from: string } };
 }
 
 /** Half of a character: it cannot be written as UTF-8, so it must not reach the core. */
@@ -71,6 +73,11 @@ export class Core {
   /** Ask whether a document is a job; each fault has its place. */
   async checkJob(job: unknown): Promise<{ ok: true } | Refused> {
     return this.#ask({ do: "check job", job }, ["job"]);
+  }
+
+  /** Lay an item or a question into a job. */
+  async lay(request: Laying, job: object): Promise<Laid | Refused> {
+    return this.#ask({ ...request, job }, ["job"]);
   }
 
   /** Ask for the next step of the job that is being worked out. */

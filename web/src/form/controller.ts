@@ -1,9 +1,10 @@
 /** The open tool's form as the person works on it: edits, rows, what is unfolded, undo. */
 import type { ReactiveControllerHost } from "lit";
-import { hashWith } from "../address/address";
+import { hashWith, jobHash } from "../address/address";
 import { writeSoon } from "../address/address-bar";
 import type { CatalogTool, Declaration, Field, Option, Raw, RawRow, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
+import type { EntryForm } from "../job/entry-form";
 import { toast } from "../parts/toast";
 import { listInputs, listsIn, ownInputs } from "../store/lists";
 import type { FormChange, FormCollision, KeptForm, ToolDocuments } from "../store/store";
@@ -20,6 +21,8 @@ export interface Start {
   documents: ToolDocuments;
   /** Whether the form is the one that is kept, not an address's. */
   isKept: boolean;
+  /** The question of a job that it is; null for a form that stands alone. */
+  entry: EntryForm | null;
 }
 
 export class FormController implements FormHost {
@@ -30,6 +33,7 @@ export class FormController implements FormHost {
   private readonly documents: ToolDocuments;
   /** Whether the form shown is the one that is kept, and not one from an address, unchanged. */
   private isKept: boolean;
+  readonly entry: EntryForm | null;
   private readonly stopHearing: () => void;
   /** The row whose fields stand open. */
   opened: { name: string; at: number } | null = null;
@@ -49,6 +53,8 @@ export class FormController implements FormHost {
     this.recorder = new AnswerRecorder(this.session);
     this.documents = start.documents;
     this.isKept = start.isKept;
+    this.entry = start.entry;
+    this.session.carried = this.entry?.carried ?? [];
     this.stopHearing = this.documents.onChange((change) => this.heard(change));
     this.session.ask();
     this.write();
@@ -129,6 +135,11 @@ export class FormController implements FormHost {
   /** Whether a field that may fold away stays open: it was changed, or has something to say. */
   readonly isHeld = (field: Field): boolean =>
     field.changed === true || field.name === this.active || this.message(field.name) !== "";
+
+  wayTo(path: string): string {
+    const source = this.session.carried.find(({ input }) => input === path);
+    return source && this.entry ? jobHash(this.entry.job.id, source.entry) : "";
+  }
 
   typed(path: string, text: string): void {
     this.field.typed(path, text);
@@ -222,6 +233,7 @@ export class FormController implements FormHost {
   /** What is kept was changed in another window, or by undo: it is shown. */
   private heard({ isOther, collision }: FormChange): void {
     if (isOther) this.takeKept();
+    if (this.entry) this.session.carry(this.entry.carried);
     if (collision) this.sayCollision(collision);
     this.requestUpdate();
   }
@@ -256,7 +268,9 @@ export class FormController implements FormHost {
     this.requestUpdate();
   }
 
+  /** The address of a question of a job names it; what was typed stands in the job. */
   private write(): void {
+    if (this.entry) return;
     const { inputs, typedIn } = this.session;
     writeSoon(hashWith(this.declaration, inputs, typedIn));
   }

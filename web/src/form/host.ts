@@ -14,6 +14,8 @@ export interface FieldHost {
   isOn(path: string): boolean;
   /** Texts that may have been meant by it. */
   instead(path: string): string[];
+  /** The address of the question that carries a number to the field; empty for none. */
+  wayTo(path: string): string;
   change(path: string, value: Raw): void;
   typed(path: string, text: string): void;
   focused(path: string): void;

@@ -5,7 +5,7 @@
  * to the form as it stands is there, no answer stands: it is withdrawn, never stale.
  */
 import type {
-  Answer, CatalogTool, Declaration, Field, FormReply, FormSaid, InchSplit, Option, Raw, RawInputs, RawRow,
+  Answer, CarriedNumber, CatalogTool, Declaration, Field, FormReply, FormSaid, InchSplit, Option, Raw, RawInputs, RawRow,
   Refused, Scale, SetAside, Units,
 } from "../contract/contract";
 import type { AskedForm, Core } from "../engine/core";
@@ -31,6 +31,8 @@ export class Session {
   version: number;
   /** What was kept and can't be used by this version: shown, kept, and in nobody's way. */
   aside: SetAside[];
+  /** What other questions of its job give. */
+  carried: CarriedNumber[] = [];
   /** What the core last said about the fields. */
   said: FormSaid;
   standing: Standing = { state: "asking" };
@@ -71,7 +73,18 @@ export class Session {
   }
 
   get isEmpty(): boolean {
-    return Object.keys(ownInputs(this.declaration.inputs, this.inputs)).length === 0;
+    return !this.isTyped && this.carried.length === 0;
+  }
+
+  private get isTyped(): boolean {
+    return Object.keys(ownInputs(this.declaration.inputs, this.inputs)).length > 0;
+  }
+
+  /** Takes other numbers from the questions of its job. */
+  carry(carried: CarriedNumber[]): void {
+    if (same(carried, this.carried)) return;
+    this.carried = carried;
+    this.ask();
   }
 
   get kept(): KeptForm {
@@ -108,7 +121,7 @@ export class Session {
   /** Puts a text typed in the units in force, or another value, at `path`. */
   set(path: string, value: Raw, isLength = false): void {
     const { units } = this.scale;
-    if (this.isEmpty) this.typedIn = units;
+    if (!this.isTyped) this.typedIn = units;
     const isForeign = isLength && typeof value === "string" && value !== "" && units !== this.typedIn;
     this.replace(withValue(this.inputs, path, isForeign ? { text: String(value), units } : value));
   }
@@ -191,7 +204,10 @@ export class Session {
 
   private question(answer: boolean): AskedForm {
     const { declaration, inputs, typedIn, version, active } = this;
-    return { tool: declaration.slug, inputs, typed_in: typedIn, version, active, answer };
+    const carried = Object.fromEntries(
+      this.carried.map(({ input, value, from }) => [input, { value, from }]),
+    );
+    return { tool: declaration.slug, inputs, typed_in: typedIn, version, active, answer, carried };
   }
 
   private async asked(id: number): Promise<void> {
@@ -271,7 +287,7 @@ export class Session {
   }
 }
 
-function same(one: Raw, other: Raw): boolean {
+function same(one: Raw | object, other: Raw | object): boolean {
   return one === other || (typeof one === "object" && JSON.stringify(one) === JSON.stringify(other));
 }
 

@@ -174,32 +174,3 @@ export function moved<Named extends { id: string }>(list: Named[], id: string, b
   if (taken && at >= 0) others.splice(Math.max(0, at + by), 0, taken);
   return others;
 }
-
-/** Returns the letter after the last one given: A … Z, AA …; a letter that was let go is not given again. */
-export function nextLetter(body: JobBody): string {
-  const kept = (body as unknown as JsonObject)["letters"];
-  const given = typeof kept === "number" ? kept : 0;
-  const used = entriesOf(body).map(({ letter }) => numberOf(letter));
-  return letterOf(Math.max(given, ...used, 0) + 1);
-}
-
-/** Returns the body with its letters counted: called by whatever gives one. */
-export function counted(body: JobBody): JobBody {
-  const used = entriesOf(body).map(({ letter }) => numberOf(letter));
-  const kept = (body as unknown as JsonObject)["letters"];
-  const letters = Math.max(typeof kept === "number" ? kept : 0, ...used, 0);
-  return { ...body, letters } as JobBody;
-}
-
-const A = 64;
-
-function numberOf(letter: string): number {
-  if (!/^[A-Z]{1,3}$/.test(letter)) return 0;
-  return [...letter].reduce((sum, each) => 26 * sum + each.charCodeAt(0) - A, 0);
-}
-
-function letterOf(number: number): string {
-  const rest = (number - 1) % 26;
-  const before = (number - 1 - rest) / 26;
-  return (before > 0 ? letterOf(before) : "") + String.fromCharCode(A + 1 + rest);
-}

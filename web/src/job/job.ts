@@ -4,12 +4,13 @@
  * A change shows at once and is written in turn. What the job comes to is worked out one question
  * at a time, so that the core is free for what is typed; until it is, the last whole reply stays.
  */
-import type { FieldError, JobReply, Scale } from "../contract/contract";
+import type { Declaration, FieldError, JobReply, Laid, Laying, Refused, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
 import { deleteDocument, listTitles, openDocument, undeleteDocument, type DocumentHandle } from "../store/store";
-import { blankJob, isJob, newId, SCHEMA, type JobBody } from "./document";
+import { EntryForm } from "./entry-form";
+import { blankJob, entryOf, isJob, newId, SCHEMA, type JobBody } from "./document";
 
 const KIND = "job";
 /** Milliseconds of quiet after a change before it is worked out. */
@@ -106,6 +107,17 @@ export class Job {
     return this.document ? (this.document.body as unknown as JobBody) : blank;
   }
 
+  /** Returns the slug of the tool that a question is asked of; empty where it is not on the job. */
+  toolOf(entry: string): string {
+    return entryOf(this.body, entry)?.tool ?? "";
+  }
+
+  /** Returns a question as the form of its tool; null where it is not on the job. */
+  entryForm(id: string, declaration: Declaration): EntryForm | null {
+    const entry = entryOf(this.body, id);
+    return entry ? new EntryForm(this, entry, declaration) : null;
+  }
+
   get canUndo(): boolean {
     return this.document?.canUndo ?? false;
   }
@@ -131,6 +143,24 @@ export class Job {
     if (isKept) this.work();
     this.tell();
     return isKept;
+  }
+
+  /**
+   * Has the core lay an item or a question into the document, which gives it letters of its own.
+   *
+   * Returns the ids of the item and of the questions laid; null, with a sentence said, where it can't.
+   */
+  async lay(request: Laying, words: string): Promise<Laid | null> {
+    const { id } = this;
+    for (;;) {
+      const job = this.body;
+      const said = await this.core.lay(request, job).catch((error: Error) => refused(error.message));
+      if (id !== this.id) return null;
+      // What was changed while the core was at work comes first: it is asked once more.
+      if (said.ok && this.body !== job) continue;
+      if (!said.ok) return sayWhy(said);
+      return this.change(() => said.document as unknown as JobBody, words) ? said : null;
+    }
   }
 
   /** Changes the document and offers to take that back. */
@@ -210,6 +240,15 @@ export class Job {
   private tell(): void {
     for (const listener of [...this.listeners]) listener();
   }
+}
+
+function sayWhy({ errors }: Refused): null {
+  toast(errors.map(({ message }) => message).join(" "));
+  return null;
+}
+
+function refused(message: string): Refused {
+  return { ok: false, errors: [{ field: "", message, missing: false, instead: [] }] };
 }
 
 function sayCollision(isMine: boolean, takeOther: () => void): void {

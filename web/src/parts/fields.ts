@@ -99,11 +99,25 @@ function card({ input, field, path }: Card, host: FieldHost): TemplateResult {
       ? html`<span class="label" id="${idOf(path)}-label">${typeset(input.label)}</span>`
       : html`<label class="label" for=${idOf(path)}>${typeset(input.label)}</label>`}
     ${control(input, field, path, isWrong, host)}
-    ${field.of ? html`<span class="from">from ${typeset(field.of)}</span>` : nothing}
+    ${sourceLine(field, path, host)}
     ${input.help
       ? html`<span class="unseen" id="${idOf(path)}-help">${typeset(input.help)}</span>`
       : nothing}
   </div>`;
+}
+
+/** Where a carried number is from, or what would be carried in the place of what was typed. */
+function sourceLine(field: Field, path: string, host: FieldHost): TemplateResult | typeof nothing {
+  const way = host.wayTo(path);
+  if (field.of) {
+    const words = html`from ${typeset(field.of)}`;
+    return way ? html`<a class="from" href=${way}>${words}</a>` : html`<span class="from">${words}</span>`;
+  }
+  const { carried } = field;
+  if (!carried) return nothing;
+  return html`<button type="button" class="plain from differs" @click=${() => host.change(path, "")}>
+    ${typeset(carried.from)} says ${typeset(carried.text)}: take it
+  </button>`;
 }
 
 function control(

@@ -2,6 +2,8 @@
 import { html, svg, type TemplateResult } from "lit";
 
 const LINES: { [name: string]: string } = {
+  // A sheet of paper with lines.
+  job: "M5 3h14v18H5zM8.5 8h7M8.5 12h7M8.5 16h4",
   // A stack of boards on two stickers.
   yard: "M3 6h18v3.5H3zM3 14.5h18V18H3zM7 9.5v5M17 9.5v5",
   // A piece cut to a long point.
@@ -18,6 +20,9 @@ const LINES: { [name: string]: string } = {
   close: "M6 6l12 12M18 6L6 18",
   more: "M6 9l6 6 6-6",
   less: "M6 15l6-6 6 6",
+  undo: "M9 4L4 9l5 5M4 9h10a5 5 0 0 1 0 10h-4",
+  redo: "M15 4l5 5-5 5M20 9H10a5 5 0 0 0 0 10h4",
+  camera: "M3 8h4l2-3h6l2 3h4v12H3zM12 17a3.5 3.5 0 1 0 0-7 3.5 3.5 0 0 0 0 7z",
 };
 
 /** Returns a decorative icon; the control around it carries the words. */

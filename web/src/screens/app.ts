@@ -9,33 +9,26 @@ import { Core } from "../engine/core";
 import { watchInstall } from "../engine/install";
 import {
   flushed, keptAnswers, loadSettings, onSettings, onStorageFault, purgeDeleted, saveSettings,
-  storageFault, ToolDocuments, type KeptAnswer, type Settings,
+  storageFault, type KeptAnswer, type Settings,
 } from "../store/store";
 import { startUpdates } from "../engine/updates";
-import { crowsFoot, icon } from "../parts/icons";
 import { nav } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
-import { typeset } from "../text/typeset";
-import { hashOf, routeOf, type Route } from "../address/address";
-import { arrived, isFromForm } from "../address/address-bar";
+import { hashOf, JOB, jobHash, routeOf } from "../address/address";
+import { arrived } from "../address/address-bar";
 import { isLayerChange, layerClosed, layerOpened } from "../address/layers";
 import { bringBack, share } from "./backup-file";
 import { earlierSheet } from "./earlier-answers";
+import { banner, header, saying } from "./frame";
+import { headOf, isPart, listOf, titleOf, type Page } from "./page";
 import "./place";
-import type { Start } from "../form/controller";
+import type { Job } from "../job/job";
 import { onToast, toast, type Toast } from "../parts/toast";
 import { sayReadyOnce } from "./ready";
 import { chipWords, settingsSheet } from "./settings";
+import { startOf } from "./start";
 import "./tool";
 import type { ToolScreen } from "./tool";
-
-interface Page {
-  /** Counts openings, so that a tool opened anew starts anew. */
-  number: number;
-  route: Route;
-  /** What the tool starts with; null for a place. */
-  start: Start | null;
-}
 
 /** Milliseconds that plain words stay. */
 const SAID = 6000;
@@ -52,8 +45,10 @@ export class App extends LitElement {
   @state() private newer: (() => Promise<void>) | null = null;
   @state() private install: (() => Promise<boolean>) | null = null;
   private readonly core = new Core();
+  /** The open job, once anything of jobs was opened. */
+  private job: Job | null = null;
   private pages = 0;
-  private listLeft: { place: string; top: number } | null = null;
+  private listLeft: { at: string; top: number } | null = null;
   private timer = 0;
 
   protected override createRenderRoot(): HTMLElement {
@@ -86,6 +81,7 @@ export class App extends LitElement {
     this.settings = settings;
     const isRescaled = settings.units !== last?.units || settings.step !== last.step;
     if (isRescaled) this.toolScreen?.form.rescale(this.scale);
+    if (isRescaled) this.job?.rescale(this.scale);
     document.documentElement.dataset["look"] = this.settings.look;
     void keepAwake(this.settings.awake);
   }
@@ -106,41 +102,69 @@ export class App extends LitElement {
     const number = (this.pages += 1);
     const route = routeOf(location.hash);
     if (!route) return this.goHome();
-    const start = await this.startOf(route);
+    if (route.job && !(await this.openJob(route.job.id))) return this.goHome(JOB);
+    const { tool, start } = await startOf(route, this.settings.units, this.page === null, this.job);
     if (number !== this.pages) return start?.documents.close();
-    const left = this.page?.route;
-    if (left && !left.tool) this.listLeft = { place: left.place, top: scrollY };
-    this.page = { number, route, start };
-    this.sheet = "";
-    const isBack = Boolean(left?.tool) && !route.tool && this.listLeft?.place === route.place;
-    if (!isBack && !route.tool) this.asked = "";
-    await this.updateComplete;
-    scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
-    const place = catalog.places.find((each) => each.place === route.place);
-    document.title = `${route.tool?.declaration.title ?? place?.title ?? ""} · Longpoint`;
-    if (route.place !== this.settings.place) this.change({ place: route.place });
+    if (route.job?.part && !tool && !isPart(route.job.part)) return this.goHome(JOB, route.job.id);
+    this.leave();
+    this.page = { number, route, tool, start };
+    await this.arrive();
   }
 
-  private goHome(): void {
-    const known = catalog.places.some((each) => each.place === this.settings.place);
-    const place = known ? this.settings.place : (catalog.places[0]?.place ?? "");
+  /** Remembers where a list was left. */
+  private leave(): void {
+    const left = this.page;
+    if (left && !left.tool) this.listLeft = { at: listOf(left), top: scrollY };
+    this.sheet = "";
+    this.left = left;
+  }
+
+  private left: Page | null = null;
+
+  private async arrive(): Promise<void> {
+    const { left, page } = this;
+    if (!page) return;
+    const isBack = Boolean(left?.tool) && !page.tool && this.listLeft?.at === listOf(page);
+    if (!isBack && !page.tool) this.asked = "";
+    await this.updateComplete;
+    scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
+    document.title = `${this.called} · Longpoint`;
+    const { place } = page.route;
+    if (place !== this.settings.place) this.change({ place });
+  }
+
+  private goHome(to = this.settings.place, job = ""): void {
+    const places = catalog.places.map((each) => each.place);
+    const place = [JOB, ...places].includes(to) ? to : (places[0] ?? "");
     if (!place) return;
-    history.replaceState(null, "", hashOf(place));
+    history.replaceState(null, "", place === JOB ? jobHash(job) : hashOf(place));
     void this.open();
   }
 
-  /**
-   * An address with inputs beats the saved form, but for one: after a reload the address that the
-   * form itself wrote may lack the last things typed.
-   */
-  private async startOf({ tool, inputs, units, version, unread }: Route): Promise<Start | null> {
-    if (unread.length > 0) toast(`Part of this address can't be read and was left out: ${unread.join(", ")}.`);
-    if (!tool) return null;
-    const documents = await ToolDocuments.open(tool.declaration, this.settings.units);
-    const isReload = this.page === null && isFromForm() && documents.form.revision > 0;
-    if (!inputs || isReload) return { form: documents.kept(this.settings.units), documents, isKept: true };
-    const lists = documents.keptLists(units);
-    return { form: { inputs: { ...inputs, ...lists }, typedIn: units, version, aside: [] }, documents, isKept: false };
+  /** Brings the rooms of jobs, and opens one; an empty id leaves the open one as it is. */
+  private async openJob(id: string): Promise<boolean> {
+    try {
+      const rooms = await import("../job/rooms");
+      this.job ??= this.hear(new rooms.Job(this.core, this.scale));
+      if (!id || (await this.job.open(id))) return true;
+      toast("That job is not on this phone.");
+    } catch (error) {
+      console.error(error);
+      toast("This part of Longpoint isn't here yet: it needs a signal once.");
+    }
+    return false;
+  }
+
+  /** A job that goes, or a question of it, takes its screen with it. */
+  private hear(job: Job): Job {
+    job.onChange(() => {
+      if (job.id && job.id !== this.settings.job) this.change({ job: job.id });
+      const { page } = this;
+      const isGone = page?.route.job?.id && (!job.isOpen || (page.start?.entry && !page.start.entry.isThere));
+      if (isGone && page?.number === this.pages) this.goHome(JOB, job.id);
+      else this.requestUpdate();
+    });
+    return job;
   }
 
   private change(part: Partial<Settings>): void {
@@ -155,7 +179,7 @@ export class App extends LitElement {
   }
 
   private async showEarlier(): Promise<void> {
-    const slug = this.page?.route.tool?.declaration.slug;
+    const slug = this.page?.tool?.declaration.slug;
     if (!slug) return;
     this.kept = null;
     this.sheet = "earlier";
@@ -171,83 +195,66 @@ export class App extends LitElement {
     await apply?.();
   }
 
+  private get called(): string {
+    return this.page ? titleOf(this.page, this.job, this.asked !== "") : "";
+  }
+
   protected override render(): TemplateResult | typeof nothing {
     const { page } = this;
     if (!page) return nothing;
-    const { place, tool } = page.route;
-    const shelf = catalog.places.find((each) => each.place === place);
-    const title = tool?.declaration.title ?? (this.asked ? "Found" : shelf?.title);
     return html`<div class="frame">
         <div class="page">
-          ${this.header(place, title ?? "", tool !== null)} ${this.banner()}
-          <main>
-            ${tool
-              ? keyed(
-                  page.number,
-                  html`<lp-tool
-                    .tool=${tool}
-                    .start=${page.start}
-                    .scale=${this.scale}
-                    .core=${this.core}
-                    .openEarlier=${() => void this.showEarlier()}
-                    .share=${() => void share(title ?? "", this.toolScreen?.form.unshared ?? [])}
-                  ></lp-tool>`,
-                )
-              : keyed(place, html`<lp-place
-                    .place=${place}
-                    .asked=${this.asked}
-                    .ask=${(asked: string) => (this.asked = asked)}
-                    .restore=${(file: File) => void this.bringBack(file)}
-                  ></lp-place>`)}
-          </main>
+          ${this.header(page)}
+          ${this.newer ? banner(() => void this.reload(), () => (this.newer = null)) : nothing}
+          <main>${page.tool ? this.toolPage(page) : page.route.job ? this.jobPage(page) : this.placePage(page)}</main>
         </div>
-        ${nav(place)}
+        ${nav(page.route.place)}
       </div>
-      ${this.saying()} ${this.openSheet()}`;
+      ${saying(this.said, () => this.act())} ${this.openSheet()}`;
   }
 
-  private header(place: string, title: string, isTool: boolean): TemplateResult {
-    return html`<header class="head">
-      ${isTool
-        ? html`<a class="sign back" href=${hashOf(place)} aria-label="Back to the questions"
-            >${icon("back")}${crowsFoot()}</a
-          >`
-        : html`<span class="sign">${crowsFoot()}</span>`}
-      <h1>${typeset(title)}</h1>
-      <button
-        type="button"
-        class="chip units"
-        aria-haspopup="dialog"
-        aria-label="Units and settings: ${chipWords(this.settings)}"
-        @click=${() => (this.sheet = "settings")}
-      >
-        ${chipWords(this.settings)}
-      </button>
-    </header>`;
+  private header(page: Page): TemplateResult {
+    const settings = (): void => void (this.sheet = "settings");
+    return header({ title: this.called, ...headOf(page, this.job), chip: chipWords(this.settings), settings });
   }
 
-  private banner(): TemplateResult | typeof nothing {
-    if (!this.newer) return nothing;
-    return html`<section class="banner" role="status" aria-label="Update">
-      <p>New version ready</p>
-      <button type="button" class="primary" @click=${() => void this.reload()}>Reload</button>
-      <button type="button" @click=${() => (this.newer = null)}>Later</button>
-    </section>`;
+  private toolPage({ number, tool, start }: Page): TemplateResult {
+    return html`${keyed(
+      number,
+      html`<lp-tool
+        .tool=${tool}
+        .start=${start}
+        .scale=${this.scale}
+        .core=${this.core}
+        .openEarlier=${() => void this.showEarlier()}
+        .share=${() => void share(this.called, this.toolScreen?.form.unshared ?? [])}
+      ></lp-tool>`,
+    )}`;
   }
 
-  private saying(): TemplateResult {
+  private jobPage({ route }: Page): TemplateResult {
+    const id = route.job?.id;
+    const { job, scale } = this;
+    if (!id) return html`<lp-jobs .job=${job} .scale=${scale}></lp-jobs>`;
+    return html`${keyed(id, html`<lp-job .job=${job} .scale=${scale}></lp-job>`)}`;
+  }
+
+  private placePage({ route: { place } }: Page): TemplateResult {
+    return html`${keyed(
+      place,
+      html`<lp-place
+        .place=${place}
+        .asked=${this.asked}
+        .ask=${(asked: string) => (this.asked = asked)}
+        .restore=${(file: File) => void this.bringBack(file)}
+      ></lp-place>`,
+    )}`;
+  }
+
+  private act(): void {
     const { said } = this;
-    const act = (): void => {
-      this.said = null;
-      said?.act();
-    };
-    // A popover lies above open sheets too.
-    return html`<div class="saying" role="status" popover="manual">
-      ${said
-        ? html`<p>${typeset(said.words)}</p>
-            ${said.action ? html`<button type="button" @click=${act}>${said.action}</button>` : nothing}`
-        : nothing}
-    </div>`;
+    this.said = null;
+    said?.act();
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -261,21 +268,17 @@ export class App extends LitElement {
 
   /** Shows what is said above whatever was opened last. */
   private raise(): void {
-    const saying = this.querySelector<HTMLElement>(".saying");
-    if (saying?.matches(":popover-open")) saying.hidePopover();
-    if (this.said) saying?.showPopover();
+    const popover = this.querySelector<HTMLElement>(".saying");
+    if (popover?.matches(":popover-open")) popover.hidePopover();
+    if (this.said) popover?.showPopover();
   }
 
   private openSheet(): TemplateResult | typeof nothing {
     const close = (): void => void (this.sheet = "");
     if (this.sheet === "earlier") return earlierSheet(this.kept, (entry) => this.recall(entry), close);
     if (this.sheet !== "settings") return nothing;
-    return settingsSheet({
-      settings: this.settings,
-      install: this.install,
-      change: (part) => this.change(part),
-      close,
-    });
+    const { settings, install } = this;
+    return settingsSheet({ settings, install, change: (part) => this.change(part), close });
   }
 
   private recall(entry: KeptAnswer): void {
@@ -287,8 +290,8 @@ export class App extends LitElement {
   /** What came back may be another form for the open tool: it is opened anew from what is kept. */
   private async bringBack(file: File): Promise<void> {
     if (!(await bringBack(file))) return;
-    const { route } = this.page ?? {};
-    if (route?.tool) history.replaceState(null, "", hashOf(route.place, route.tool.declaration.slug));
+    const { route, tool } = this.page ?? {};
+    if (route && tool && !route.job) history.replaceState(null, "", hashOf(route.place, tool.declaration.slug));
     await this.open();
   }
 }

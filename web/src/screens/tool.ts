@@ -209,7 +209,7 @@ export class ToolScreen extends LitElement {
       ${sourceFold(answer?.sources ?? [])}
       <div class="actions">
         ${answer ? this.printing(answer) : nothing}
-        <button type="button" @click=${this.share}>Share</button>
+        ${this.start.entry ? nothing : html`<button type="button" @click=${this.share}>Share</button>`}
         ${this.form.canUndo
           ? html`<button type="button" @click=${() => this.form.undo()}>Undo</button>`
           : nothing}

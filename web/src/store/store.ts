@@ -9,7 +9,7 @@ export { StoreFault } from "./database";
 export { openDocument } from "./documents";
 export type { Collision, DocumentChange, DocumentHandle } from "./handle";
 export { deleteDocument, listDocuments, listTitles, purgeDeleted, undeleteDocument } from "./collection";
-export { ToolDocuments, type FormChange, type FormCollision } from "./tool-documents";
+export { ToolDocuments, type FormChange, type FormCollision, type FormDocument } from "./tool-documents";
 export type { KeptForm } from "./form-body";
 export { keepAnswer, keptAnswers, type KeptAnswer } from "./answer-history";
 export { loadSettings, onSettings, saveSettings, type Settings } from "./settings";

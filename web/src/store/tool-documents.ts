@@ -21,23 +21,33 @@ export interface FormCollision extends Collision {
   fields: string[];
 }
 
+/** What a tool's form is kept in: a document of its own, or a question of a job. */
+export type FormDocument = Pick<
+  DocumentHandle,
+  "body" | "bodySchema" | "revision" | "canUndo" | "canRedo" | "change" | "undo" | "redo" | "onChange" | "close"
+>;
+
 export class ToolDocuments {
   /** What a list was when it was read or written last: only one that the person changed is written. */
   private readonly known = new Map<string, Raw>();
 
   private constructor(
     private readonly declaration: Declaration,
-    readonly form: DocumentHandle,
+    readonly form: FormDocument,
     private readonly lists: Map<string, DocumentHandle>,
   ) {}
 
-  /** Opens a tool's form and the lists among its inputs; blank ones are to be typed in `units`. */
-  static async open(declaration: Declaration, units: Units): Promise<ToolDocuments> {
+  /**
+   * Opens a tool's form and the lists among its inputs; blank ones are to be typed in `units`.
+   *
+   * @param own what the form is kept in where that is no document of its own
+   */
+  static async open(declaration: Declaration, units: Units, own?: FormDocument): Promise<ToolDocuments> {
     const { slug, version, inputs } = declaration;
     const blank = (body: JsonObject): Partial<State> => ({ units, body: { ...body, typed_in: units } });
     const named = inputs.filter(({ kept }) => kept);
     const [form, ...lists] = await Promise.all([
-      openDocument("form", slug, { ...blank({ inputs: {} }), schema: version }),
+      own ?? openDocument("form", slug, { ...blank({ inputs: {} }), schema: version }),
       ...named.map(({ kept = "" }) => openDocument("list", kept, blank({ rows: [] }))),
     ]);
     return new ToolDocuments(declaration, form, new Map(named.map(({ name }, at) => [name, lists[at]!])));

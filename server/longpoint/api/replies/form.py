@@ -44,6 +44,13 @@ class InchSplit(Reply):
     after = members.text()
 
 
+class Differing(Reply):
+    """What another question of the job gives, where something else was typed."""
+
+    text = members.text()
+    title = members.text("The question's title.", name="from")
+
+
 class Field(Reply):
     """One field of a form as the core reads it."""
 
@@ -60,6 +67,9 @@ class Field(Reply):
     offers = _texts(description="Texts that can be tapped instead of typed.")
     source = fields.String(data_key="from", metadata={"enum": ["typed", "carried", "default"]})
     of = fields.String(metadata={"description": "The question that a carried value is from."})
+    carried = fields.Nested(
+        Differing, metadata={"description": "What would stand here if nothing was typed."}
+    )
     changed = fields.Boolean(metadata={"description": "Something other than the default."})
     at = fields.Float(
         allow_none=True, metadata={"description": "Degrees, where it can be dragged."}

@@ -1,0 +1,97 @@
+/** The jobs kept here: what stands on each and what is next; beginning one, deleting one. */
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { jobHash } from "../address/address";
+import type { Scale } from "../contract/contract";
+import { isJob, type JobBody } from "../job/document";
+import { deleteJob, newJob, undeleteJob, type Job } from "../job/job";
+import { notedStanding, saidIn } from "../job/standing";
+import { icon } from "../parts/icons";
+import { toast } from "../parts/toast";
+import { listDocuments, storageFault } from "../store/store";
+import { typeset } from "../text/typeset";
+
+@customElement("lp-jobs")
+export class JobsScreen extends LitElement {
+  @property({ attribute: false }) job!: Job;
+  @property({ attribute: false }) scale!: Scale;
+  /** The jobs, those worked on last first; null while they are read. */
+  @state() private jobs: JobBody[] | null = null;
+  private stopHearing: () => void = () => undefined;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.stopHearing = this.job.onChange(() => void this.read());
+    void this.read();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stopHearing();
+  }
+
+  private async read(): Promise<void> {
+    try {
+      const records = await listDocuments("job");
+      const at = ({ listed }: (typeof records)[number]): number => listed?.[1] ?? 0;
+      const jobs = records.filter(({ body }) => isJob(body)).sort((one, other) => at(other) - at(one));
+      this.jobs = jobs.map(({ body }) => body as unknown as JobBody);
+    } catch (error) {
+      this.jobs ??= [];
+      storageFault(error);
+    }
+  }
+
+  protected override render(): TemplateResult {
+    const { jobs } = this;
+    return html`<div class="jobs">
+      ${jobs?.length === 0
+        ? html`<p class="found">
+            A job keeps a customer's items together: each number is measured once and carried to every question.
+          </p>`
+        : nothing}
+      <ul class="joblist">
+        ${(jobs ?? []).map((job) => html`<li>${this.card(job)}</li>`)}
+      </ul>
+      ${jobs
+        ? html`<div class="actions">
+            <button type="button" class="primary" @click=${() => void this.begin()}>New job</button>
+          </div>`
+        : nothing}
+    </div>`;
+  }
+
+  private card(body: JobBody): TemplateResult {
+    const { id, title, customer } = body;
+    const name = title || "Job without a name";
+    const standing = notedStanding(id);
+    const who = [customer?.name, customer?.address].filter(Boolean).join(", ");
+    return html`<a class="card jobcard ${id === this.job.id ? "open" : ""}" href=${jobHash(id)}>
+        <span class="asks">${typeset(name)}</span>
+        <span class="under-name">${typeset([who, saidIn(body)].filter(Boolean).join(" · "))}</span>
+        ${standing?.share != null ? html`<progress max="1" .value=${standing.share} aria-label="Cut"></progress>` : nothing}
+        ${standing?.words ? html`<span class="under-name">${typeset(standing.words)}</span>` : nothing}
+      </a>
+      <button type="button" class="plain iconed" aria-label="Delete ${name}" @click=${() => void this.deleted(id, name)}>
+        ${icon("close")}
+      </button>`;
+  }
+
+  private async begin(): Promise<void> {
+    location.hash = jobHash(await newJob("", this.scale));
+  }
+
+  private async deleted(id: string, name: string): Promise<void> {
+    try {
+      await deleteJob(id);
+      await this.read();
+      toast(`${name} deleted.`, "Undo", () => void undeleteJob(id).then(() => this.read(), storageFault));
+    } catch (error) {
+      storageFault(error);
+    }
+  }
+}
