@@ -39,7 +39,7 @@ export class DrawingView extends LitElement {
   protected override render(): TemplateResult | null {
     if (!this.drawing) return null;
     const width = Math.min(this.width || document.documentElement.clientWidth - 32, 640);
-    const height = Math.min(Math.max(width * 0.7, 200), this.screenHeight * 0.62);
+    const height = Math.min(Math.max(width * 0.66, 200), this.screenHeight * 0.62);
     const options = { thumbnail: false, idPrefix: this.idPrefix, width, height };
     // The renderer escapes every text; nothing else reaches the page this way.
     return html`${unsafeHTML(drawingSvg(this.drawing, options))}`;

@@ -14,6 +14,8 @@ interface Line {
   key: string;
   tag: string;
   name: string;
+  /** Small beside the name: what wood it is. */
+  beside: string;
   under: string;
   text: string;
   second: string;
@@ -47,14 +49,14 @@ export function figureFold(answer: Answer, chosen: string, choose: Choose): Draw
 
 function figureLine(figure: Figure): Line {
   const { label, text, also } = figure;
-  return { key: figureKey(figure), tag: "", name: label, under: "", text, second: also };
+  return { key: figureKey(figure), tag: "", name: label, beside: "", under: "", text, second: also };
 }
 
 function pieceLine(piece: Piece, at: number): Line {
   const name = piece.count > 1 ? `${piece.name}, ${piece.count} pieces` : piece.name;
-  const under = [piece.ends_text, piece.section_text, piece.stock].filter(Boolean).join(" · ");
+  const under = [piece.ends_text, piece.stock].filter(Boolean).join(" · ");
   const second = piece.short_text ? `short ${piece.short_text}` : "";
-  return { key: pieceKey(piece, at), tag: piece.tag, name, under, text: piece.text, second };
+  return { key: pieceKey(piece, at), tag: piece.tag, name, beside: piece.section_text, under, text: piece.text, second };
 }
 
 function markGroups(marks: Mark[]): Map<string, Line[]> {
@@ -62,7 +64,7 @@ function markGroups(marks: Mark[]): Map<string, Line[]> {
   marks.forEach((mark, at) => {
     const lines = groups.get(mark.from) ?? [];
     const { tag, label, text } = mark;
-    lines.push({ key: markKey(mark, at), tag, name: label, under: "", text, second: "" });
+    lines.push({ key: markKey(mark, at), tag, name: label, beside: "", under: "", text, second: "" });
     groups.set(mark.from, lines);
   });
   return groups;
@@ -106,7 +108,11 @@ function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateRes
   >
     ${line.tag ? html`<span class="balloon">${line.tag}</span>` : nothing}
     <span class="named"
-      ><span class="name">${typeset(line.name)}</span>${line.under
+      ><span class="name"
+        >${typeset(line.name)}${line.beside
+          ? html` <span class="under-name">${typeset(line.beside)}</span>`
+          : nothing}</span
+      >${line.under
         ? html` <span class="under-name">${typeset(line.under)}</span>`
         : nothing}</span
     >

@@ -35,8 +35,10 @@ export class Rows extends LitElement {
     const word = input.row || "row";
     const message = this.host.message(input.name);
     const isFull = rows.length >= (input.max_rows ?? Infinity);
+    // Rows that may stay away say what they are by their button alone until there is one.
+    const isQuiet = rows.length === 0 && !input.required;
     return html`<fieldset class="rows">
-      <legend>${typeset(input.label)}</legend>
+      <legend class=${isQuiet ? "unseen" : ""}>${typeset(input.label)}</legend>
       <ol>
         ${repeat(rows, keyOf, (_, at) => this.row(at, word))}
       </ol>

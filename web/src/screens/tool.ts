@@ -205,8 +205,10 @@ export class ToolScreen extends LitElement {
   private about(answer: Answer | null): TemplateResult {
     const { declaration } = this.tool;
     const { isEmpty } = this.form.session;
-    return html`${answer ? nothing : cautionBlock(declaration.cautions)} ${wordFold(declaration.inputs)}
-      ${sourceFold(answer?.sources ?? [])}
+    return html`${answer ? nothing : cautionBlock(declaration.cautions)}
+      <div class="beside-folds">
+        ${wordFold(declaration.inputs)} ${sourceFold(answer?.sources ?? [])}
+      </div>
       <div class="actions">
         ${answer ? this.printing(answer) : nothing}
         ${this.start.entry ? nothing : html`<button type="button" @click=${this.share}>Share</button>`}
