@@ -8,8 +8,9 @@ from typing import Any
 import pytest
 
 from longpoint.api.contract import contract
-from longpoint.api.replies import FormReply, FormSaid
+from longpoint.api.replies import FormReply, FormSaid, StepChoices
 from longpoint.trade.calls import call
+from longpoint.trade.lengths import STEPS
 from longpoint.trade.shelf import PLACES, slugs_at, tool_named
 from tests.cases import Case, all_cases
 
@@ -29,6 +30,15 @@ def test_the_front_end_s_types_are_those_of_the_api() -> None:
         cwd=WEB, input=json.dumps(contract()), capture_output=True, text=True, check=True,
     )  # fmt: skip
     assert made.stdout == (WEB / "src/contract/generated.ts").read_text(encoding="utf-8")
+
+
+def test_each_step_is_one_choice_in_both_systems() -> None:
+    scales = ask(do="scales")["scales"]
+    assert StepChoices(many=True).validate(scales) == {}
+    assert [scale["units"] for scale in scales] == ["in", "mm"]
+    for scale in scales:
+        steps = [step for choice in scale["choices"] for step in choice["steps"]]
+        assert sorted(steps) == list(STEPS)
 
 
 @pytest.mark.parametrize("tool", TOOLS)

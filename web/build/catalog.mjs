@@ -1,5 +1,5 @@
 /**
- * @import { Catalog, CatalogTool, FieldError, Input, Pattern, Scale } from "../src/contract/contract"
+ * @import { Catalog, CatalogTool, FieldError, Input, Pattern, Scale, StepChoices } from "../src/contract/contract"
  * @import { drawingSvg } from "../src/drawing/svg"
  * @import { Ask } from "./core.mjs"
  * @typedef {typeof drawingSvg} Draw the app's own renderer
@@ -74,7 +74,10 @@ export function makeCatalog(ask, draw) {
   if (!places.some(({ tools }) => tools.length > 0)) throw new Error("shelf: no tool lies on it");
   /** @type {{patterns: Pattern[]}} */
   const { patterns } = demand(ask({ do: "patterns" }), "patterns");
+  /** @type {{scales: StepChoices[]}} */
+  const { scales } = demand(ask({ do: "scales" }), "scales");
   return {
+    scales,
     patterns,
     places: places.map(({ place, title, tools }) => ({
       place,

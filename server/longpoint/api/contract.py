@@ -15,6 +15,7 @@ ROOTS = (
     "Refused",
     "Answer",
     "Declaration",
+    "StepChoices",
     "Job",
     "Pattern",
 )

@@ -7,7 +7,7 @@ DEVELOPERS.md lists the requests and replies.
 import json
 
 from .form import Form
-from .lengths import Scale
+from .lengths import OFFERED, Scale
 from .reading import quoted
 from .refusal import Refusal, Unreadable
 from .shelf import PLACES, slugs_at, tool_named
@@ -69,6 +69,8 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
     do = request.get("do")
     if do == "shelf":
         return {"places": shelf()}
+    if do == "scales":
+        return {"scales": scales()}
     if do == "declare":
         return {"tool": _tool(request).declare()}
     if do == "form":
@@ -165,6 +167,21 @@ class _JobWork:
 def shelf() -> "list[dict[str, Any]]":
     """Return the places in order, each with the slugs of its tools."""
     return [{"place": place, "title": title, "tools": slugs_at(place)} for place, title in PLACES]
+
+
+def scales() -> "list[dict[str, Any]]":
+    """Return how lengths can be shown: in each system the steps to choose from."""
+    return [
+        {
+            "units": units,
+            "title": title,
+            "choices": [
+                {"steps": list(steps), "words": words, "short": short}
+                for steps, words, short in choices
+            ],
+        }
+        for units, title, choices in OFFERED
+    ]
 
 
 def _tool(request: "dict[str, Any]") -> "Any":

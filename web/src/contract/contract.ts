@@ -94,7 +94,11 @@ export interface CatalogTool {
 export type Pattern = Omit<Schemas["Pattern"], "questions"> & { questions: PatternQuestion[] };
 export type PatternQuestion = Omit<Schemas["PatternQuestion"], "presets"> & { presets: RawInputs };
 
+/** How lengths can be shown in one system of units. */
+export type StepChoices = Schemas["StepChoices"];
+
 export interface Catalog {
+  scales: StepChoices[];
   places: { place: string; title: string; tools: CatalogTool[] }[];
   patterns: Pattern[];
 }

@@ -519,6 +519,19 @@ export type components = {
             was: number;
             words: string;
         };
+        StepChoice: {
+            /** @description As it stands beside the units, in the page's head. */
+            short: string;
+            /** @description Steps it stands for; choosing it sets the first. */
+            steps: number[];
+            words: string;
+        };
+        StepChoices: {
+            choices: components["schemas"]["StepChoice"][];
+            title: string;
+            /** @enum {string} */
+            units: "in" | "mm";
+        };
         Table: {
             columns: string[];
             name: string;

@@ -1,6 +1,7 @@
 /** The sheet behind the units: how lengths are shown, the look, the screen, copies, installing. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Scale, Step, Units } from "../contract/contract";
+import type { Scale } from "../contract/contract";
+import { catalog } from "../engine/catalog";
 import { isInstalled, needsHomeScreenHint } from "../engine/install";
 import type { Settings } from "../store/store";
 import { sheet } from "../parts/sheet";
@@ -14,43 +15,17 @@ export interface SettingsView {
   close(): void;
 }
 
-interface Choice {
-  units: Units;
-  step: Step;
-  words: string;
-  chip: string;
-}
-
-const IN_INCHES: Choice[] = [
-  { units: "in", step: 8, words: "1/8", chip: "1/8" },
-  { units: "in", step: 16, words: "1/16", chip: "1/16" },
-  { units: "in", step: 32, words: "1/32", chip: "1/32" },
-  { units: "in", step: 64, words: "1/64", chip: "1/64" },
-  { units: "in", step: 1000, words: "thousandths", chip: "0.001" },
-];
-const IN_MILLIMETERS: Choice[] = [
-  { units: "mm", step: 16, words: "1", chip: "1" },
-  { units: "mm", step: 32, words: "1/2", chip: "1/2" },
-  { units: "mm", step: 64, words: "1/10", chip: "0.1" },
-];
 const LOOKS = [
   { look: "auto", words: "as the phone" },
   { look: "light", words: "light" },
   { look: "dark", words: "dark" },
 ] as const;
 
-/** In millimeters each step of inches stands for the nearest of three. */
-function chosenStep({ units, step }: Scale): Step {
-  if (units === "in") return step;
-  return step <= 16 ? 16 : step === 32 ? 32 : 64;
-}
-
 /** Returns what the chip in the header says: "in · 1/16". */
 export function chipWords(scale: Scale): string {
-  const step = chosenStep(scale);
-  const all = [...IN_INCHES, ...IN_MILLIMETERS];
-  const chosen = all.find((each) => each.units === scale.units && each.step === step);
-  return `${scale.units} · ${chosen?.chip ?? ""}`;
+  const choices = catalog.scales.find(({ units }) => units === scale.units)?.choices;
+  const chosen = choices?.find(({ steps }) => steps.includes(scale.step));
+  return `${scale.units} · ${chosen?.short ?? ""}`;
 }
 
 /** Returns the sheet. */
@@ -70,22 +45,21 @@ function option(
   >`;
 }
 
-function scales(view: SettingsView): TemplateResult {
+function scales(view: SettingsView): TemplateResult[] {
   const { settings } = view;
-  const group = (title: string, choices: Choice[]): TemplateResult => html`<fieldset class="options">
+  return catalog.scales.map(({ units, title, choices }) => html`<fieldset class="options">
     <legend>${title}</legend>
     <div class="choices">
-      ${choices.map(({ units, step, words }) =>
+      ${choices.map(({ steps, words }) =>
         option(
           "scale",
-          settings.units === units && chosenStep(settings) === step,
+          settings.units === units && steps.includes(settings.step),
           words,
-          () => view.change({ units, step }),
+          () => view.change({ units, step: steps[0] ?? settings.step }),
         ),
       )}
     </div>
-  </fieldset>`;
-  return html`${group("Inches, to", IN_INCHES)} ${group("Millimeters, to", IN_MILLIMETERS)}`;
+  </fieldset>`);
 }
 
 function look(view: SettingsView): TemplateResult {

@@ -31,6 +31,26 @@ class Shelf(Reply):
     places = members.listed(Place)
 
 
+class StepChoice(Reply):
+    """A step that lengths can be shown to."""
+
+    steps = fields.List(
+        fields.Integer(),
+        required=True,
+        metadata={"description": "Steps it stands for; choosing it sets the first."},
+    )
+    words = members.text()
+    short = members.text("As it stands beside the units, in the page's head.")
+
+
+class StepChoices(Reply):
+    """The steps of one system of units."""
+
+    units = members.text(enum=["in", "mm"])
+    title = members.text()
+    choices = members.listed(StepChoice)
+
+
 class Condition(Reply):
     """Holds while the input named has one of the values."""
 
