@@ -69,13 +69,16 @@ export type RawRow = { [name: string]: Raw };
 export type Raw = string | number | boolean | null | TypedIn | RawRow[];
 export type RawInputs = { [name: string]: Raw };
 
-type Declared = Schemas["AskedInput"];
+type AskedInput = Schemas["AskedInput"];
 
 /** An input as the front end carries it: conditions and defaults stay with the core. */
 export type Input = Omit<
-  Declared, "only_when" | "default" | "default_text" | "choices" | "offers" | "columns"
+  AskedInput, "only_when" | "default" | "default_text" | "choices" | "offers" | "columns"
 > & { choices?: Option[]; columns?: Input[] };
 export type InputKind = Input["kind"];
+
+export type GivenFigure = Schemas["GivenFigure"];
+export type Declared = { ok: true; tool: { gives: GivenFigure[] } } | Refused;
 
 /** What the front end carries of a declaration; sources and what it gives stay with the core. */
 export type Declaration = Omit<Schemas["Declaration"], "inputs" | "gives" | "sources" | "example"> & {

@@ -1,5 +1,5 @@
 import type {
-  AnswerReply, FormReply, JobSaid, Laid, Laying, RawInputs, Refused, Scale, SearchReply, Units,
+  AnswerReply, Declared, FormReply, GivenFigure, JobSaid, Laid, Laying, RawInputs, Refused, Scale, SearchReply, Units,
 } from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
@@ -58,6 +58,12 @@ export class Core {
   /** Ask `tool` for its answer to whole inputs, such as its own example. */
   async answer(tool: string, inputs: RawInputs, scale: Scale): Promise<AnswerReply> {
     return this.#ask({ do: "answer", tool, inputs, ...scale }, [tool]);
+  }
+
+  /** Ask what a tool gives: its figures, and which size each is. */
+  async gives(tool: string): Promise<GivenFigure[]> {
+    const said = await this.#ask<Declared>({ do: "declare", tool }, [tool]);
+    return said.ok ? said.tool.gives : [];
   }
 
   /** Ask for a better answer than the last one, which left its search open. */

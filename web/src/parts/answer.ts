@@ -6,7 +6,7 @@ import type { Session } from "../form/session";
 import { waitingFor } from "../form/status-text";
 import { spoken } from "../text/fraction-runs";
 import { typeset } from "../text/typeset";
-import { besides, chosenOf, figureKey } from "./chosen";
+import { besides, chosenOf, figureKey, type Chosen } from "./chosen";
 import { icon } from "./icons";
 import { bigFigure, lineFigure } from "./length";
 import { ruleStrip } from "./rule-strip";
@@ -15,6 +15,8 @@ export interface AnswerView {
   session: Session;
   chosen: string;
   choose(key: string): void;
+  /** Takes the chosen number to another question. */
+  use(chosen: Chosen): void;
   earlier(): void;
   /** Brings the field that is awaited onto the screen. */
   goTo(path: string): void;
@@ -77,7 +79,12 @@ function standingBody(answer: Answer, view: AnswerView): TemplateResult {
         ? html`<div class="besides">${beside.map((figure) => besideButton(figure, view))}</div>`
         : nothing}
     </div>
-    ${chosen ? (ruleStrip(chosen, answer.units) ?? nothing) : nothing}`;
+    ${chosen ? (ruleStrip(chosen, answer.units) ?? nothing) : nothing}
+    ${chosen && typeof chosen.value === "number" && chosen.kind !== "money"
+      ? html`<button type="button" class="plain use" aria-haspopup="dialog" @click=${() => view.use(chosen)}>
+          Use ${lineFigure(chosen.text)} in …
+        </button>`
+      : nothing}`;
 }
 
 function besideButton(figure: Figure, view: AnswerView): TemplateResult {

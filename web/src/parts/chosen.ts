@@ -6,6 +6,12 @@ export interface Chosen extends Ticked {
   label: string;
   text: string;
   also: string;
+  /** What sort of number it is: a figure's kind. */
+  kind: Figure["kind"];
+  /** In inches, degrees or as it is; a text where the kind is text. */
+  value: unknown;
+  /** Of the figure; empty for a piece or a mark. */
+  figure: string;
 }
 
 export const figureKey = (figure: Figure): string => `figure ${figure.name}`;
@@ -13,19 +19,21 @@ export const pieceKey = (piece: Piece, at: number): string => `piece ${at} ${pie
 export const markKey = (mark: Mark, at: number): string => `mark ${at} ${mark.from}`;
 
 function ofFigure(figure: Figure): Chosen {
-  const { label, text, also, tick, per } = figure;
-  return { key: figureKey(figure), label, text, also, tick, per };
+  const { label, text, also, tick, per, kind, value, name } = figure;
+  return { key: figureKey(figure), label, text, also, tick, per, kind, value, figure: name };
 }
 
 function ofPiece(piece: Piece, at: number): Chosen {
-  const { tick, per, text } = piece;
+  const { tick, per, text, length } = piece;
   const also = piece.short_text ? `short point ${piece.short_text}` : "";
-  return { key: pieceKey(piece, at), label: `${piece.tag} ${piece.name}`, text, also, tick, per };
+  const label = `${piece.tag} ${piece.name}`;
+  return { key: pieceKey(piece, at), label, text, also, tick, per, kind: "length", value: length, figure: "" };
 }
 
 function ofMark(mark: Mark, at: number): Chosen {
-  const { tick, per, text } = mark;
-  return { key: markKey(mark, at), label: `${mark.label}, from ${mark.from}`, text, also: "", tick, per };
+  const { tick, per, text, value } = mark;
+  const label = `${mark.label}, from ${mark.from}`;
+  return { key: markKey(mark, at), label, text, also: "", tick, per, kind: "length", value, figure: "" };
 }
 
 /** Returns the lead figures, or the first figure where none leads. */

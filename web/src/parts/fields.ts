@@ -111,12 +111,12 @@ function sourceLine(field: Field, path: string, host: FieldHost): TemplateResult
   const way = host.wayTo(path);
   if (field.of) {
     const words = html`from ${typeset(field.of)}`;
-    return way ? html`<a class="from" href=${way}>${words}</a>` : html`<span class="from">${words}</span>`;
+    return way ? html`<a class="from" href=${way}><span>${words}</span></a>` : html`<span class="from">${words}</span>`;
   }
   const { carried } = field;
   if (!carried) return nothing;
   return html`<button type="button" class="plain from differs" @click=${() => host.change(path, "")}>
-    ${typeset(carried.from)} says ${typeset(carried.text)}: take it
+    <span>${typeset(`${carried.from} says ${carried.text}: take it`)}</span>
   </button>`;
 }
 

@@ -18,26 +18,24 @@ import { hashOf, JOB, jobHash, routeOf } from "../address/address";
 import { arrived } from "../address/address-bar";
 import { isLayerChange, layerClosed, layerOpened } from "../address/layers";
 import { bringBack, share } from "./backup-file";
-import { earlierSheet } from "./earlier-answers";
-import { banner, header, saying } from "./frame";
+import { banner, header, SAID, saying } from "./frame";
+import { openSheet, type SheetName } from "./open-sheet";
 import { headOf, isPart, listOf, titleOf, type Page } from "./page";
 import "./place";
 import type { Job } from "../job/job";
+import type { Chosen } from "../parts/chosen";
 import { onToast, toast, type Toast } from "../parts/toast";
 import { sayReadyOnce } from "./ready";
-import { chipWords, settingsSheet } from "./settings";
+import { chipWords } from "./settings";
 import { startOf } from "./start";
 import "./tool";
 import type { ToolScreen } from "./tool";
-
-/** Milliseconds that plain words stay. */
-const SAID = 6000;
 
 @customElement("lp-app")
 export class App extends LitElement {
   @state() private page: Page | null = null;
   @state() private settings!: Settings;
-  @state() private sheet: "" | "settings" | "earlier" = "";
+  @state() private sheet: SheetName = "";
   @state() private kept: KeptAnswer[] | string | null = null;
   /** The words that questions are searched for. */
   @state() private asked = "";
@@ -47,6 +45,8 @@ export class App extends LitElement {
   private readonly core = new Core();
   /** The open job, once anything of jobs was opened. */
   private job: Job | null = null;
+  /** The number that is taken to another question. */
+  private chosen: Chosen | null = null;
   private pages = 0;
   private listLeft: { at: string; top: number } | null = null;
   private timer = 0;
@@ -106,26 +106,17 @@ export class App extends LitElement {
     const { tool, start } = await startOf(route, this.settings.units, this.page === null, this.job);
     if (number !== this.pages) return start?.documents.close();
     if (route.job?.part && !tool && !isPart(route.job.part)) return this.goHome(JOB, route.job.id);
-    this.leave();
-    this.page = { number, route, tool, start };
-    await this.arrive();
+    await this.turn({ number, route, tool, start });
   }
 
-  /** Remembers where a list was left. */
-  private leave(): void {
+  /** Turns to a page; a list that is come back to stands where it was left. */
+  private async turn(page: Page): Promise<void> {
     const left = this.page;
     if (left && !left.tool) this.listLeft = { at: listOf(left), top: scrollY };
-    this.sheet = "";
-    this.left = left;
-  }
-
-  private left: Page | null = null;
-
-  private async arrive(): Promise<void> {
-    const { left, page } = this;
-    if (!page) return;
     const isBack = Boolean(left?.tool) && !page.tool && this.listLeft?.at === listOf(page);
     if (!isBack && !page.tool) this.asked = "";
+    this.sheet = "";
+    this.page = page;
     await this.updateComplete;
     scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
     document.title = `${this.called} · Longpoint`;
@@ -187,6 +178,14 @@ export class App extends LitElement {
     this.kept = await keptAnswers(slug).catch((error: Error) => error.message);
   }
 
+  /** Opens a sheet that an answer, or a number of it, goes on from. */
+  private async showJobs(sheet: "keep" | "use", chosen: Chosen | null = null): Promise<void> {
+    if (!(await this.openJob(""))) return;
+    if (this.settings.job && !this.job?.isOpen) await this.job?.open(this.settings.job);
+    this.chosen = chosen;
+    this.sheet = sheet;
+  }
+
   private async reload(): Promise<void> {
     const apply = this.newer;
     this.newer = null;
@@ -228,6 +227,8 @@ export class App extends LitElement {
         .core=${this.core}
         .openEarlier=${() => void this.showEarlier()}
         .share=${() => void share(this.called, this.toolScreen?.form.unshared ?? [])}
+        .keep=${() => void this.showJobs("keep")}
+        .use=${(chosen: Chosen) => void this.showJobs("use", chosen)}
       ></lp-tool>`,
     )}`;
   }
@@ -274,11 +275,13 @@ export class App extends LitElement {
   }
 
   private openSheet(): TemplateResult | typeof nothing {
-    const close = (): void => void (this.sheet = "");
-    if (this.sheet === "earlier") return earlierSheet(this.kept, (entry) => this.recall(entry), close);
-    if (this.sheet !== "settings") return nothing;
-    const { settings, install } = this;
-    return settingsSheet({ settings, install, change: (part) => this.change(part), close });
+    const { sheet, settings, install, kept, job, core, scale, chosen, toolScreen: screen } = this;
+    return openSheet({
+      ...{ sheet, settings, install, kept, job, core, scale, chosen, screen },
+      change: (part) => this.change(part),
+      recall: (entry) => this.recall(entry),
+      close: () => void (this.sheet = ""),
+    });
   }
 
   private recall(entry: KeptAnswer): void {

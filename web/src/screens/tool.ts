@@ -8,6 +8,7 @@ import type { Core } from "../engine/core";
 import { FormController, type Start } from "../form/controller";
 import { folded, idOf, inputAt, nameOf, rowsAt } from "../form/paths";
 import { answerCard, glance } from "../parts/answer";
+import type { Chosen } from "../parts/chosen";
 import "../parts/drawing";
 import { fieldGrid } from "../parts/fields";
 import { icon } from "../parts/icons";
@@ -31,6 +32,8 @@ export class ToolScreen extends LitElement {
   @property({ attribute: false }) core!: Core;
   @property({ attribute: false }) openEarlier: () => void = () => undefined;
   @property({ attribute: false }) share: () => void = () => undefined;
+  @property({ attribute: false }) keep: () => void = () => undefined;
+  @property({ attribute: false }) use: (chosen: Chosen) => void = () => undefined;
   @state() private chosen = "";
   @state() private isCardSeen = true;
   /** The worked example's drawing, asked for once the form is seen empty. */
@@ -101,7 +104,7 @@ export class ToolScreen extends LitElement {
           ${this.inputs()}
         </form>
         <div class="result">
-          ${answerCard({ session, chosen: this.chosen, choose, earlier: this.openEarlier, goTo })}
+          ${answerCard({ session, chosen: this.chosen, choose, use: this.use, earlier: this.openEarlier, goTo })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
         <div class="rest">
@@ -210,6 +213,7 @@ export class ToolScreen extends LitElement {
         ${wordFold(declaration.inputs)} ${sourceFold(answer?.sources ?? [])}
       </div>
       <div class="actions">
+        ${answer && !this.start.entry ? html`<button type="button" @click=${this.keep}>Keep on a job</button>` : nothing}
         ${answer ? this.printing(answer) : nothing}
         ${this.start.entry ? nothing : html`<button type="button" @click=${this.share}>Share</button>`}
         ${this.form.canUndo
