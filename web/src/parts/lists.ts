@@ -108,8 +108,8 @@ function lineButton(line: Line, isPressed: boolean, choose: Choose): TemplateRes
   >
     ${line.tag ? html`<span class="balloon">${line.tag}</span>` : nothing}
     <span class="named"
-      ><span class="name"
-        >${typeset(line.name)}${line.beside
+      ><span
+        ><span class="name">${typeset(line.name)}</span>${line.beside
           ? html` <span class="under-name">${typeset(line.beside)}</span>`
           : nothing}</span
       >${line.under
