@@ -102,6 +102,10 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
 
         edits = {"begin item": begin_item, "copy item": copy_item, "add entry": add_entry}
         return edits[str(do)](request)
+    if do == "merge jobs":
+        from .job.merging import merge_jobs
+
+        return merge_jobs(request)
     raise Refusal("do", f"{quoted(str(do))} is not a request.")
 
 
