@@ -37,8 +37,17 @@ function addParts(site, { parts }) {
 }
 
 /**
+ * Add the job that an empty list offers to open; nobody who doesn't open it waits for it.
  * @param {Site} site
- * @param {{wasm: string, parts: Paths, needs: Core["needs"]}} assets
+ */
+async function addDemo(site) {
+  const { job } = JSON.parse(await readFile(join(web, "../fixtures/job/demo.json"), "utf8"));
+  return site.addHashed("demo", "json", JSON.stringify(job));
+}
+
+/**
+ * @param {Site} site
+ * @param {{wasm: string, parts: Paths, needs: Core["needs"], demo: string}} assets
  * @param {Catalog} catalog
  * @returns {Promise<Paths>}
  */
@@ -92,7 +101,8 @@ async function buildSite(folder) {
   const catalog = makeCatalog(ask, drawingSvg);
   const wasm = site.addHashed("micropython", "wasm", await readFile(wasmPath));
   const parts = addParts(site, core);
-  const scripts = await addScripts(site, { wasm, parts, needs: core.needs }, catalog);
+  const demo = await addDemo(site);
+  const scripts = await addScripts(site, { wasm, parts, needs: core.needs, demo }, catalog);
   await addFixed(site);
   await addPage(site, { wasm, frame: parts["frame"] ?? "", ...scripts });
   await addServiceWorker(site);

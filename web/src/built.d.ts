@@ -12,6 +12,8 @@ declare module "longpoint:assets" {
   export const parts: { [room: string]: string };
   /** The rooms that a tool needs beside the frame; "" stands for the core without a tool. */
   export const needs: { [tool: string]: string[] };
+  /** A job to try, invented: its document as JSON. */
+  export const demo: string;
   /** Styles that are loaded later, by what wears them. */
   export const styles: { [name: string]: string };
 }

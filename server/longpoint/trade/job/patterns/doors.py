@@ -122,7 +122,7 @@ CASED_DOOR = Pattern(
     [
         Question(
             "jamb", "jamb-and-stop",
-            ("leaf_width", "leaf_height", "jamb_depth", "rough_width", "rough_height",
+            ("leaf_width", "leaf_height", "head_joint", "jamb_depth", "rough_width", "rough_height",
              "latch_height", "floor_gap"),
             presets={"door_thickness": "1 3/8", "jamb_depth": "4 5/8", "side_gap": "1/8",
                      "head_gap": "1/8", "floor_gap": "1/2", "jamb_thickness": "3/4"},
