@@ -91,6 +91,10 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
 
         check(request.get("job"))
         return {}
+    if do == "labels":
+        from .job.labels import label_grid
+
+        return {"grid": label_grid(request, _scale(request))}
     if do == "continue job":
         return _JobWork.go_on(request.get("work"))
     if do == "patterns":

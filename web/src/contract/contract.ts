@@ -49,6 +49,14 @@ export interface LaidEntry {
 }
 /** The whole document anew, and the ids of what was laid into it. */
 export type Laid = { ok: true; document: object; item: string; entries: string[] };
+/** Where the labels of a sheet lie, in inches from its top left corner. */
+export interface LabelGrid {
+  width: number;
+  height: number;
+  paper: [width: number, height: number];
+  spots: [left: number, top: number][];
+}
+export type LabelSaid = { ok: true; grid: LabelGrid };
 /** `search` is what to go on with where a better answer may be found. */
 export type AnswerReply = { ok: true; answer: Answer; search: number | null } | Refused;
 

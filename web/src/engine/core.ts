@@ -1,5 +1,6 @@
 import type {
-  AnswerReply, Declared, FormReply, GivenFigure, JobSaid, Laid, Laying, RawInputs, Refused, Scale, SearchReply, Units,
+  AnswerReply, Declared, FormReply, GivenFigure, JobSaid, LabelSaid, Laid, Laying, RawInputs, Refused, Scale,
+  SearchReply, Units,
 } from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
@@ -84,6 +85,11 @@ export class Core {
   /** Lay an item or a question into a job. */
   async lay(request: Laying, job: object): Promise<Laid | Refused> {
     return this.#ask({ ...request, job }, ["job"]);
+  }
+
+  /** Ask where labels lie on a sheet of paper; `asked` holds their sizes as typed. */
+  async labels(asked: { [name: string]: string }, scale: Scale): Promise<LabelSaid | Refused> {
+    return this.#ask({ do: "labels", ...asked, ...scale }, ["job"]);
   }
 
   /** Ask for the next step of the job that is being worked out. */

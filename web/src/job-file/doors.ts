@@ -1,4 +1,5 @@
-/** The ways in and out of a job, each loaded when it is first opened. */
+/** The ways in and out of a job: files, links, paper, each loaded when it is first opened. */
+import type { Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import type { Job } from "../job/job";
 import { withStyle } from "../parts/style";
@@ -11,6 +12,17 @@ export async function handOn(job: Job): Promise<void> {
   try {
     const [{ HandOn }] = await Promise.all([import("./hand-on"), withStyle("job")]);
     document.body.append(Object.assign(new HandOn(), { job }));
+  } catch (error) {
+    console.error(error);
+    toast(NOT_LOADED);
+  }
+}
+
+/** Opens the sheet from which a job is printed. */
+export async function onPaper(job: Job, scale: Scale): Promise<void> {
+  try {
+    const [{ JobPaper }] = await Promise.all([import("../job-paper/job-paper"), withStyle("job")]);
+    document.body.append(Object.assign(new JobPaper(), { job, scale }));
   } catch (error) {
     console.error(error);
     toast(NOT_LOADED);

@@ -55,7 +55,7 @@ export class Job {
   private waiting: ((isGone: boolean) => void)[] = [];
 
   constructor(
-    private readonly core: Core,
+    readonly core: Core,
     private scale: Scale,
   ) {}
 

@@ -2,5 +2,6 @@
 import "../screens/jobs";
 import "../screens/job";
 import "../screens/keep";
+import "../job-sheets/job-sheet";
 
 export { Job } from "./job";

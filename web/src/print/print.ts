@@ -14,16 +14,28 @@ export function sheetsOf(answer: Answer, tool: string): Sheet[] {
   ];
 }
 
-/**
- * Puts the sheets in the page's stead and opens the browser's print dialog.
- *
- * They stay until the page is next touched: several phones say that printing is over while the
- * dialog has yet to ask the page what it looks like, so the end of printing can't be waited for.
- */
+/** Opens the browser's print dialog on sheets at their true size, in the page's stead. */
 export function printSheets(sheets: Sheet[]): void {
+  const view = document.createElement("div");
+  view.append(sheetsView(sheets));
+  printView(view);
+}
+
+/** Returns the sheets, numbered, as they are printed. */
+export function sheetsView(sheets: Sheet[]): HTMLElement {
   const view = document.createElement("div");
   view.className = "sheets";
   view.innerHTML = sheets.map((sheet, at) => sheetSvg(sheet, at + 1, sheets.length)).join("");
+  return view;
+}
+
+/**
+ * Puts `view` in the page's stead and opens the browser's print dialog.
+ *
+ * It stays until the page is next touched: several phones say that printing is over while the
+ * dialog has yet to ask the page what it looks like, so the end of printing can't be waited for.
+ */
+export function printView(view: HTMLElement): void {
   const root = document.documentElement;
   document.body.append(view);
   root.classList.add("full-size");

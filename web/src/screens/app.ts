@@ -18,14 +18,19 @@ import { hashOf, JOB, jobHash, routeOf } from "../address/address";
 import { arrived } from "../address/address-bar";
 import { isLayerChange, layerClosed, layerOpened } from "../address/layers";
 import { bringBack, share } from "./backup-file";
-import { banner, header, SAID, saying } from "./frame";
+import { banner, header } from "./frame";
 import { openSheet, type SheetName } from "./open-sheet";
 import { headOf, isPart, listOf, titleOf, type Page } from "./page";
 import "./place";
 import type { Job } from "../job/job";
+import { takeIn } from "../job-file/doors";
+import { holdsJob } from "../job-file/way";
+import { sheetOf } from "../job-sheets/sheet-of";
 import type { Chosen } from "../parts/chosen";
-import { onToast, toast, type Toast } from "../parts/toast";
+import { withStyle } from "../parts/style";
+import { toast } from "../parts/toast";
 import { sayReadyOnce } from "./ready";
+import { Said } from "./said";
 import { chipWords } from "./settings";
 import { startOf } from "./start";
 import "./tool";
@@ -39,17 +44,16 @@ export class App extends LitElement {
   @state() private kept: KeptAnswer[] | string | null = null;
   /** The words that questions are searched for. */
   @state() private asked = "";
-  @state() private said: Toast | null = null;
   @state() private newer: (() => Promise<void>) | null = null;
   @state() private install: (() => Promise<boolean>) | null = null;
   private readonly core = new Core();
+  private readonly said = new Said(this);
   /** The open job, once anything of jobs was opened. */
   private job: Job | null = null;
   /** The number that is taken to another question. */
   private chosen: Chosen | null = null;
   private pages = 0;
   private listLeft: { at: string; top: number } | null = null;
-  private timer = 0;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -57,7 +61,6 @@ export class App extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    onToast((said) => this.show(said));
     onStorageFault((words) => toast(words));
     watchInstall((install) => (this.install = install));
     unfoldForPrint();
@@ -97,16 +100,20 @@ export class App extends LitElement {
   /** Opens what the address names; an unknown address leads to the place last used. */
   private async open(): Promise<void> {
     arrived();
-    // What was offered to undo belongs to the tool that is being left.
-    if (this.said?.action) this.said = null;
+    this.said.left();
     const number = (this.pages += 1);
-    const route = routeOf(location.hash);
+    const { hash } = location;
+    // A job in the address is offered over the list of jobs.
+    const route = routeOf(holdsJob(hash) ? jobHash() : hash);
     if (!route) return this.goHome();
     if (route.job && !(await this.openJob(route.job.id))) return this.goHome(JOB);
     const { tool, start } = await startOf(route, this.settings.units, this.page === null, this.job);
     if (number !== this.pages) return start?.documents.close();
     if (route.job?.part && !tool && !isPart(route.job.part)) return this.goHome(JOB, route.job.id);
     await this.turn({ number, route, tool, start });
+    if (holdsJob(hash)) void takeIn(hash, this.core, (id) => location.replace(jobHash(id)));
+    // Over the questions of a place stands what the open job needs there.
+    if (!route.job && this.settings.job) await this.openJob(this.settings.job, false);
   }
 
   /** Turns to a page; a list that is come back to stands where it was left. */
@@ -133,12 +140,12 @@ export class App extends LitElement {
   }
 
   /** Brings the rooms of jobs, and opens one; an empty id leaves the open one as it is. */
-  private async openJob(id: string): Promise<boolean> {
+  private async openJob(id: string, isAsked = true): Promise<boolean> {
     try {
-      const rooms = await import("../job/rooms");
+      const [rooms] = await Promise.all([import("../job/rooms"), withStyle("job")]);
       this.job ??= this.hear(new rooms.Job(this.core, this.scale));
       if (!id || (await this.job.open(id))) return true;
-      toast("That job is not on this phone.");
+      if (isAsked) toast("That job is not on this phone.");
     } catch (error) {
       console.error(error);
       toast("This part of Longpoint isn't here yet: it needs a signal once.");
@@ -161,12 +168,6 @@ export class App extends LitElement {
   private change(part: Partial<Settings>): void {
     this.wear({ ...this.settings, ...part });
     void saveSettings(part);
-  }
-
-  private show(said: Toast): void {
-    clearTimeout(this.timer);
-    this.said = said;
-    if (!said.action) this.timer = window.setTimeout(() => (this.said = null), SAID);
   }
 
   private async showEarlier(): Promise<void> {
@@ -209,7 +210,7 @@ export class App extends LitElement {
         </div>
         ${nav(page.route.place)}
       </div>
-      ${saying(this.said, () => this.act())} ${this.openSheet()}`;
+      ${this.said.render()} ${this.openSheet()}`;
   }
 
   private header(page: Page): TemplateResult {
@@ -248,30 +249,23 @@ export class App extends LitElement {
         .asked=${this.asked}
         .ask=${(asked: string) => (this.asked = asked)}
         .restore=${(file: File) => void this.bringBack(file)}
+        .sheet=${this.job?.isOpen ? sheetOf(this.job, place, this.scale, () => this.putAway()) : null}
       ></lp-place>`,
     )}`;
   }
 
-  private act(): void {
-    const { said } = this;
-    this.said = null;
-    said?.act();
+  private putAway(): void {
+    const { id = "", body } = this.job ?? {};
+    this.job?.close();
+    this.change({ job: "" });
+    toast(`${body?.title || "The job"} is put away.`, "Open again", () => void this.openJob(id));
   }
 
   protected override updated(changed: PropertyValues): void {
-    // Words said before the first page is there are shown with it.
-    if (changed.has("said" as never) || changed.get("page" as never) === null) this.raise();
     if (changed.has("sheet" as never)) {
       if (this.sheet) layerOpened(() => (this.sheet = ""));
       else if (changed.get("sheet" as never)) layerClosed();
     }
-  }
-
-  /** Shows what is said above whatever was opened last. */
-  private raise(): void {
-    const popover = this.querySelector<HTMLElement>(".saying");
-    if (popover?.matches(":popover-open")) popover.hidePopover();
-    if (this.said) popover?.showPopover();
   }
 
   private openSheet(): TemplateResult | typeof nothing {

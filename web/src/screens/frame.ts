@@ -4,9 +4,6 @@ import { crowsFoot, icon } from "../parts/icons";
 import type { Toast } from "../parts/toast";
 import { typeset } from "../text/typeset";
 
-/** Milliseconds that plain words stay. */
-export const SAID = 6000;
-
 export interface Head {
   title: string;
   /** What the page belongs to, under its title: a job, an item. */

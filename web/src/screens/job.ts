@@ -8,6 +8,7 @@ import type { JobEntryReply, Scale } from "../contract/contract";
 import { toolNamed } from "../engine/catalog";
 import { itemOf, itemWith, type Entry, type Item } from "../job/document";
 import type { Job } from "../job/job";
+import { handOn, onPaper } from "../job-file/doors";
 import { noteStanding, standingOf } from "../job/standing";
 import { icon } from "../parts/icons";
 import { lineFigure } from "../parts/length";
@@ -74,6 +75,8 @@ export class JobScreen extends LitElement {
           <button type="button" class=${body.items.length === 0 ? "primary" : ""} @click=${() => this.show({ kind: "add item", id: "" })}>
             ${icon("add")} ${body.items.length === 0 ? "An item" : "Another item"}
           </button>
+          <button type="button" @click=${() => void onPaper(this.job, this.scale)}>On paper</button>
+          <button type="button" @click=${() => void handOn(this.job)}>Hand it on</button>
         </div>
       </div>
       ${this.openSheet()}`;

@@ -5,6 +5,7 @@ import { jobHash } from "../address/address";
 import type { Scale } from "../contract/contract";
 import { isJob, type JobBody } from "../job/document";
 import { deleteJob, newJob, undeleteJob, type Job } from "../job/job";
+import { takeIn } from "../job-file/doors";
 import { notedStanding, saidIn } from "../job/standing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
@@ -60,6 +61,11 @@ export class JobsScreen extends LitElement {
       ${jobs
         ? html`<div class="actions">
             <button type="button" class="primary" @click=${() => void this.begin()}>New job</button>
+            <label class="filebutton"
+              ><input type="file" accept="application/json,.json" @change=${(event: Event) => this.openFile(event)} /><span
+                >Open a job file</span
+              ></label
+            >
           </div>`
         : nothing}
     </div>`;
@@ -83,6 +89,14 @@ export class JobsScreen extends LitElement {
 
   private async begin(): Promise<void> {
     location.hash = jobHash(await newJob("", this.scale));
+  }
+
+  private openFile(event: Event): void {
+    const field = event.target as HTMLInputElement;
+    const file = field.files?.[0];
+    field.value = "";
+    const open = (id: string): void => void (id && (location.hash = jobHash(id)));
+    if (file) void takeIn(file, this.job.core, open);
   }
 
   private async deleted(id: string, name: string): Promise<void> {

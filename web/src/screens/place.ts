@@ -18,6 +18,8 @@ export class PlaceScreen extends LitElement {
   /** The words that questions of every place are searched for; empty for this place's list. */
   @property({ attribute: false }) asked = "";
   @property({ attribute: false }) ask: (asked: string) => void = () => undefined;
+  /** What the open job needs here; null where none is open. */
+  @property({ attribute: false }) sheet: TemplateResult | null = null;
   @property({ attribute: false }) restore: (file: File) => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
@@ -37,6 +39,7 @@ export class PlaceScreen extends LitElement {
           @input=${(event: Event) => this.ask((event.target as HTMLInputElement).value)}
         />
       </label>
+      ${this.sheet && !this.asked.trim() ? html`${this.sheet}<h2>Questions</h2>` : nothing}
       ${this.asked.trim() ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
       ${this.asked.trim() ? nothing : this.keeping()}
     </div>`;

@@ -1,0 +1,157 @@
+/** What of a job is printed: its lists, its story sticks at full size, labels for its pieces. */
+import { LitElement, html, render, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { layerClosed, layerOpened } from "../address/layers";
+import type { FieldError, JobReply, LabelGrid, Scale } from "../contract/contract";
+import type { Job } from "../job/job";
+import { sheet } from "../parts/sheet";
+import { toast } from "../parts/toast";
+import type { Sheet } from "../print/paper";
+import { printView, sheetsView } from "../print/print";
+import { stickSheets } from "../print/story-stick";
+import { heldUnder } from "../store/json";
+import { openDocument, type DocumentHandle } from "../store/store";
+import { labelForm, LABELS, type LabelFields } from "./label-form";
+import { labelSheets, labelsOf } from "./labels";
+import { paperOf, type Paper } from "./papers";
+
+const PAPERS: { paper: Paper | "sticks"; words: string }[] = [
+  { paper: "job", words: "Job sheet" },
+  { paper: "buy", words: "Buy list" },
+  { paper: "cut", words: "Cut list" },
+  { paper: "mark", words: "Mark list" },
+  { paper: "sticks", words: "Story sticks, full size" },
+];
+
+@customElement("lp-job-paper")
+export class JobPaper extends LitElement {
+  @property({ attribute: false }) job!: Job;
+  @property({ attribute: false }) scale!: Scale;
+  @state() private chosen = new Set<Paper | "sticks">(["cut"]);
+  @state() private fields: LabelFields = LABELS.letter;
+  @state() private errors: FieldError[] = [];
+  private kept: DocumentHandle | null = null;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    layerOpened(() => this.end());
+    void this.recall();
+  }
+
+  /** Labels are bought by the box: their measures stay for the next job. */
+  private async recall(): Promise<void> {
+    this.kept = await openDocument("settings", "labels");
+    const { body } = this.kept;
+    const kept = Object.keys(LABELS.letter).flatMap((name): [string, string][] => {
+      const text = heldUnder(body, name);
+      return typeof text === "string" ? [[name, text]] : [];
+    });
+    this.fields = { ...this.fields, ...Object.fromEntries(kept) };
+  }
+
+  protected override render(): TemplateResult {
+    return sheet(
+      "On paper",
+      html`<fieldset class="options">
+          <legend>Lists, Letter or A4</legend>
+          <div class="choices">${PAPERS.map(({ paper, words }) => this.choice(paper, words))}</div>
+        </fieldset>
+        <button type="button" class="primary" ?disabled=${this.chosen.size === 0} @click=${() => void this.printLists()}>
+          Print
+        </button>
+        ${labelForm({
+          fields: this.fields,
+          errors: this.errors,
+          change: (fields) => this.keep(fields),
+          print: () => void this.printLabels(),
+        })}`,
+      () => this.end(),
+    );
+  }
+
+  private choice(paper: Paper | "sticks", words: string): TemplateResult {
+    const turn = (): void => {
+      const chosen = new Set(this.chosen);
+      if (!chosen.delete(paper)) chosen.add(paper);
+      this.chosen = chosen;
+    };
+    return html`<label class="option"
+      ><input type="checkbox" .checked=${this.chosen.has(paper)} @change=${turn} /><span>${words}</span></label
+    >`;
+  }
+
+  private async reply(): Promise<JobReply | null> {
+    await this.job.settled;
+    const { reply, fault, faults } = this.job;
+    if (!reply) toast(fault || faults[0]?.message || "The job is not worked out yet.");
+    return reply;
+  }
+
+  private async printLists(): Promise<void> {
+    const reply = await this.reply();
+    if (!reply) return;
+    const { body } = this.job;
+    const papers = PAPERS.flatMap(({ paper }) => (paper !== "sticks" && this.chosen.has(paper) ? [paper] : []));
+    const sticks = this.chosen.has("sticks") ? sticksOf(reply) : [];
+    if (papers.length === 0 && sticks.length === 0) return toast("No marks to lay on a story stick yet.");
+    const view = document.createElement("div");
+    render(html`${papers.map((paper) => paperOf(paper, { body, reply }))}`, view);
+    view.className = "papers";
+    if (sticks.length > 0) view.append(sheetsView(sticks));
+    printView(view);
+  }
+
+  private async printLabels(): Promise<void> {
+    const reply = await this.reply();
+    if (!reply) return;
+    const grid = await this.grid();
+    const labels = labelsOf(reply, this.job.body.title, this.fields.only === "left");
+    if (!grid) return;
+    if (labels.length === 0) return toast("No piece to put a label on.");
+    const view = document.createElement("div");
+    view.className = "papers";
+    const skipped = (Math.max(1, Math.floor(Number(this.fields.first)) || 1) - 1) % grid.spots.length;
+    const hasOutlines = this.fields.outlines === "yes";
+    view.innerHTML = labelSheets(labels, { grid, skipped, hasOutlines }).join("");
+    printView(view);
+  }
+
+  private async grid(): Promise<LabelGrid | null> {
+    try {
+      const said = await this.job.core.labels({ ...this.fields }, this.scale);
+      this.errors = said.ok ? [] : said.errors;
+      return said.ok ? said.grid : null;
+    } catch (error) {
+      toast(error instanceof Error ? error.message : String(error));
+      return null;
+    }
+  }
+
+  private keep(fields: LabelFields): void {
+    this.fields = fields;
+    this.errors = [];
+    this.kept?.change({ ...this.kept.body, ...fields }, this.kept.units);
+  }
+
+  private end(): void {
+    if (!this.isConnected) return;
+    layerClosed();
+    this.kept?.close();
+    this.remove();
+  }
+}
+
+/** A stick for each question that has marks, under its item's name. */
+function sticksOf({ site }: JobReply): Sheet[] {
+  return site.items.flatMap(({ title, marks }) => {
+    const entries = [...new Set(marks.map(({ entry }) => entry))];
+    return entries.flatMap((id) => {
+      const own = marks.filter(({ entry }) => entry === id);
+      return stickSheets(own, `${title}, ${own[0]?.title ?? ""}`);
+    });
+  });
+}

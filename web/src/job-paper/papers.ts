@@ -1,0 +1,113 @@
+/** The job on paper: job sheet, buy list, cut list and mark list, ink on white. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { JobReply } from "../contract/contract";
+import type { JobBody } from "../job/document";
+import { typesetSilently } from "../text/typeset";
+
+export type Paper = "job" | "buy" | "cut" | "mark";
+
+interface Printed {
+  body: JobBody;
+  reply: JobReply;
+}
+
+type Cells = (string | TemplateResult)[];
+
+const box = html`<span class="paperbox"></span>`;
+const set = (text: string): TemplateResult => typesetSilently(text);
+
+/** Returns one paper; each begins on a page of its own. */
+export function paperOf(paper: Paper, printed: Printed): TemplateResult {
+  const [title, inside] = { job: jobSheet, buy: buySheet, cut: cutSheet, mark: markSheet }[paper](printed);
+  const { body } = printed;
+  const where = [body.customer?.name, body.customer?.address, body.customer?.phone].filter(Boolean).join(" · ");
+  return html`<article class="paper">
+    <header><h1>${body.title}</h1><p>${title}${where ? ` · ${where}` : ""}</p></header>
+    ${inside}
+  </article>`;
+}
+
+type Made = [title: string, inside: TemplateResult];
+
+function jobSheet({ body, reply }: Printed): Made {
+  const items = reply.items.map((item, at) => {
+    const { count = 1, note = "" } = body.items[at] ?? {};
+    const rows = item.entries.map((entry): Cells => [
+      entry.letter, set(entry.title), set(entry.verdict || (entry.errors[0]?.message ?? "Not answered yet")),
+    ]);
+    return html`<section>
+      <h2>${item.title}${count > 1 ? ` × ${count}` : ""}</h2>
+      ${note ? html`<p>${note}</p>` : nothing} ${table(["", "Question", "Answer"], rows)}
+    </section>`;
+  });
+  const note = body.customer?.note ?? "";
+  return ["Job sheet", html`${note ? html`<p>${note}</p>` : nothing}${items}`];
+}
+
+function buySheet({ reply: { yard } }: Printed): Made {
+  const rows = yard.lines.map((line): Cells => [
+    line.state === "bought" ? ticked : box, set(line.title), set(line.amount_text),
+    set([line.words, ...line.on_hand.map((hand) => `on hand ${hand}`)].filter(Boolean).join("; ")),
+    line.cost_text, line.paid === null ? "" : `$${line.paid.toFixed(2)}`,
+  ]);
+  const sum: Cells = ["", "Together", "", "", yard.cost_text, yard.paid_text];
+  const plans = yard.lines.flatMap((line) => line.layout.map((plan) => ({ title: line.title, plan })));
+  return [
+    "Buy list",
+    html`${table(["", "Stock", "Amount", "How it is known", "About", "Paid"], [...rows, sum])}
+    ${plans.map(
+      ({ title, plan }) => html`<section><h2>${set(`${title}: ${plan.name}`)}</h2>
+        ${table(plan.columns, plan.rows.map((row) => row.map(set)))}</section>`,
+    )}`,
+  ];
+}
+
+const ticked = html`<span class="paperbox done"></span>`;
+
+function cutSheet({ reply: { saw } }: Printed): Made {
+  const groups = saw.groups.map((group) => {
+    const rows = group.cuts.map((cut): Cells => [
+      cut.state === "cut" || cut.state === "fitted" ? ticked : box,
+      html`<b>${cut.tag}</b>`, set(cut.name), html`<b>${set(cut.text)}</b>`, set(cut.section_text),
+      set(cut.rough_text), set(cut.stale?.words ?? ""),
+    ]);
+    return html`<section>
+      <h2>${set(`Saw ${group.setting} · ${group.title || "no stock named"}`)}</h2>
+      ${table(["", "Tag", "Piece", "Length", "Section", "Rough", "Note"], rows)}
+    </section>`;
+  });
+  return ["Cut list", html`${groups}`];
+}
+
+function markSheet({ reply: { site } }: Printed): Made {
+  const items = site.items.map((item) => {
+    const marks = item.marks.map((mark): Cells => [
+      mark.state === "marked" ? ticked : box, html`<b>${mark.tag}</b>`, set(mark.label),
+      html`<b>${set(mark.text)}</b>`, set(`from ${mark.from}`), set(mark.title),
+    ]);
+    const checks = item.checks.map((check): Cells => [check.state === "done" ? ticked : box, set(check.words)]);
+    return html`<section>
+      <h2>${set(item.title)}</h2>
+      ${marks.length > 0 ? table(["", "Tag", "Mark", "At", "From", "Question"], marks) : nothing}
+      <h3>Before you leave</h3>
+      ${table([], checks)}
+    </section>`;
+  });
+  return ["Mark list", html`${items}`];
+}
+
+/** Columns that hold nothing in any row are left out. */
+function table(columns: string[], rows: Cells[]): TemplateResult {
+  const isUsed = (at: number): boolean => rows.some((row) => row[at] !== undefined && !isBlank(row[at]));
+  const used = (row: Cells): Cells => row.filter((_, at) => isUsed(at));
+  return html`<table>
+    ${columns.some(Boolean)
+      ? html`<thead><tr>${used(columns).map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>`
+      : nothing}
+    <tbody>${rows.map((row) => html`<tr>${used(row).map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
+  </table>`;
+}
+
+function isBlank(cell: string | TemplateResult): boolean {
+  return cell === "" || (typeof cell !== "string" && JSON.stringify(cell.values) === "[[]]");
+}

@@ -1,0 +1,108 @@
+/** The cut list: by stock, then by setting of the saw, longest first, each piece with its big tick. */
+import { html, nothing, type TemplateResult } from "lit";
+import { jobHash } from "../address/address";
+import type { JobReply } from "../contract/contract";
+import { lineFigure } from "../parts/length";
+import { ruleStrip } from "../parts/rule-strip";
+import { typeset } from "../text/typeset";
+import { capital } from "../text/words";
+import { count, type SheetView } from "./sheet-view";
+import { tickBox } from "./tick-box";
+import { withLength, withoutTick, withTick } from "./ticking";
+
+type Group = JobReply["saw"]["groups"][number];
+type Cut = Group["cuts"][number];
+
+/** Returns what stands over the list. */
+export function cutGist({ reply, ticked }: SheetView): string {
+  const cuts = reply.saw.groups.flatMap((group) => group.cuts);
+  const done = cuts.filter(({ of }) => ticked.is(of)).length;
+  return cuts.length === 0 ? "nothing to cut" : `${done} of ${cuts.length} cut`;
+}
+
+/** Returns the list; with `isShort` what is cut already is left out. */
+export function cutList(view: SheetView, isShort: boolean): TemplateResult {
+  const { groups } = view.reply.saw;
+  if (groups.length === 0) {
+    return html`<p class="card sheetsays">Nothing to cut yet: pieces come from the questions of the job.</p>`;
+  }
+  const left = groups
+    .map((group) => ({ ...group, cuts: group.cuts.filter((cut) => !isShort || isLeft(cut, view)) }))
+    .filter(({ cuts }) => cuts.length > 0);
+  if (left.length === 0) return html`<p class="card sheetsays">All ${count(pieces(groups), "piece")} are cut.</p>`;
+  return html`${left.map((group) => cutGroup(group, view))}`;
+}
+
+const pieces = (groups: Group[]): number => groups.reduce((sum, { cuts }) => sum + cuts.length, 0);
+const isLeft = (cut: Cut, { ticked }: SheetView): boolean => !ticked.is(cut.of) || cut.stale !== null;
+
+function cutGroup(group: Group, view: SheetView): TemplateResult {
+  const title = `Saw ${group.setting}`;
+  return html`<section class="cutgroup" aria-label="${title}, ${group.title || "no stock named"}">
+    <h2>${typeset(title)} <span class="of">${typeset(group.title || "no stock named yet")}</span></h2>
+    <ul class="card ticklist">
+      ${group.cuts.map((cut) => cutRow(cut, view))}
+    </ul>
+  </section>`;
+}
+
+function cutRow(cut: Cut, view: SheetView): TemplateResult {
+  const { job, ticked } = view;
+  const isOn = ticked.is(cut.of);
+  const stale = isOn ? cut.stale : null;
+  const spoiled = isOn ? 0 : ticked.spoiled(cut.of);
+  const turn = (): void => {
+    if (isOn) job.changeWithUndo((body) => withoutTick(body, cut.of), `${cut.tag} not cut after all`);
+    else job.changeWithUndo((body) => withTick(body, cut.of, "cut", cut.length), `${cut.tag} cut`);
+  };
+  const isOpen = view.open === cut.of;
+  return html`<li class="tickrow cut ${isOn && !stale ? "ticked" : ""}">
+    ${tickBox({ label: `Cut: ${cut.tag} ${cut.name}`, isOn, isWanting: spoiled > 0 || stale !== null, turn })}
+    <button type="button" class="plain what" aria-expanded=${isOpen} @click=${() => view.unfold(isOpen ? "" : cut.of)}>
+      <span class="balloon">${cut.tag}</span>
+      <span class="name">${typeset(cut.name)}</span>
+      <span class="under-name">${typeset(cut.section_text)}</span>
+    </button>
+    <span class="cutlength">${lineFigure(cut.text)}</span>
+    ${spoiled > 0
+      ? html`<p class="wide again">Spoiled ${spoiled === 1 ? "once" : `${spoiled} times`}: cut again</p>`
+      : nothing}
+    ${stale ? staleWords(cut, stale.by, stale.words, view) : nothing}
+    ${isOpen ? details(cut, view) : nothing}
+  </li>`;
+}
+
+/** A piece that was cut to an older number: trimmed where it is long, cut anew where it is short. */
+function staleWords(cut: Cut, by: number, words: string, { job }: SheetView): TemplateResult {
+  const trim = (): void => job.changeWithUndo((body) => withLength(body, cut.of, cut.length), `${cut.tag} trimmed`);
+  const spoil = (): void => spoilt(cut, job);
+  return html`<div class="wide again" role="note">
+    <p>Cut to the old size: ${typeset(words)}</p>
+    ${by > 0
+      ? html`<button type="button" @click=${trim}>Trimmed</button>`
+      : html`<button type="button" @click=${spoil}>Cut another</button>`}
+  </div>`;
+}
+
+function spoilt(cut: Cut, job: SheetView["job"]): void {
+  job.changeWithUndo((body) => withTick(body, cut.of, "spoiled", cut.length), `${cut.tag} spoiled`);
+}
+
+function details(cut: Cut, { job, scale }: SheetView): TemplateResult {
+  const facts: [string, string][] = [
+    ["Finished", [cut.text, cut.section_text].filter(Boolean).join(" · ")],
+    ["First cut rough", cut.rough_text],
+    ["Ends", capital(cut.ends_text)],
+    ["Short point", cut.short_text],
+  ];
+  return html`<div class="wide cutdetails">
+    ${ruleStrip(cut, scale.units) ?? nothing}
+    <dl>
+      ${facts.map(([name, text]) => (text ? html`<div><dt>${name}</dt><dd>${typeset(text)}</dd></div>` : nothing))}
+    </dl>
+    <div class="actions">
+      <button type="button" @click=${() => spoilt(cut, job)}>Spoiled</button>
+      <a class="button" href=${jobHash(job.id, cut.entry)}>Its question</a>
+    </div>
+  </div>`;
+}

@@ -1,0 +1,114 @@
+/** The open job's sheet at a place: what it needs at the yard, at the saw or on site. */
+import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { jobHash } from "../address/address";
+import type { Scale } from "../contract/contract";
+import type { Job } from "../job/job";
+import { inWords } from "../job-file/taken";
+import { icon } from "../parts/icons";
+import { typeset } from "../text/typeset";
+import { buyGist, buyList } from "./buy-list";
+import { cutGist, cutList } from "./cut-list";
+import { markGist, markList } from "./mark-list";
+import type { SheetView } from "./sheet-view";
+import { Ticked } from "./ticking";
+
+type Place = "yard" | "saw" | "site";
+
+const TITLES: { [place in Place]: string } = { yard: "Buy list", saw: "Cut list", site: "Mark list" };
+const GISTS = { yard: buyGist, saw: cutGist, site: markGist };
+
+@customElement("lp-job-sheet")
+export class JobSheet extends LitElement {
+  @property({ attribute: false }) job!: Job;
+  @property({ attribute: false }) place: Place = "yard";
+  @property({ attribute: false }) scale!: Scale;
+  @property({ attribute: false }) putAway: () => void = () => undefined;
+  @state() private open = "";
+  /** Whether what is cut already is left out. */
+  @state() private isShort = false;
+  private readonly prices = new Map<string, string>();
+  private stop: () => void = () => undefined;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!changed.has("job")) return;
+    this.stop();
+    this.stop = this.job.onChange(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stop();
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // Moved within the page it is connected again with the job it had.
+    if (this.hasUpdated) this.stop = this.job.onChange(() => this.requestUpdate());
+  }
+
+  protected override render(): TemplateResult | typeof nothing {
+    const { job, place } = this;
+    if (!job.isOpen) return nothing;
+    const view = this.view();
+    const gist = view ? GISTS[place](view) : "working it out…";
+    return html`<section class="jobsheet ${place}" aria-label="${TITLES[place]} of ${job.body.title}">
+      <div class="jobband">
+        <a href=${jobHash(job.id)}
+          ><strong>${typeset(job.body.title || "Job")}</strong> <span role="status">${gist}</span></a
+        >
+        <button type="button" class="plain iconed" aria-label="Put this job away" @click=${this.putAway}>
+          ${icon("close")}
+        </button>
+      </div>
+      ${this.trouble()} ${view ? this.list(view) : nothing}
+    </section>`;
+  }
+
+  private view(): SheetView | null {
+    const { job, scale, open, prices } = this;
+    if (!job.reply) return null;
+    return {
+      job, scale, open, prices,
+      reply: job.reply,
+      ticked: new Ticked(job.body.ticks),
+      unfold: (name) => (this.open = name),
+      refresh: () => this.requestUpdate(),
+    };
+  }
+
+  /** Why there is no newer sheet, in words; the last one stays below. */
+  private trouble(): TemplateResult | typeof nothing {
+    const { fault, faults } = this.job;
+    const words = [...faults.map(inWords), fault].filter(Boolean);
+    if (words.length === 0) return nothing;
+    return html`<div class="card sheetsays" role="alert">
+      <p class="message">This job can't be worked out as it stands.</p>
+      ${words.slice(0, 5).map((each) => html`<p>${each}</p>`)}
+    </div>`;
+  }
+
+  private list(view: SheetView): TemplateResult {
+    const { warnings } = view.reply;
+    const says = warnings.map((words) => html`<p class="sheetsays quiet">${typeset(words)}</p>`);
+    if (this.place === "yard") return html`${says} ${buyList(view)}`;
+    if (this.place === "site") return markList(view);
+    return html`${this.shortener(view)} ${cutList(view, this.isShort)}`;
+  }
+
+  /** A switch for a long list, once something is cut. */
+  private shortener({ ticked, reply }: SheetView): TemplateResult | typeof nothing {
+    const isAnyCut = reply.saw.groups.some(({ cuts }) => cuts.some(({ of }) => ticked.is(of)));
+    if (!isAnyCut) return nothing;
+    const turn = (event: Event): void => void (this.isShort = (event.target as HTMLInputElement).checked);
+    return html`<label class="option wide"
+      ><input type="checkbox" role="switch" .checked=${this.isShort} @change=${turn} /><span
+        >Only what is left to cut</span
+      ></label
+    >`;
+  }
+}

@@ -1,0 +1,89 @@
+/** The mark list: by item what is pencilled, each from its datum, and the checks before leaving. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { JobReply } from "../contract/contract";
+import { lineFigure } from "../parts/length";
+import { typeset } from "../text/typeset";
+import { type SheetView } from "./sheet-view";
+import { tickBox } from "./tick-box";
+import { withoutTick, withTick, type State } from "./ticking";
+
+type Item = JobReply["site"]["items"][number];
+type Mark = Item["marks"][number];
+type Check = Item["checks"][number];
+
+/** Returns what stands over the list. */
+export function markGist({ reply, ticked }: SheetView): string {
+  const marks = reply.site.items.flatMap((item) => item.marks);
+  const checks = reply.site.items.flatMap((item) => item.checks);
+  const left = (all: { of: string }[]): number => all.filter(({ of }) => !ticked.is(of)).length;
+  const said = marks.length === 0 ? "nothing to mark" : `${marks.length - left(marks)} of ${marks.length} marked`;
+  return `${said}, ${left(checks) === 0 ? "all checked" : `${left(checks)} to check`}`;
+}
+
+/** Returns the list. */
+export function markList(view: SheetView): TemplateResult {
+  const { items } = view.reply.site;
+  if (items.length === 0) {
+    return html`<p class="card sheetsays">Nothing to mark yet: marks come from the questions of the job.</p>`;
+  }
+  return html`${items.map((item) => markItem(item, view))}`;
+}
+
+function markItem(item: Item, view: SheetView): TemplateResult {
+  return html`<section class="markitem" aria-label=${item.title}>
+    <h2 class="itemname">${typeset(item.title)}</h2>
+    ${groupsOf(item.marks).map(
+      ({ title, from, marks }) => html`<h3>${typeset(title)} <span class="of">from ${typeset(from)}</span></h3>
+        <ul class="card ticklist">
+          ${marks.map((mark) => markRow(mark, view))}
+        </ul>`,
+    )}
+    <h3>Before you leave</h3>
+    <ul class="card ticklist">
+      ${item.checks.map((check) => checkRow(check, view))}
+    </ul>
+  </section>`;
+}
+
+interface Group {
+  title: string;
+  from: string;
+  marks: Mark[];
+}
+
+/** Marks of one question from one datum stand together, in their order. */
+function groupsOf(marks: Mark[]): Group[] {
+  const groups: Group[] = [];
+  for (const mark of marks) {
+    const own = groups.find(({ title, from }) => title === mark.title && from === mark.from);
+    if (own) own.marks.push(mark);
+    else groups.push({ title: mark.title, from: mark.from, marks: [mark] });
+  }
+  return groups;
+}
+
+function turned({ job, ticked }: SheetView, of: string, state: State, words: string): () => void {
+  if (ticked.is(of)) return () => job.changeWithUndo((body) => withoutTick(body, of), `Not ${words} after all`);
+  return () => job.changeWithUndo((body) => withTick(body, of, state), `Ticked: ${words}`);
+}
+
+function markRow(mark: Mark, view: SheetView): TemplateResult {
+  const isOn = view.ticked.is(mark.of);
+  const turn = turned(view, mark.of, "marked", mark.label);
+  return html`<li class="tickrow cut ${isOn ? "ticked" : ""}">
+    ${tickBox({ label: `Marked: ${mark.label}`, isOn, turn })}
+    <div class="what">
+      ${mark.tag ? html`<span class="balloon">${mark.tag}</span>` : nothing}
+      <span class="name">${typeset(mark.label)}</span>
+    </div>
+    <span class="cutlength">${lineFigure(mark.text)}</span>
+  </li>`;
+}
+
+function checkRow(check: Check, view: SheetView): TemplateResult {
+  const isOn = view.ticked.is(check.of);
+  return html`<li class="tickrow ${isOn ? "ticked" : ""}">
+    ${tickBox({ label: `Checked: ${check.words}`, isOn, turn: turned(view, check.of, "done", check.words) })}
+    <div class="what"><span class="name">${typeset(check.words)}</span></div>
+  </li>`;
+}

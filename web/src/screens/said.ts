@@ -1,0 +1,47 @@
+/** What is said at the foot of the screen: who says it, how long it stays, how it is raised. */
+import type { ReactiveController, ReactiveControllerHost, TemplateResult } from "lit";
+import { onToast, type Toast } from "../parts/toast";
+import { saying } from "./frame";
+
+/** Milliseconds that plain words stay. */
+const STAYS = 6000;
+
+export class Said implements ReactiveController {
+  private said: Toast | null = null;
+  private raised: Toast | null = null;
+  private timer = 0;
+
+  constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
+    host.addController(this);
+    onToast((said) => this.say(said));
+  }
+
+  private say(said: Toast | null): void {
+    clearTimeout(this.timer);
+    this.said = said;
+    if (said && !said.action) this.timer = window.setTimeout(() => this.say(null), STAYS);
+    this.host.requestUpdate();
+  }
+
+  /** What was offered to undo belongs to the page that is being left. */
+  left(): void {
+    if (this.said?.action) this.say(null);
+  }
+
+  render(): TemplateResult {
+    return saying(this.said, () => {
+      const { said } = this;
+      this.say(null);
+      said?.act();
+    });
+  }
+
+  /** Shows what is said above whatever was opened last; before the first page there is no place for it. */
+  hostUpdated(): void {
+    const popover = this.host.querySelector<HTMLElement>(".saying");
+    if (!popover || this.raised === this.said) return;
+    this.raised = this.said;
+    if (popover.matches(":popover-open")) popover.hidePopover();
+    if (this.said) popover.showPopover();
+  }
+}
