@@ -73,3 +73,12 @@ def test_outside_the_door_a_tool_searches_to_the_end(searching_tool: Tool) -> No
 def test_what_is_no_request_is_refused_with_a_sentence(request_: dict[str, Any]) -> None:
     (error,) = ask(**request_)["errors"]
     assert error["message"]
+
+
+def test_sizes_of_stock_are_read_or_refused_in_words() -> None:
+    texts = {"thickness": "5/4", "length": "8 ft", "width": "wide", "kerf": "0"}
+    sizes = ask(do="read sizes", texts=texts)["sizes"]
+    assert sizes["thickness"] == {"text": "1 1/4"}
+    assert sizes["length"] == {"text": "96"}
+    assert "wide" in sizes["width"]["message"]
+    assert "above 0" in sizes["kerf"]["message"]

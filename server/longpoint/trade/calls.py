@@ -7,7 +7,7 @@ DEVELOPERS.md lists the requests and replies.
 import json
 
 from .form import Form
-from .lengths import OFFERED, Scale
+from .lengths import OFFERED, Scale, read_length
 from .reading import quoted
 from .refusal import Refusal, Unreadable
 from .shelf import PLACES, slugs_at, tool_named
@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
+MOST_SIZE = 1200.0
+"""Inches: no stock is longer."""
 LONG = 40
 """A list of more items is written item by item."""
 
@@ -110,7 +112,27 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         from .job.merging import merge_jobs
 
         return merge_jobs(request)
+    if do == "read sizes":
+        return {"sizes": _sizes(request)}
     raise Refusal("do", f"{quoted(str(do))} is not a request.")
+
+
+def _sizes(request: "dict[str, Any]") -> "dict[str, dict[str, str]]":
+    """Say of each size of a stock, by name, what it reads as, or why it can't be one."""
+    scale = _scale(request)
+    said: dict[str, dict[str, str]] = {}
+    for name, text in (request.get("texts") or {}).items():
+        try:
+            inches = read_length(str(text), scale.typed_in, over_one=True)
+        except Unreadable as unreadable:
+            said[name] = {"message": str(unreadable)}
+            continue
+        if 0 < inches <= MOST_SIZE:
+            said[name] = {"text": scale.length(inches)}
+        else:
+            most = scale.length(MOST_SIZE)
+            said[name] = {"message": f"{quoted(str(text))} is no size: above 0, up to {most}."}
+    return said
 
 
 class _Search:

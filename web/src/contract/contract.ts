@@ -35,6 +35,8 @@ export type JobEntryReply = Schemas["JobEntry"];
 export type CarriedNumber = Schemas["CarriedNumber"];
 /** `work` is what to go on with; until it is null the job's reply may lack its parts. */
 export type JobSaid = { ok: true; job: Partial<JobReply>; work: number | null } | Refused;
+/** Each size's text as it reads, or a message. */
+export type SizesSaid = { ok: true; sizes: { [name: string]: { text?: string; message?: string } } } | Refused;
 /** What is laid into a job, under an id of its own. */
 export type Laying =
   | { do: "begin item"; id: string; pattern: string; title?: string }

@@ -1,6 +1,6 @@
 import type {
   AnswerReply, Declared, FormReply, GivenFigure, JobSaid, LabelSaid, Laid, Laying, RawInputs, Refused, Scale,
-  SearchReply, Units,
+  SearchReply, SizesSaid, Units,
 } from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
@@ -90,6 +90,11 @@ export class Core {
   /** Ask where labels lie on a sheet of paper; `asked` holds their sizes as typed. */
   async labels(asked: { [name: string]: string }, scale: Scale): Promise<LabelSaid | Refused> {
     return this.#ask({ do: "labels", ...asked, ...scale }, ["job"]);
+  }
+
+  /** Ask of each size of a stock, by name, what it reads as or why it can't be one. */
+  async readSizes(texts: { [name: string]: string }, units: Units, scale: Scale): Promise<SizesSaid> {
+    return this.#ask({ do: "read sizes", texts, typed_in: units, ...scale });
   }
 
   /** Ask for the next step of the job that is being worked out. */

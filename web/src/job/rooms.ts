@@ -1,7 +1,9 @@
 /** The rooms of jobs: what is opened first when anything of a job is. */
+import "../screens/cut-from";
 import "../screens/jobs";
 import "../screens/job";
 import "../screens/keep";
 import "../job-sheets/job-sheet";
+import "../screens/stock";
 
 export { Job } from "./job";

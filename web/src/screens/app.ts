@@ -82,9 +82,9 @@ export class App extends LitElement {
   private wear(settings: Settings): void {
     const last: Settings | undefined = this.settings;
     this.settings = settings;
-    const isRescaled = settings.units !== last?.units || settings.step !== last.step;
-    if (isRescaled) this.toolScreen?.form.rescale(this.scale);
-    if (isRescaled) this.job?.rescale(this.scale);
+    if (settings.units !== last?.units || settings.step !== last.step) {
+      for (const each of [this.toolScreen?.form, this.job]) each?.rescale(this.scale);
+    }
     document.documentElement.dataset["look"] = this.settings.look;
     void keepAwake(this.settings.awake);
   }
@@ -106,7 +106,7 @@ export class App extends LitElement {
     // A job in the address is offered over the list of jobs.
     const route = routeOf(holdsJob(hash) ? jobHash() : hash);
     if (!route) return this.goHome();
-    if (route.job && !(await this.openJob(route.job.id))) return this.goHome(JOB);
+    if (route.job && !(await this.openJob(route.job.id))) return this.goHome(this.job ? JOB : "");
     const { tool, start } = await startOf(route, this.settings.units, this.page === null, this.job);
     if (number !== this.pages) return start?.documents.close();
     if (route.job?.part && !tool && !isPart(route.job.part)) return this.goHome(JOB, route.job.id);
@@ -134,7 +134,6 @@ export class App extends LitElement {
   private goHome(to = this.settings.place, job = ""): void {
     const places = catalog.places.map((each) => each.place);
     const place = [JOB, ...places].includes(to) ? to : (places[0] ?? "");
-    if (!place) return;
     history.replaceState(null, "", place === JOB ? jobHash(job) : hashOf(place));
     void this.open();
   }
@@ -235,9 +234,10 @@ export class App extends LitElement {
   }
 
   private jobPage({ route }: Page): TemplateResult {
-    const id = route.job?.id;
-    const { job, scale } = this;
+    const { id = "", part = "" } = route.job ?? {};
+    const { job, scale, core } = this;
     if (!id) return html`<lp-jobs .job=${job} .scale=${scale}></lp-jobs>`;
+    if (part) return html`<lp-stock .job=${job} .core=${core} .scale=${scale}></lp-stock>`;
     return html`${keyed(id, html`<lp-job .job=${job} .scale=${scale}></lp-job>`)}`;
   }
 

@@ -78,8 +78,21 @@ export class JobScreen extends LitElement {
           <button type="button" @click=${() => void onPaper(this.job, this.scale)}>On paper</button>
           <button type="button" @click=${() => void handOn(this.job)}>Hand it on</button>
         </div>
+        ${body.items.length > 0 ? this.parts() : nothing}
       </div>
       ${this.openSheet()}`;
+  }
+
+  /** What belongs to the job as a whole. */
+  private parts(): TemplateResult {
+    const { id, body } = this.job;
+    const titles = [...(body.stock ?? []), ...(body.things ?? [])].map(({ title }) => title).filter(Boolean);
+    return html`<div class="parts">
+      <a class="card part" href=${jobHash(id, "stock")}>
+        <h2>Stock</h2>
+        <span class="under-name">${typeset(titles.join(", ") || "what pieces are cut from")}</span>
+      </a>
+    </div>`;
   }
 
   /** Whose job it is, and the way back from the last change. */

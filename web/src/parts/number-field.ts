@@ -1,0 +1,60 @@
+/** A number typed on the phone's own keyboard: what can't be read stays, with a sentence. */
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { live } from "lit/directives/live.js";
+
+@customElement("lp-number")
+export class NumberField extends LitElement {
+  @property({ attribute: false }) label = "";
+  @property({ attribute: false }) value: number | null = null;
+  @property({ attribute: false }) least = 0;
+  @property({ attribute: false }) most = 1e7;
+  @property({ attribute: false }) isWhole = false;
+  /** What stands there while it is empty. */
+  @property({ attribute: false }) empty = "";
+  @property({ attribute: false }) put: (value: number | null) => void = () => undefined;
+  /** The text in hand; null while nothing is typed. */
+  @state() private draft: string | null = null;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render(): TemplateResult {
+    const text = this.draft ?? (this.value === null ? "" : String(this.value));
+    const message = this.message(text);
+    return html`<label class="textfield"
+        ><span class="label">${this.label}</span>
+        <input
+          type="text"
+          inputmode=${this.isWhole ? "numeric" : "decimal"}
+          autocomplete="off"
+          maxlength="20"
+          placeholder=${this.empty || nothing}
+          aria-invalid=${message ? "true" : nothing}
+          .value=${live(text)}
+          @input=${(event: Event) => this.typed((event.target as HTMLInputElement).value)}
+          @blur=${() => this.message(this.draft ?? "") || (this.draft = null)}
+      /></label>
+      ${message ? html`<p class="message">${message}</p>` : nothing}`;
+  }
+
+  private typed(text: string): void {
+    this.draft = text;
+    if (text.trim() === "") this.put(null);
+    else if (!this.message(text)) this.put(read(text));
+  }
+
+  private message(text: string): string {
+    if (text.trim() === "") return "";
+    const value = read(text);
+    const isFit = value >= this.least && value <= this.most && (!this.isWhole || Number.isInteger(value));
+    const kind = this.isWhole ? "whole number" : "number";
+    return isFit ? "" : `“${text.slice(0, 20)}” won't do: a ${kind} from ${this.least} to ${this.most}.`;
+  }
+}
+
+function read(text: string): number {
+  const plain = text.trim().replace(/^\$/, "");
+  return /^\d{1,12}(?:\.\d*)?$|^\.\d+$/.test(plain) ? Number(plain) : NaN;
+}
