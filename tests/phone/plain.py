@@ -6,6 +6,7 @@ from contextlib import contextmanager
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import Any
 
 
 class Host:
@@ -15,6 +16,8 @@ class Host:
         self.folder = folder
         self.asked: list[str] = []
         self.refuse: set[str] = set()
+        self.types: dict[str, str] = {}
+        """Media types that the host gives wrongly, by the end of a path."""
         self._server = self._listen(0)
         self.address = f"http://127.0.0.1:{self._server.server_port}"
 
@@ -44,6 +47,15 @@ class _Handler(SimpleHTTPRequestHandler):
             self.send_error(404)
         else:
             super().do_GET()
+
+    def guess_type(self, path: Any) -> str:
+        wrong = [type_ for end, type_ in self.host.types.items() if str(path).endswith(end)]
+        return wrong[0] if wrong else super().guess_type(path)
+
+    def end_headers(self) -> None:
+        # As hosts do that mean it: a script of another type is not run.
+        self.send_header("X-Content-Type-Options", "nosniff")
+        super().end_headers()
 
     def log_message(self, *arguments: object) -> None:
         """Keep the test's output clean; `asked` is the log."""

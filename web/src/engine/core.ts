@@ -51,6 +51,12 @@ export class Core {
     return this.#engine.started;
   }
 
+  /** Tell whether the core answers: now, or anew from what has meanwhile been kept. */
+  async answers(): Promise<boolean> {
+    const ask = () => this.#ask({ do: "shelf" }).then(() => true);
+    return ask().catch(() => ask().catch(() => false));
+  }
+
   /** Ask what each field of a form comes to, and for its answer. */
   async form(asked: AskedForm, scale: Scale): Promise<FormReply | Refused> {
     return this.#ask({ do: "form", ...asked, ...scale }, [asked.tool]);

@@ -1,6 +1,6 @@
 import { worker as workerPath } from "longpoint:assets";
 import { LISTENING, type FromWorker, type Message } from "../worker/messages";
-import { BROKE, CoreFault, NOT_STARTED, TOO_LONG } from "./fault";
+import { BROKE, CoreFault, NO_WORKER, NOT_STARTED, TOO_LONG } from "./fault";
 import { address } from "./site-url";
 import { loadCoreAssets, loadParts, loadRest, roomsOf } from "./core-assets";
 import { watchdog } from "./watchdog";
@@ -9,9 +9,19 @@ const CALL_SECONDS = 3;
 /** In this time a slow phone loads the worker's script, compiles the interpreter, imports the core. */
 const BOOT_SECONDS = 20;
 
+/** Some browsers have no workers, or refuse this one: that is said when an answer is wanted. */
+function startWorker(): Worker | null {
+  try {
+    return new Worker(address(workerPath), { type: "module", name: "trade core" });
+  } catch (error) {
+    console.error(error);
+    return null;
+  }
+}
+
 /** One worker with one interpreter, from its start to its end. One request at a time. */
 export class Engine {
-  #worker = new Worker(address(workerPath), { type: "module", name: "trade core" });
+  #worker = startWorker();
   #id = LISTENING;
   /** The rooms of the core whose parts the worker has, or has been posted. */
   #rooms: Set<string>;
@@ -33,6 +43,7 @@ export class Engine {
 
   async #start(): Promise<void> {
     try {
+      if (!this.#worker) throw new CoreFault(NO_WORKER);
       const booted = this.#booting.then((id) => this.#reply(id, BOOT_SECONDS));
       await Promise.all([this.#reply(LISTENING), booted]);
     } catch (error) {
@@ -69,12 +80,12 @@ export class Engine {
   }
 
   end(): void {
-    this.#worker.terminate();
+    this.#worker?.terminate();
   }
 
   #post(what: Message): number {
     const id = ++this.#id;
-    this.#worker.postMessage({ id, ...what });
+    this.#worker?.postMessage({ id, ...what });
     return id;
   }
 
@@ -83,7 +94,7 @@ export class Engine {
     const listening = new AbortController();
     const { signal } = listening;
     return new Promise<string>((resolve, reject) => {
-      this.#worker.addEventListener(
+      this.#worker?.addEventListener(
         "message",
         (event: MessageEvent<FromWorker>) => {
           const reply = event.data;
@@ -93,7 +104,7 @@ export class Engine {
         },
         { signal },
       );
-      this.#worker.addEventListener("error", (event) => reject(event), { signal });
+      this.#worker?.addEventListener("error", (event) => reject(event), { signal });
       if (seconds === undefined) return;
       const watch = (): void => {
         const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));

@@ -11,3 +11,6 @@ export const BROKE =
 export const NOT_STARTED =
   "The part that works out answers could not be loaded. " +
   "Open Longpoint once with a connection, then it works without.";
+export const NO_WORKER =
+  "This browser can't run the part that works out answers. " +
+  "Open Longpoint in a current browser; what is kept here stays.";

@@ -3,6 +3,8 @@ import { address } from "./site-url";
 export interface Updates {
   /** Everything is cached: from now on the site works without a network. */
   ready(): void;
+  /** The first visit could not be kept: no signal, or no room on the device. */
+  failed(): void;
   /**
    * Another version is there. `apply` switches to it and reloads the page, once; everything typed
    * must be saved before.
@@ -24,6 +26,14 @@ function isWhole(worker: ServiceWorker): Promise<boolean> {
   return new Promise((resolve) => {
     port1.onmessage = (event) => resolve(event.data === true);
     worker.postMessage("check", [port2]);
+  });
+}
+
+/** Tell when the first version could not be kept; a later one that fails leaves the old in charge. */
+function watchForFailure(registration: ServiceWorkerRegistration, on: Updates): void {
+  const first = registration.active ? null : registration.installing;
+  first?.addEventListener("statechange", () => {
+    if (first.state === "redundant" && !registration.active) on.failed();
   });
 }
 
@@ -83,6 +93,7 @@ function askForUpdates(registration: ServiceWorkerRegistration): void {
 
 async function follow(container: ServiceWorkerContainer, on: Updates): Promise<void> {
   const registration = await container.register(address("sw.js"), { updateViaCache: "none" });
+  watchForFailure(registration, on);
   watchForWaiting(container, registration, on);
   askForUpdates(registration);
   await sayReady(container, on);
@@ -92,7 +103,12 @@ async function follow(container: ServiceWorkerContainer, on: Updates): Promise<v
 export function startUpdates(on: Updates): void {
   // Absent outside https and localhost: the site works there, but only while its server answers.
   if (!("serviceWorker" in navigator)) return;
-  const start = () => void follow(navigator.serviceWorker, on).catch(console.warn);
+  const start = () =>
+    void follow(navigator.serviceWorker, on).catch((error: unknown) => {
+      console.warn(error);
+      // Without a signal an old visit's worker is still there, and nothing is amiss.
+      if (!navigator.serviceWorker.controller) on.failed();
+    });
   // The first visit's own files come before the copies for later.
   if (document.readyState === "complete") start();
   else addEventListener("load", start, { once: true });

@@ -29,7 +29,7 @@ import { sheetOf } from "../job-sheets/sheet-of";
 import type { Chosen } from "../parts/chosen";
 import { withStyle } from "../parts/style";
 import { toast } from "../parts/toast";
-import { sayReadyOnce } from "./ready";
+import { sayNotReady, sayReadyOnce } from "./ready";
 import { Said } from "./said";
 import { chipWords } from "./settings";
 import { startOf } from "./start";
@@ -64,7 +64,12 @@ export class App extends LitElement {
     onStorageFault((words) => toast(words));
     watchInstall((install) => (this.install = install));
     unfoldForPrint();
-    startUpdates({ ready: () => sayReadyOnce(), waiting: (apply) => (this.newer = apply) });
+    startUpdates({
+      // Files that are all here are no use where the core can't start.
+      ready: () => void this.core.answers().then((answers) => answers && sayReadyOnce()),
+      failed: sayNotReady,
+      waiting: (apply) => (this.newer = apply),
+    });
     void this.begin();
   }
 

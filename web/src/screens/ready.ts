@@ -13,3 +13,11 @@ export function sayReadyOnce(): void {
   }
   toast("Ready offline: everything here works with no signal.");
 }
+
+/** Said where the first visit could not be kept. */
+export function sayNotReady(): void {
+  toast(
+    "Longpoint could not be kept for use with no signal: check the signal and the room left on " +
+      "this phone, then reload.",
+  );
+}

@@ -43,8 +43,16 @@ function upgrade(database: Database, from: number, tx: Upgrading): void {
 const OTHER_TABS =
   "An older Longpoint is open in another tab: close that tab. What is typed here is kept once it is closed.";
 
-/** Another tab holds back an upgrade: a further request to open would only stand in line behind it. */
-let isHeldBack = false;
+const NOT_OPENED =
+  "This device's storage does not open: close Longpoint's other tabs. What is typed here is kept once it opens.";
+/** Another tab that is at work on the database itself keeps it shut without a word. */
+const OPENS_WITHIN = 4000;
+
+/**
+ * Why the storage stays shut, in words, while another tab holds it: a further request to open would
+ * only stand in line behind the first.
+ */
+let heldBack = "";
 let onLate: () => void = () => undefined;
 
 /** Calls `act` when the storage opens after all, once the tab that held it back is closed. */
@@ -54,29 +62,37 @@ export function whenOpenedLate(act: () => void): void {
 
 function open(): Promise<Database> {
   return new Promise((resolve, reject) => {
-    const giveUp = () => {
-      isHeldBack = true;
-      reject(new StoreFault(OTHER_TABS));
+    const giveUp = (words: string) => {
+      heldBack = words;
+      reject(new StoreFault(words));
     };
+    const waiting = setTimeout(() => giveUp(NOT_OPENED), OPENS_WITHIN);
     const opening = openDB<Tables>("longpoint", VERSION, {
-      upgrade: (made, from, _, tx) => upgrade(made, from, tx),
-      blocked: giveUp,
+      upgrade: (made, from, _, tx) => {
+        clearTimeout(waiting); // its own work may take long
+        upgrade(made, from, tx);
+      },
+      blocked: () => giveUp(OTHER_TABS),
       // A newer version waits in another tab; this one reopens what it needs.
       blocking: drop,
       terminated: drop,
     });
-    opening.finally(() => isHeldBack && openedLate(opening)).then(resolve, reject);
+    const settled = () => {
+      clearTimeout(waiting);
+      if (heldBack) openedLate(opening);
+    };
+    opening.finally(settled).then(resolve, reject);
   });
 }
 
 function openedLate(opening: Promise<Database>): void {
-  isHeldBack = false;
+  heldBack = "";
   held = opening;
   opening.then(onLate, drop);
 }
 
 function database(): Promise<Database> {
-  if (isHeldBack) return Promise.reject(new StoreFault(OTHER_TABS));
+  if (heldBack) return Promise.reject(new StoreFault(heldBack));
   if (!held) {
     const opening = open();
     opening.catch(() => held === opening && (held = undefined));

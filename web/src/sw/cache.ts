@@ -24,9 +24,39 @@ async function sha256(bytes: ArrayBuffer): Promise<string> {
   return Array.from(digest, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/** Return a response without a history: Safari refuses a redirected one for a page. */
-function direct(response: Response, bytes: ArrayBuffer): Response {
-  return response.redirected ? new Response(bytes, { headers: response.headers }) : response;
+/** Media types without which a browser refuses a file, by the end of its path. */
+const TYPES: { [end: string]: string } = {
+  "/": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".svg": "image/svg+xml",
+  ".webmanifest": "application/manifest+json",
+};
+
+function typeOf(path: string): string | undefined {
+  return Object.entries(TYPES).find(([end]) => path.endsWith(end))?.[1];
+}
+
+function essence(type: string | null | undefined): string {
+  return type?.split(";")[0]?.trim().toLowerCase() ?? "";
+}
+
+function hasItsType(path: string, response: Response): boolean {
+  const wanted = essence(typeOf(path));
+  return !wanted || essence(response.headers.get("content-type")) === wanted;
+}
+
+/**
+ * Return a response that every browser takes, whatever the host called the file.
+ *
+ * Its bytes are known by their hash, so a host's wrong media type is set right for good. It has no
+ * history either: Safari refuses a redirected response for a page.
+ */
+function fit(path: string, response: Response, bytes: ArrayBuffer): Response {
+  if (!response.redirected && hasItsType(path, response)) return response;
+  const headers = new Headers(response.headers);
+  if (!hasItsType(path, response)) headers.set("content-type", typeOf(path) ?? "");
+  return new Response(bytes, { headers });
 }
 
 async function download(path: string, cache: RequestCache): Promise<Response> {
@@ -34,7 +64,7 @@ async function download(path: string, cache: RequestCache): Promise<Response> {
   if (!response.ok) throw new Error(`${path} was answered with ${response.status}`);
   const bytes = await response.clone().arrayBuffer();
   if ((await sha256(bytes)) !== digests.get(path)) throw new Error(`${path} is of another version`);
-  return direct(response, bytes);
+  return fit(path, response, bytes);
 }
 
 /**
@@ -57,12 +87,23 @@ export async function keepAll(): Promise<void> {
   await Promise.all(responses.map(([path, response]) => cache.put(url(path), response)));
 }
 
-/** Fetch what is missing from this version's cache: browsers have been seen to lose entries. */
+/** Tell whether a kept file is what its version needs: status, media type and every byte. */
+async function isSound(path: string, kept: Response | undefined): Promise<boolean> {
+  if (!kept?.ok || !hasItsType(path, kept)) return false;
+  return (await sha256(await kept.arrayBuffer())) === digests.get(path);
+}
+
+/**
+ * Fetch again what this version's cache has lost or holds damaged.
+ *
+ * Browsers have been seen to lose entries. One file after the other: a page may be at work.
+ */
 export async function repair(): Promise<void> {
   const cache = await caches.open(cacheName());
-  const held = new Set((await cache.keys()).map((request) => request.url));
-  const missing = files.map(([path]) => path).filter((path) => !held.has(url(path)));
-  await Promise.all(missing.map(async (path) => cache.put(url(path), await exactly(path))));
+  for (const [path] of files) {
+    if (await isSound(path, await cache.match(url(path)))) continue;
+    await cache.put(url(path), await exactly(path));
+  }
 }
 
 /** Answer from this version's cache and no other; from the network where an entry is lost. */

@@ -1,0 +1,151 @@
+"""A first visit that goes wrong: a sentence and the way out, no blank page, no false promise."""
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+import longpoint
+from tests.phone.app import READY, App
+from tests.phone.plain import Host, hosted
+
+BUILT = Path(longpoint.__file__).parent / "static"
+FORM = "#/saw/mitered-frame"
+
+
+@pytest.fixture
+def host(tmp_path: Path) -> Iterator[Host]:
+    folder = tmp_path / "site"
+    shutil.copytree(BUILT, folder)
+    with hosted(folder) as host:
+        yield host
+
+
+@pytest.fixture
+def app(page: Page, host: Host) -> App:
+    return App(page, host.address)
+
+
+def script(host: Host, name: str) -> str:
+    """Return the path of a built script, whose name carries its hash."""
+    (found,) = (host.folder / "assets").glob(f"{name}-*.js")
+    return f"/assets/{found.name}"
+
+
+def kept(page: Page, path: str) -> Any:
+    """Return status and media type of a file as it is kept for use with no signal."""
+    return page.evaluate(
+        """(path) => caches.match(path).then((kept) =>
+             kept && [kept.status, kept.headers.get("content-type")])""",
+        path,
+    )
+
+
+def answers(app: App) -> None:
+    app.put("#field-fit", "inside")
+    for label, text in (("Opening width", "30"), ("Opening height", "40"), ("Trim width", "2")):
+        app.enter(label, text)
+    app.expect_answer("30")
+
+
+def test_a_worker_of_the_wrong_media_type_heals_from_what_is_kept(app: App, host: Host) -> None:
+    """What is kept is known by its hash, so it is kept as what it is, whatever the host says."""
+    worker = script(host, "worker")
+    host.types[worker] = "text/plain"
+    app.open(FORM)
+    app.page.wait_for_function("() => navigator.serviceWorker.controller !== null")
+    app.put("#field-fit", "inside")
+    app.enter("Opening width", "30")
+    expect(app.page.get_by_text(READY)).to_be_visible()
+    assert kept(app.page, worker) == [200, "text/javascript; charset=utf-8"]
+    host.stop()
+    app.page.reload()
+    answers(app)
+    host.start()
+
+
+def test_without_its_worker_it_is_not_called_ready(app: App, host: Host) -> None:
+    host.refuse.add(script(host, "worker"))
+    app.open(FORM)
+    expect(app.page.get_by_text("could not be kept for use with no signal")).to_be_visible()
+    app.put("#field-fit", "inside")
+    app.enter("Opening width", "30")
+    expect(app.page.get_by_text("could not be loaded").first).to_be_visible()
+    expect(app.page.get_by_text(READY)).to_have_count(0)
+    host.refuse.clear()
+    app.open(FORM)
+    expect(app.page.get_by_text(READY)).to_be_visible()
+    host.stop()
+    app.page.reload()
+    answers(app)
+    host.start()
+
+
+def test_a_kept_file_that_was_damaged_is_fetched_again(app: App, host: Host) -> None:
+    app.install()
+    worker = script(host, "worker")
+    app.page.evaluate(
+        """async (path) => {
+          for (const name of await caches.keys()) {
+            const cache = await caches.open(name);
+            const headers = { "content-type": "text/plain" };
+            await cache.put(path, new Response("broken", { headers }));
+          }
+        }""",
+        worker,
+    )
+    app.open(FORM)
+    app.page.wait_for_function(
+        """async (path) => (await (await caches.match(path)).text()).length > 1000""", arg=worker
+    )
+    app.page.reload()
+    answers(app)
+
+
+def test_scripts_that_are_missing(app: App, host: Host) -> None:
+    host.refuse.add(script(host, "app"))
+    app.page.clock.install()
+    app.open(FORM)
+    expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible(timeout=15_000)
+
+
+def test_a_browser_without_workers(app: App) -> None:
+    app.page.add_init_script("delete globalThis.Worker;")
+    app.open(FORM)
+    app.put("#field-fit", "inside")
+    app.enter("Opening width", "30")
+    expect(app.page.get_by_text("This browser can't run the part that works").first).to_be_visible()
+    app.page.reload()
+    expect(app.field("Opening width")).to_have_value("30")
+
+
+def test_a_device_without_room_for_the_files(app: App, host: Host) -> None:
+    tool = app.page.context.new_cdp_session(app.page)
+    tool.send("Storage.overrideQuotaForOrigin", {"origin": host.address, "quotaSize": 1000})
+    app.open(FORM)
+    expect(app.page.get_by_text("could not be kept for use with no signal")).to_be_visible()
+    answers(app)
+
+
+def test_another_tab_at_work_on_the_database(app: App) -> None:
+    """Its upgrade goes on and on: to open is neither refused nor said to be held back."""
+    other = app.page.context.new_page()
+    other.goto(f"{app.address}/manifest.webmanifest")
+    other.evaluate(
+        """() => new Promise((resolve) => {
+          const opening = indexedDB.open("longpoint", 1);
+          opening.onupgradeneeded = () => {
+            const store = opening.result.createObjectStore("kept");
+            const spin = () => { if (!globalThis.let) store.get(0).onsuccess = spin; };
+            spin();
+            resolve();
+          };
+        })"""
+    )
+    app.open(FORM)
+    expect(app.page.get_by_text("This device's storage does not open").first).to_be_visible()
+    answers(app)
+    other.close()
