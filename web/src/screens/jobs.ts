@@ -1,10 +1,12 @@
 /** The jobs kept here: what stands on each and what is next; beginning one, deleting one. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import { demo } from "longpoint:assets";
 import { jobHash } from "../address/address";
 import type { Scale } from "../contract/contract";
+import { address } from "../engine/site-url";
 import { isJob, type JobBody } from "../job/document";
-import { deleteJob, newJob, undeleteJob, type Job } from "../job/job";
+import { deleteJob, keepJob, newJob, undeleteJob, type Job } from "../job/job";
 import { takeIn } from "../job-file/doors";
 import { notedStanding, saidIn } from "../job/standing";
 import { icon } from "../parts/icons";
@@ -66,6 +68,9 @@ export class JobsScreen extends LitElement {
                 >Open a job file</span
               ></label
             >
+            ${jobs.length === 0
+              ? html`<button type="button" @click=${() => void this.openDemo()}>Open the demo job</button>`
+              : nothing}
           </div>`
         : nothing}
     </div>`;
@@ -89,6 +94,18 @@ export class JobsScreen extends LitElement {
 
   private async begin(): Promise<void> {
     location.hash = jobHash(await newJob("", this.scale));
+  }
+
+  /** A job made up for looking round: it lies beside real ones as one of its own, and is deleted like them. */
+  private async openDemo(): Promise<void> {
+    try {
+      const response = await fetch(address(demo));
+      const id = await keepJob((await response.json()) as JobBody, "Demo job opened");
+      location.hash = jobHash(id);
+    } catch (error) {
+      console.error(error);
+      toast("The demo job isn't here yet: it needs a signal once.");
+    }
   }
 
   private openFile(event: Event): void {
