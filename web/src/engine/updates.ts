@@ -92,7 +92,9 @@ function askForUpdates(registration: ServiceWorkerRegistration): void {
 }
 
 async function follow(container: ServiceWorkerContainer, on: Updates): Promise<void> {
-  const registration = await container.register(address("sw.js"), { updateViaCache: "none" });
+  const registration: ServiceWorkerRegistration | undefined =
+    await container.register(address("sw.js"), { updateViaCache: "none" });
+  if (!registration) return; // a browser told to block service workers gives none
   watchForFailure(registration, on);
   watchForWaiting(container, registration, on);
   askForUpdates(registration);
