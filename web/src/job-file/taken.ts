@@ -2,7 +2,7 @@
 import type { FieldError } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { isSame, type JsonObject } from "../store/json";
-import { faultOf, parsed } from "../store/check";
+import { faultOf, isName, parsed } from "../store/check";
 import { listDocuments, StoreFault } from "../store/store";
 import { entriesOf, newId, type JobBody } from "../job/document";
 
@@ -39,6 +39,7 @@ export async function taken(text: string, core: Core): Promise<Taken> {
   if (fault) throw new Untakable([`${fault} ${UNTOUCHED}`]);
   const said = await core.checkJob(body);
   if (!said.ok) throw new Untakable([...said.errors.map(inWords), UNTOUCHED]);
+  if (!isName((body as JsonObject)["id"])) throw new Untakable([`Its id is a name that can't be used. ${UNTOUCHED}`]);
   return { body: body as unknown as JobBody, here: await here(body as JsonObject) };
 }
 

@@ -1,0 +1,364 @@
+"""A job's three sheets as they are used: bought, cut, spoiled, marked, and handed on.
+
+The job: a frame in a recess 30 x 40 out of trim 3 wide, two hinges on a door. All numbers are hand
+work: its pieces are 40, 40, 30 and 30 long; of sticks 96 long, one holds 40 and 40, one 30 and 30.
+"""
+
+import csv
+import io
+import json
+import re
+import zlib
+from base64 import urlsafe_b64decode, urlsafe_b64encode
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+import zxingcpp
+from PIL import Image
+from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
+
+from tests.phone.app import App
+from tests.phone.conftest import page_of
+from tests.phone.storage import kept_documents, put_documents
+from tests.phone.test_faults import crash, failing, mend, said
+
+FRAME = {"fit": "inside", "opening_width": "30", "opening_height": "40", "trim_width": "3"}
+HINGES = {
+    "door_height": "80", "door_thickness": "1 3/8", "hinge_height": "3 1/2", "hinge_count": "2",
+    "top_offset": "5", "bottom_offset": "10", "leaf_thickness": 0.085, "gap": "3/32",
+}  # fmt: skip
+PINE = {
+    "id": "pine", "title": "1×3 primed pine", "sold": "stick", "kerf": "1/8",
+    "lengths": [{"length": "96", "price": 9.4}],
+}  # fmt: skip
+THUMB = 64
+
+
+def job(**rest: Any) -> dict[str, Any]:
+    frame = {"id": "e1", "letter": "A", "tool": "mitered-frame", "inputs": FRAME}
+    hinges = {"id": "e2", "letter": "B", "tool": "hinge-layout", "inputs": HINGES}
+    items = [
+        {"id": "i1", "title": "Frame", "entries": [frame | {"stock": {"all": "pine"}}]},
+        {"id": "i2", "title": "Door, hung", "entries": [hinges]},
+    ]
+    said = {"longpoint": "job", "schema": 1, "id": "boot", "title": "Boot room", "units": "in"}
+    screws = {"id": "screws", "title": "Screws, box", "count": 1, "price": 8}
+    return said | {"items": items, "stock": [PINE], "things": [screws]} | rest
+
+
+def record(body: dict[str, Any]) -> dict[str, Any]:
+    listed = ["job", 1, body["title"]]
+    kept = {"kind": "job", "id": body["id"], "units": "in", "revision": 1, "schema": 1, "step": 0}
+    return kept | {"body": body, "listed": listed}
+
+
+def begin(app: App, body: dict[str, Any]) -> None:
+    """Keep a job on this phone and open it."""
+    app.open("#/yard")
+    expect(app.page.get_by_role("heading", name="At the yard")).to_be_visible()
+    put_documents(app.page, app.address, record(body))
+    app.open(f"#/job/{body['id']}")
+    expect(app.page.locator(".entryline .medium").first).to_be_visible()
+
+
+def kept_job(page: Page, name: str = "boot") -> Any:
+    return kept_documents(page)[("job", name)]["body"]
+
+
+def sheet(app: App, place: str) -> Locator:
+    """Go to a place and return the job's sheet there, once it stands."""
+    app.go(place)
+    found = app.page.locator(".jobsheet")
+    expect(found.locator(".ticklist").first).to_be_visible()
+    return found
+
+
+def row(app: App, words: str) -> Locator:
+    named = re.compile(rf"\b{re.escape(words)}\b")
+    return app.page.locator(".tickrow").filter(has_text=named).first
+
+
+def box(app: App, words: str) -> Locator:
+    return row(app, words).get_by_role("checkbox")
+
+
+def expect_ticked(app: App, words: str, is_ticked: bool = True) -> None:
+    expect(box(app, words)).to_have_attribute("aria-checked", str(is_ticked).lower())
+
+
+def ask_again(app: App, name: str, text: str) -> None:
+    """Change one number of the frame on its own screen."""
+    app.open("#/job/boot/e1")
+    app.expect_answer()
+    app.put(f"#field-{name}", text)
+    app.expect_answer()
+    app.page.keyboard.press("Escape")
+
+
+def undo(app: App) -> None:
+    app.page.locator(".saying").get_by_role("button", name="Undo").tap()
+
+
+@pytest.fixture
+def other(browser: Browser, address: str) -> Iterator[App]:
+    """A second phone, which knows nothing of the first."""
+    page = page_of(browser, reduced_motion="reduce")
+    yield App(page, address)
+    page.context.close()
+
+
+def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
+    begin(app, job())
+
+    # At the counter: two sticks at 9.40; what is paid stands beside what was expected.
+    yard = sheet(app, "Yard")
+    expect(row(app, "primed pine")).to_contain_text("2 sticks")
+    expect(yard.locator(".jobband")).to_contain_text("2 to buy, $0.00 so far of about $26.80")
+    box(app, "primed pine").tap()
+    expect_ticked(app, "primed pine")
+    paid = app.page.get_by_label("Paid for 1×3 primed pine")
+    paid.fill("twenty")
+    expect(yard.get_by_role("alert")).to_contain_text("“twenty” is no price")
+    expect(paid).to_have_value("twenty")
+    paid.fill("$20.5")
+    expect(yard.get_by_role("alert")).to_have_count(0)
+    expect(yard.locator(".totals")).to_contain_text("$20.50")
+    expect(yard.locator(".totals")).to_contain_text("$26.80")
+
+    # At the saw: longest first, a box for a gloved thumb, and the way back.
+    saw = sheet(app, "Saw")
+    assert saw.locator(".cutlength .unseen").all_inner_texts() == ["40", "40", "30", "30"]
+    size = box(app, "A2").bounding_box()
+    assert size
+    assert min(size["width"], size["height"]) >= THUMB
+    box(app, "A2").tap()
+    expect_ticked(app, "A2")
+    undo(app)
+    expect_ticked(app, "A2", False)
+    box(app, "A2").tap()
+    box(app, "A4").tap()
+    expect(saw.locator(".jobband")).to_contain_text("2 of 4 cut")
+
+    # One is spoiled: it is cut again, and a third stick bought (40 + 40, 40 + 30, 30).
+    row(app, "A4").locator("button.what").tap()
+    app.page.get_by_role("button", name="Spoiled").tap()
+    expect(row(app, "A4")).to_contain_text("Spoiled once: cut again")
+    expect_ticked(app, "A4", False)
+    sheet(app, "Yard")
+    expect(row(app, "primed pine")).to_contain_text("3 sticks")
+
+    # The recess turns out 1/16 less, then 1/16 more than it was cut to.
+    ask_again(app, "opening_height", "39 15/16")
+    sheet(app, "Saw")
+    expect(row(app, "A2")).to_contain_text("long now: trim it")
+    row(app, "A2").get_by_role("button", name="Trimmed").tap()
+    expect(row(app, "A2")).not_to_contain_text("old size")
+    expect_ticked(app, "A2")
+    ask_again(app, "opening_height", "40")
+    sheet(app, "Saw")
+    expect(row(app, "A2")).to_contain_text("short: cut another")
+    row(app, "A2").get_by_role("button", name="Cut another").tap()
+    expect(row(app, "A2")).to_contain_text("Spoiled once: cut again")
+
+    # On site: 5 from the leaf top less the head gap of 1/8 is 4 7/8; the closing checks.
+    site = sheet(app, "Site")
+    expect(site).to_contain_text("from leaf top")
+    box(app, "Top hinge, top line").tap()
+    box(app, "Touched up").tap()
+    expect_ticked(app, "Top hinge, top line")
+
+    # The page's process ends; what was ticked is there.
+    app.page.wait_for_function(
+        "() => !document.querySelector('.jobband').textContent.includes('0 of')"
+    )
+    crash(app.page)
+    again = App(app.page.context.new_page(), app.address)
+    again.open("#/site")
+    expect_ticked(again, "Top hinge, top line")
+    expect_ticked(again, "Touched up")
+    sheet(again, "Yard")
+    expect(again.page.get_by_label("Paid for 1×3 primed pine")).to_have_value("20.5")
+    states = [tick["state"] for tick in kept_job(again.page)["ticks"]]
+    assert sorted(states) == ["bought", "cut", "cut", "done", "marked", "spoiled", "spoiled"]
+
+    # Put away, the places are as they were.
+    again.page.get_by_role("button", name="Put this job away").tap()
+    expect(again.page.locator(".jobsheet")).to_have_count(0)
+    expect(again.page.get_by_role("link", name=re.compile("Stock sizes"))).to_be_visible()
+
+
+def test_a_full_disk_while_ticking_is_said_and_nothing_is_lost(app: App) -> None:
+    begin(app, job())
+    failing(app, "put", "QuotaExceededError")
+    app.open("#/saw")
+    box(app, "A1").tap()
+    said(app, "This device has no room left")
+    expect_ticked(app, "A1")
+    mend(app)
+    box(app, "A2").tap()
+    # Only what is written can be undone.
+    app.page.goto(f"{app.address}/#/job/boot")
+    expect(app.page.get_by_role("button", name="Undo", exact=True).last).to_be_enabled()
+    app.open("#/saw")
+    expect_ticked(app, "A1")
+    expect_ticked(app, "A2")
+
+
+def test_with_no_signal_the_sheets_the_file_and_the_code_are_there(
+    page: Page, context: BrowserContext, address: str
+) -> None:
+    app = App(page, address)
+    app.install()
+    begin(app, job())
+    context.set_offline(True)
+    app.open("#/saw")
+    box(app, "A3").tap()
+    expect_ticked(app, "A3")
+    app.open("#/job/boot")
+    app.page.get_by_role("button", name="Hand it on").tap()
+    expect(app.page.get_by_role("img", name="QR code of this job")).to_be_visible()
+    context.set_offline(False)
+
+
+def handed_on(app: App) -> Locator:
+    app.open("#/job/boot")
+    expect(app.page.locator(".entryline .medium").first).to_be_visible()
+    app.page.get_by_role("button", name="Hand it on").tap()
+    return app.page.get_by_role("dialog", name="Hand this job on")
+
+
+def saved(app: App, name: str, path: Path) -> Path:
+    with app.page.expect_download() as download:
+        app.page.get_by_role("button", name=name).tap()
+    file = path / download.value.suggested_filename
+    download.value.save_as(file)
+    return file
+
+
+def offer(app: App, path: Path) -> Locator:
+    """Choose a job file and return the sheet that comes up."""
+    app.open("#/job")
+    app.page.get_by_label("Open a job file").set_input_files(path)
+    return app.page.get_by_role("dialog")
+
+
+def test_a_job_goes_to_a_second_phone_by_file_code_and_list(
+    app: App, other: App, tmp_path: Path
+) -> None:
+    """The code is read by an independent decoder, the link unpacked by Python's own zlib."""
+    body = job(title='Boot room, "back"', ticks=[{"of": "screws", "state": "bought", "paid": 7.5}])
+    body["later"] = {"kept": [1, {"a": None}]}
+    begin(app, body)
+    hand = handed_on(app)
+
+    # The code holds the address of a link, and the link the job.
+    expect(hand.get_by_role("img", name="QR code of this job")).to_be_visible()
+    picture = Image.open(io.BytesIO(app.page.locator(".code").screenshot(scale="device")))
+    (code,) = zxingcpp.read_barcodes(picture)
+    assert code.format == zxingcpp.BarcodeFormat.QRCode
+    page, _, packed = code.text.partition("#/take/1/")
+    assert page == f"{app.address}/"
+    data = urlsafe_b64decode(packed + "=" * (-len(packed) % 4))
+    assert json.loads(zlib.decompress(data, wbits=-15)) == body
+
+    # The file is the document itself; the lists are CSV that Python's reader takes.
+    file = saved(app, "Save the job file", tmp_path)
+    assert file.name == "boot-room-back.longpoint.json"
+    assert json.loads(file.read_text(encoding="utf-8")) == body
+    app.page.evaluate("navigator.canShare = undefined; delete Navigator.prototype.canShare")
+    cut = saved(app, "Cut list", tmp_path).read_bytes().decode("utf-8-sig")
+    assert cut.count("\r\n") == cut.count("\n") == 5
+    rows = list(csv.DictReader(io.StringIO(cut, newline="")))
+    assert [each["Length in inches"] for each in rows] == ["40", "40", "30", "30"]
+    buy = saved(app, "Buy list", tmp_path).read_bytes().decode("utf-8-sig")
+    bought = list(csv.DictReader(io.StringIO(buy, newline="")))
+    assert [(each["Stock"], each["Paid"]) for each in bought] == [
+        ("1×3 primed pine", ""), ("Screws, box", "7.5"),
+    ]  # fmt: skip
+
+    # A second phone takes it in, knows it the second time, and keeps what differs beside it.
+    sheet_of = offer(other, file)
+    expect(sheet_of).to_contain_text('Boot room, "back"')
+    sheet_of.get_by_role("button", name="Take it in").tap()
+    expect(other.page.locator(".entryline .medium").first).to_be_visible()
+    assert kept_job(other.page) == body
+    other.open(f"#/take/1/{packed}")
+    expect(other.page.get_by_role("dialog")).to_contain_text("kept here already")
+    other.page.get_by_role("button", name="Open it").tap()
+    expect(other.page.get_by_role("heading", name="Boot room")).to_be_visible()
+    file.write_text(json.dumps(body | {"title": "Another"}), encoding="utf-8")
+    sheet_of = offer(other, file)
+    expect(sheet_of).to_contain_text("nothing is written over")
+    sheet_of.get_by_role("button", name="Take it in beside it").tap()
+    expect(other.page.get_by_role("heading", name=re.compile("^Another, taken in"))).to_be_visible()
+    assert kept_job(other.page) == body
+
+
+def test_a_link_alone_brings_the_job(app: App, other: App) -> None:
+    begin(app, job())
+    hand = handed_on(app)
+    app.page.evaluate("() => { navigator.share = ({ url }) => { globalThis.shared = url; }; }")
+    hand.get_by_role("button", name="Send a link").tap()
+    link = app.page.evaluate("globalThis.shared")
+    other.open("#" + link.partition("#")[2])
+    other.page.get_by_role("button", name="Take it in").tap()
+    expect(other.page.get_by_role("heading", name="Boot room")).to_be_visible()
+    assert kept_job(other.page) == job()
+    other.page.reload()
+    expect(other.page.get_by_role("heading", name="Boot room")).to_be_visible()
+    expect(other.page.get_by_role("dialog")).to_have_count(0)
+
+
+def test_a_job_too_large_for_one_code_says_so(app: App) -> None:
+    """Random letters don't deflate: 6,000 hex digits are 3,000 bytes, above the 2,953 of a code."""
+    noise = "".join(format((at * 2654435761 + at**3) % 2**32, "08x") for at in range(900))
+    begin(app, job(customer={"note": noise[:4000]}, noise=noise))
+    expect(handed_on(app)).to_contain_text("too large for one code")
+
+
+EMPTY = {"longpoint": "job", "schema": 1, "id": "x", "title": "x", "items": []}
+REFUSED = {
+    "text": ("no JSON at all", "This is no job made by Longpoint"),
+    "cut off": ('{"longpoint": "job", "sch', "only part of one"),
+    "a list": ([1, 2], "An object is needed here."),
+    "a copy": ({"longpoint": "copy", "schema": 2, "documents": []}, "not a job made by Longpoint"),
+    "newer": (job(schema=2), "A newer Longpoint made this job"),
+    "a wrong type": (
+        job(items=[{"id": "i", "title": "t", "entries": [{"id": "e", "tool": 3}]}]),
+        "Item 1, question 1, tool: A text is needed here.",
+    ),
+    "an id twice": (job(stock=[PINE, PINE]), "is the id of another one too"),
+    "too deep": (EMPTY | {"later": json.loads("[" * 40 + "]" * 40)}, "too deep"),
+    "a name": (json.dumps(job(later=1)).replace('"later"', '"__proto__"'), "can't be used"),
+    "an id": (EMPTY | {"id": "__proto__"}, "can't be used"),
+    "too large": ("x" * 2_100_000, "no job is that large"),
+}
+
+
+def packed(text: str) -> str:
+    press = zlib.compressobj(9, wbits=-15)
+    return urlsafe_b64encode(press.compress(text.encode()) + press.flush()).decode().rstrip("=")
+
+
+def test_what_is_no_job_is_refused_in_words_and_touches_nothing(other: App, tmp_path: Path) -> None:
+    """Files first, then links: damaged, newer, and one of 5 KB that unpacks to 5 MB."""
+    path = tmp_path / "job.json"
+    for name, (content, words) in REFUSED.items():
+        text = content if isinstance(content, str) else json.dumps(content)
+        path.write_text(text, encoding="utf-8")
+        refused = offer(other, path)
+        expect(refused, name).to_contain_text(words)
+        refused.get_by_role("button", name="Close", exact=True).last.tap()
+        expect(refused, name).to_have_count(0)
+    whole = packed(json.dumps(job()))
+    for link, words in (
+        (f"1/{whole[:60]}", "Part of this link is missing"),
+        (f"1/{whole[:40]}%%{whole[40:]}", "Part of this link is missing"),
+        (f"2/{whole}", "A newer Longpoint made this link"),
+        (f"1/{packed('0' * 5_000_000)}", "more than 2 MB"),
+    ):
+        other.open(f"#/take/{link}")
+        expect(other.page.get_by_role("dialog")).to_contain_text(words)
+    assert not [kind for kind, _ in kept_documents(other.page) if kind == "job"]
