@@ -223,6 +223,9 @@ export class Job {
       const { job, work } = said;
       if (work === null) return this.end({ reply: job as JobReply, progress: 1 });
       this.progress = Math.min(job.progress ?? 0, 0.99);
+      // A whole reply stands while better plans are looked for.
+      if ("yard" in job) Object.assign(this, { reply: job as JobReply, faults: [], fault: "" });
+      if ("yard" in job) this.tell();
       said = await this.core.goOnJob(work);
     }
   }

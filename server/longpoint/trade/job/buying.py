@@ -38,6 +38,8 @@ class Shop:
         self.document = document
         self.done = done
         self.offcuts = offcuts
+        self.stocks = document.get("stock") or []
+        self.things = document.get("things") or []
         self.sizes = Sizes(str(document.get("units") or "in"))
         self.counts = {item["id"]: int(item.get("count") or 1) for item in document["items"]}
 
@@ -65,18 +67,51 @@ def _is_same(each: "dict[str, Any]", stock: "dict[str, Any]") -> bool:
 
 def buy_lines(
     shop: Shop, cuts: "list[Cut]", ticks: Ticks, scale: Scale
-) -> "Iterator[list[dict[str, Any]]]":
-    """Give the lines of the buy list, one more each time or the last one better."""
-    lines: list[dict[str, Any]] = []
-    for stock in shop.document.get("stock") or []:
+) -> "Iterator[list[dict[str, Any]] | None]":
+    """Give the whole buy list, ever better; None stands for a search that goes on.
+
+    The first has a quick plan of every stock, so that the list is there soon.
+    """
+    searches = [_Search(stock, shop, cuts, ticks, scale) for stock in shop.stocks]
+    for search in searches:
+        while not search.line and not search.is_over:
+            if not search.is_better():
+                yield None
+    things = [_ticked(_thing(thing, shop), thing["id"], ticks) for thing in shop.things]
+    yield [search.line for search in searches] + things
+    for search in searches:
+        while not search.is_over:
+            is_news = search.is_better()
+            yield [each.line for each in searches] + things if is_news else None
+    yield [search.line for search in searches] + things
+
+
+class _Search:
+    """The line of one stock, as good as it was found so far."""
+
+    def __init__(
+        self, stock: "dict[str, Any]", shop: Shop, cuts: "list[Cut]", ticks: Ticks, scale: Scale
+    ) -> None:
         mine = _with_spoiled([cut for cut in cuts if cut.stock == stock["id"]], ticks)
-        for line in _line(stock, mine, shop.sizes, scale):
-            line["offered"] = shop.offered(stock, mine)
-            yield lines + [_ticked(line, stock["id"], ticks)]
-        lines.append(_ticked(line, stock["id"], ticks))
-    for thing in shop.document.get("things") or []:
-        lines.append(_ticked(_thing(thing, shop), thing["id"], ticks))
-    yield lines
+        self.line: dict[str, Any] = {}
+        self.is_over = False
+        self.stock = stock
+        self.ticks = ticks
+        self.offered = shop.offered(stock, mine)
+        self.lines = _line(stock, mine, shop.sizes, scale)
+
+    def is_better(self) -> bool:
+        """Look on for a moment, and tell whether the line is a better one now."""
+        try:
+            line = next(self.lines)
+        except StopIteration:
+            self.is_over = True
+            return False
+        if line is None:
+            return False
+        line["offered"] = self.offered
+        self.line = _ticked(line, self.stock["id"], self.ticks)
+        return True
 
 
 def _with_spoiled(cuts: "list[Cut]", ticks: Ticks) -> "list[Cut]":
@@ -91,7 +126,7 @@ def _ticked(line: "dict[str, Any]", of: str, ticks: Ticks) -> "dict[str, Any]":
 
 def _line(
     stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
-) -> "Iterator[dict[str, Any]]":
+) -> "Iterator[dict[str, Any] | None]":
     sold = stock["sold"]
     if not cuts:
         yield _plain(stock, 0, "")
@@ -99,10 +134,10 @@ def _line(
         yield dict(_plain(stock, 0, "bd ft"), **board_line(stock, cuts, sizes, scale))
     elif sold == "stick":
         for plan in stick_plans(stock, cuts, sizes, scale):
-            yield dict(_plain(stock, 0, "sticks"), **plan)
+            yield plan and dict(_plain(stock, 0, "sticks"), **plan)
     elif sold == "sheet":
         for plan in sheet_plans(stock, cuts, sizes, scale):
-            yield dict(_plain(stock, 0, "sheets"), **plan)
+            yield plan and dict(_plain(stock, 0, "sheets"), **plan)
     else:
         yield _plain(stock, len(cuts), "each" if sold == "each" else "")
 

@@ -14,8 +14,8 @@ if TYPE_CHECKING:
 
     from .pieces import Cut
 
-MOST_STEPS = 200
-"""Better plans that are waited for, a few milliseconds each."""
+MOST_STEPS = 800
+"""Pauses of a search that are waited for, a few milliseconds each."""
 
 MOST_ROWS = 300
 MOST_REMEMBERED = 60
@@ -28,8 +28,8 @@ most of its stocks have not changed."""
 
 def stick_plans(
     stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
-) -> "Iterator[dict[str, Any]]":
-    """Give ever better plans of a stock sold by the stick; see `_planned`."""
+) -> "Iterator[dict[str, Any] | None]":
+    """Give ever better plans of a stock sold by the stick, None in between; see `_planned`."""
     rows: list[dict[str, Any]] = []
     for cut in cuts:
         _count(rows, {"length": cut.piece["length"], "tag": cut.tag})
@@ -40,13 +40,13 @@ def stick_plans(
     _allow(inputs, "kerf", stock.get("kerf"), sizes)
     _allow(inputs, "end_trim", stock.get("trim"), sizes)
     for answer in _plans("stick-plan", inputs, scale, "stick", len(rows)):
-        yield _planned(answer, hand, sold)
+        yield _planned(answer, hand, sold) if answer else None
 
 
 def sheet_plans(
     stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
-) -> "Iterator[dict[str, Any]]":
-    """Give ever better plans of a stock sold by the sheet; see `_planned`."""
+) -> "Iterator[dict[str, Any] | None]":
+    """Give ever better plans of a stock sold by the sheet, None in between; see `_planned`."""
     rows: list[dict[str, Any]] = []
     names: list[list[str]] = []
     for cut in cuts:
@@ -67,7 +67,7 @@ def sheet_plans(
     _allow(inputs, "kerf", stock.get("kerf"), sizes)
     _allow(inputs, "edge_trim", stock.get("trim"), sizes)
     for answer in _plans("sheet-plan", inputs, scale, "sheet", len(rows)):
-        yield _planned(answer, hand, sold)
+        yield _planned(answer, hand, sold) if answer else None
 
 
 def _is_sheet(each: "dict[str, Any]", sizes: Sizes) -> bool:
@@ -113,8 +113,8 @@ def _allow(inputs: "dict[str, Any]", name: str, raw: object, sizes: Sizes) -> No
 
 def _plans(
     slug: str, inputs: "dict[str, Any]", scale: Scale, word: str, rows: int
-) -> "Iterator[dict[str, Any]]":
-    """Give ever better plans, or one that says in words why there is none."""
+) -> "Iterator[dict[str, Any] | None]":
+    """Give ever better plans, None in between; or one that says in words why there is none."""
     if rows > MOST_ROWS:
         yield {"refused": f"{rows} different pieces: {MOST_ROWS} are planned at a time."}
         return
@@ -123,8 +123,9 @@ def _plans(
         yield _memory[key]
         return
     last: dict[str, Any] = {}
-    for last in _searched(slug, inputs, scale, word):
-        yield last
+    for answer in _searched(slug, inputs, scale, word):
+        last = answer or last
+        yield answer
     if len(_memory) >= MOST_REMEMBERED:
         _memory.clear()
     _memory[key] = last
@@ -139,14 +140,14 @@ def _in_order(value: "Any") -> "Any":
 
 def _searched(
     slug: str, inputs: "dict[str, Any]", scale: Scale, word: str
-) -> "Iterator[dict[str, Any]]":
+) -> "Iterator[dict[str, Any] | None]":
     tool = tool_named(slug)
     last: dict[str, Any] = {}
     try:
         for step, answer in enumerate(tool.answers(tool.read(inputs, scale), scale)):
-            last = answer if "figures" in answer else last
-            if last:
-                yield last
+            news = answer if "figures" in answer else None
+            last = news or last
+            yield news
             if last and step >= MOST_STEPS:
                 return
     except Refusal as refusal:

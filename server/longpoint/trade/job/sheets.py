@@ -48,7 +48,13 @@ def job_replies(
         "warnings": _warnings(job, cuts),
     }
     shop = Shop(job, done, checked_offcuts(offcuts))
-    for lines in buy_lines(shop, cuts, ticks, scale):
+    lines: list[dict[str, Any]] = []
+    for better in buy_lines(shop, cuts, ticks, scale):
+        if better is None:
+            # Nothing new is said while a search goes on: a long job takes long to say.
+            yield {"progress": 0.75}
+            continue
+        lines = better
         yield dict(reply, yard=_yard(job, lines, scale), progress=0.75)
     yield dict(reply, yard=_yard(job, lines, scale), progress=1.0)
 
