@@ -1,0 +1,299 @@
+"""A job on the phone: numbers said once and seen again, kept through all that a day brings.
+
+The pair of doors is hand work: an opening of 40 by 30 with a diagonal of 50 is square (3-4-5); with
+1/8 at the sides, between the leaves, above and below, a leaf is (40 - 3/8) / 2 = 19 13/16 wide and
+30 - 1/4 = 29 3/4 high.
+"""
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import BrowserContext, Locator, Page, expect
+
+from tests.phone.app import App
+from tests.phone.storage import kept_documents, put_documents
+
+FAULTS = (Path(__file__).parent / "faults.js").read_text()
+TARGET = 48
+WIDTHS = (390, 360, 320)
+MARKUP = "<img src=x onerror='window.ran = 1'><b>bold</b>"
+
+
+@pytest.fixture
+def other(app: App) -> Iterator[App]:
+    """A second window of the same phone."""
+    page = app.page.context.new_page()
+    errors: list[str] = []
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    yield App(page, app.address)
+    assert errors == []
+
+
+def begin(app: App, name: str) -> None:
+    """Begin a job from the list."""
+    app.page.get_by_role("button", name="New job").tap()
+    app.page.get_by_label("Name of the job").fill(name)
+    app.page.get_by_role("button", name="Done").tap()
+    expect(app.page.get_by_role("heading", level=1)).to_have_text(name)
+
+
+def add_item(app: App, pattern: str) -> None:
+    app.page.get_by_role("button", name=re.compile("^(An|Another) item$")).tap()
+    app.page.get_by_role("dialog").get_by_role("button", name=pattern).tap()
+    expect(app.page.get_by_role("dialog")).to_have_count(0)
+
+
+def item(app: App, title: str) -> Locator:
+    return app.page.get_by_role("region", name=title, exact=True)
+
+
+def line(app: App, title: str, question: str) -> Locator:
+    """Return the line of a question, by the balloon's letter and its name."""
+    return item(app, title).get_by_role("link", name=re.compile(f"^{question}"))
+
+
+def open_item(app: App, title: str) -> None:
+    item(app, title).get_by_role("button", name=re.compile(f"^{re.escape(title)}")).tap()
+
+
+def back(app: App) -> None:
+    app.page.keyboard.press("Escape")
+    app.page.get_by_role("link", name="Back to the job").tap()
+
+
+def fill(app: App, **texts: str) -> None:
+    for name, text in texts.items():
+        app.put(f"#field-{name}", text)
+    app.page.keyboard.press("Escape")
+
+
+def field_card(app: App, name: str) -> Locator:
+    return app.page.locator(f".field:has(#field-{name})")
+
+
+def survey_of_copy(page: Page) -> dict[str, Any]:
+    """Return what is kept of the first question of the job's second item."""
+    (body,) = [each["body"] for (kind, _), each in kept_documents(page).items() if kind == "job"]
+    inputs: dict[str, Any] = body["items"][1]["entries"][0]["inputs"]
+    return inputs
+
+
+def expect_sound(page: Page, screen: str) -> None:
+    """Nothing is cut off, nothing overlaps, all can be tapped, on phones of three widths."""
+    for width in WIDTHS:
+        page.set_viewport_size({"width": width, "height": 844})
+        assert page.evaluate(FAULTS, TARGET) == [], f"{screen}, {width} wide"
+    page.set_viewport_size({"width": 390, "height": 844})
+
+
+def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, address: str) -> None:
+    app = App(page, address)
+    app.install()
+    context.set_offline(True)
+    app.go("Job")
+    begin(app, "Boot room")
+    add_item(app, "Cupboard doors, inset")
+
+    # The survey by tape.
+    line(app, "Cupboard doors, inset", "A Opening survey").tap()
+    expect(page.get_by_text("Boot room › Cupboard doors, inset")).to_be_visible()
+    fill(app, width_top="40", width_bottom="40", height_left="30", height_right="30")
+    fill(app, diagonal_a="50", diagonal_b="50")
+    fill(app, side_gap="1/8", head_gap="1/8", floor_gap="1/8", meeting_gap="1/8")
+    app.expect_answer("19 and 13/16", "29 and 3/4")
+    back(app)
+    survey = line(app, "Cupboard doors, inset", "A Opening survey")
+    expect(survey).to_contain_text("19 and 13/16")
+    expect(survey).to_contain_text("29 and 3/4")
+    expect_sound(page, "job")
+
+    # Its numbers stand in the door set, and lead back to it.
+    line(app, "Cupboard doors, inset", "C Door set").tap()
+    width = field_card(app, "opening_width")
+    expect(width.get_by_role("textbox")).to_have_value("40")
+    width.get_by_role("link", name="from Opening survey").tap()
+    expect(page).to_have_title("Opening survey · Longpoint")
+    page.go_back()
+    expect(page).to_have_title("Door set · Longpoint")
+    fill(app, stile="2 1/4", panel_thickness="1/4")
+    app.expect_answer("19 and 13/16", "29 and 3/4")
+
+    # Typed over it says so, and one tap takes it back.
+    fill(app, opening_width="39")
+    says = width.get_by_role("button", name="Opening survey says 40: take it")
+    expect(says).to_be_visible()
+    app.expect_answer("19 and 5/16")  # (39 - 3/8) / 2
+    expect_sound(page, "typed over")
+    says.tap()
+    expect(width.get_by_role("link", name="from Opening survey")).to_be_visible()
+    app.expect_answer("19 and 13/16")
+    back(app)
+
+    # The same again, for a wider opening: the first one stays as it is.
+    open_item(app, "Cupboard doors, inset")
+    page.get_by_role("button", name="One more").tap()
+    page.get_by_label("Note").fill("Scribe to the stone wall")
+    page.get_by_role("button", name="The same again").tap()
+    again = "Cupboard doors, inset, the same again"
+    line(app, again, "G Opening survey").tap()
+    fill(app, width_top="48", width_bottom="48", diagonal_a="", diagonal_b="")
+    app.expect_answer("23 and 13/16")  # (48 - 3/8) / 2
+    back(app)
+    expect(line(app, again, "G Opening survey")).to_contain_text("23 and 13/16")
+    expect(line(app, again, "I Door set")).to_contain_text("23 and 13/16")
+    expect(line(app, "Cupboard doors, inset", "C Door set")).to_contain_text("19 and 13/16")
+    expect(item(app, "Cupboard doors, inset")).to_contain_text("× 2 alike")
+
+    # Killed, and opened again with no signal.
+    page.close(run_before_unload=False)
+    reopened = App(context.new_page(), address)
+    reopened.open("#/job")
+    card = reopened.page.get_by_role("link", name="Boot room")
+    expect(card).to_contain_text(again)
+    card.tap()
+    expect(line(reopened, again, "I Door set")).to_contain_text("23 and 13/16")
+    expect(item(reopened, "Cupboard doors, inset")).to_contain_text("Scribe to the stone wall")
+
+    # Undone and done again after the restart.
+    undo, redo = (reopened.page.get_by_role("button", name=name) for name in ("Undo", "Redo"))
+    undo.tap()
+    expect(reopened.page.get_by_text("Undone: Opening survey changed")).to_be_visible()
+    assert survey_of_copy(reopened.page)["diagonal_b"] == "50"
+    redo.tap()
+    expect(reopened.page.get_by_text("Done again: Opening survey changed")).to_be_visible()
+    assert "diagonal_b" not in survey_of_copy(reopened.page)
+    expect(line(reopened, again, "G Opening survey")).to_contain_text("23 and 13/16")
+    open_item(reopened, again)
+    reopened.page.get_by_role("button", name="Delete this item").tap()
+    expect(item(reopened, again)).to_have_count(0)
+    reopened.page.get_by_role("status").get_by_role("button", name="Undo").tap()
+    expect(line(reopened, again, "I Door set")).to_contain_text("23 and 13/16")
+    reopened.page.close()
+
+
+def test_two_windows_on_one_job(app: App, other: App) -> None:
+    app.open("#/job")
+    begin(app, "Landing")
+    add_item(app, "An empty item")
+    other.open(app.page.url.removeprefix(f"{app.address}/"))
+    expect(item(other, "Item")).to_be_visible()
+    open_item(app, "Item")
+    app.page.get_by_label("Name of the item").fill("Window")
+    expect(item(other, "Window")).to_be_visible()
+    app.page.get_by_role("button", name="Done").tap()
+
+    # Both add one at once: both are there, in both windows.
+    add_item(app, "Wall frames")
+    add_item(other, "Base round a room")
+    for each in (app, other):
+        expect(item(each, "Wall frames")).to_be_visible()
+        expect(item(each, "Base round a room")).to_be_visible()
+
+    # One question in both windows.
+    line(app, "Wall frames", "A Wall frames").tap()
+    other.page.goto(app.page.url)
+    fill(app, length="143")
+    expect(other.page.locator("#field-length")).to_have_value("143")
+
+    # The job goes in one window: the other is led to what is left.
+    app.page.keyboard.press("Escape")
+    app.page.goto(f"{app.address}/#/job")
+    app.page.get_by_role("button", name="Delete Landing").tap()
+    expect(other.page.get_by_role("heading", level=1)).to_have_text("Jobs")
+    app.page.get_by_role("status").get_by_role("button", name="Undo").tap()
+    app.page.get_by_role("link", name="Landing").tap()
+    expect(item(app, "Wall frames")).to_be_visible()
+
+
+def job_named(own: str, title: str, entries: list[dict[str, Any]]) -> dict[str, Any]:
+    body = {
+        "longpoint": "job", "schema": 1, "id": own, "title": title, "units": "in", "step": 16,
+        "items": [{"id": "i1", "title": title, "entries": entries}],
+    }  # fmt: skip
+    record = {"kind": "job", "id": own, "revision": 1, "step": 0, "units": "in", "schema": 1}
+    return {**record, "body": body, "listed": ["job", 1, title]}
+
+
+def test_strange_names_are_names_and_nothing_more(app: App) -> None:
+    entry = {"letter": "A", "tool": "mitered-frame", "title": MARKUP, "inputs": {}}
+    app.open("#/job")
+    expect(app.page.get_by_role("button", name="Open the demo job")).to_be_visible()
+    put_documents(
+        app.page,
+        app.address,
+        job_named("__proto__", MARKUP, [{**entry, "id": "__proto__"}]),
+        job_named("constructor", "Plain", [{**entry, "id": "e1", "tool": "of-a-later-version"}]),
+    )
+    app.open("#/job")
+    expect(app.page.get_by_role("link", name="Plain")).to_be_visible()
+    app.page.get_by_role("link", name=MARKUP).tap()
+    expect(item(app, MARKUP)).to_contain_text(MARKUP)
+    app.page.get_by_role("link", name=f"A {MARKUP}").tap()
+    fill(app, trim_width="2 1/2")
+    expect(app.headline).to_contain_text("Still needed")
+    back(app)
+    expect(app.page.get_by_role("link", name=f"A {MARKUP}")).to_contain_text("Still needed")
+    kept = kept_documents(app.page)["job", "__proto__"]["body"]
+    assert kept["items"][0]["entries"][0]["inputs"] == {"trim_width": "2 1/2"}
+
+    # A question that this version does not have is said, and stays.
+    app.page.goto(f"{app.address}/#/job/constructor")
+    expect(item(app, "Plain")).to_contain_text("This version has no such question")
+    app.page.goto(f"{app.address}/#/job/none-such")
+    expect(app.page.get_by_role("status").filter(has_text="not on this phone")).to_be_visible()
+    expect(app.page.get_by_role("heading", level=1)).to_have_text("Jobs")
+    assert app.page.evaluate("window.ran") is None
+
+
+def test_an_answer_goes_on_a_job_and_its_number_on_to_a_question(app: App) -> None:
+    # Casing around 36 by 80, 3 1/2 wide with 1/4 reveal: the head is 36 + 2 (3 1/2 + 1/4) = 43 1/2.
+    frame = "fit=around&opening_width=36&opening_height=80&trim_width=3+1%2F2&reveal=1%2F4"
+    app.open(f"#/saw/mitered-frame?{frame}")
+    app.expect_answer("43 and 1/2")
+    app.page.get_by_role("button", name="Keep on a job").tap()
+    app.page.get_by_role("button", name="A new job").tap()
+    app.page.get_by_role("status").get_by_role("button", name="Go there").tap()
+    expect(app.page.get_by_text("› Mitered frame")).to_be_visible()
+    app.expect_answer("43 and 1/2")
+    app.page.get_by_role("button", name="Use 43").tap()
+    dialog = app.page.get_by_role("dialog")
+    dialog.locator("summary").filter(has_text="Even spacing").tap()
+    dialog.get_by_role("button", name="Overall").tap()
+    expect(app.page).to_have_title("Even spacing · Longpoint")
+    overall = field_card(app, "overall")
+    expect(overall.get_by_role("textbox")).to_have_value("43 1/2")
+
+    # It is tied: the frame is made wider, and the number follows.
+    overall.get_by_role("link", name="from Mitered frame").tap()
+    fill(app, opening_width="38")
+    app.expect_answer("45 and 1/2")
+    app.page.go_back()
+    expect(field_card(app, "overall").get_by_role("textbox")).to_have_value("45 1/2")
+
+    # Stock from the yard's own list, a size that can't be read, and what is cut from it.
+    back(app)
+    app.page.get_by_role("link", name="Stock").tap()
+    app.page.get_by_role("button", name="A stock").tap()
+    app.page.get_by_role("dialog").get_by_role("button", name="sticks", exact=True).tap()
+    app.page.get_by_label("Name of the stock").fill("Poplar casing")
+    app.page.get_by_label("Thickness").fill("3/4 thick")
+    expect(app.page.get_by_text("can't be read")).to_be_visible()
+    app.page.get_by_label("Thickness").fill("3/4")
+    expect(app.page.get_by_text("can't be read")).to_have_count(0)
+    app.page.get_by_role("button", name="Add a length").tap()
+    row = app.page.get_by_role("group", name="Length sold 1")
+    row.get_by_label("Length", exact=True).fill("14'")
+    row.get_by_label("Price").fill("dear")
+    expect(row.get_by_text("won't do")).to_be_visible()
+    row.get_by_label("Price").fill("21.50")
+    app.page.get_by_role("button", name="Done").tap()
+    app.page.get_by_label("A Mitered frame").select_option("Poplar casing")
+    expect(app.page.get_by_role("button", name="Poplar casing")).to_contain_text("sticks")
+    app.page.get_by_role("button", name="Hinges, pulls").tap()
+    expect_sound(app.page, "stock")
+    app.open("#/job")
+    expect(app.page.get_by_role("link", name="Mitered frame")).to_be_visible()
+    expect_sound(app.page, "jobs")
