@@ -75,16 +75,19 @@ function standingBody(answer: Answer, view: AnswerView): TemplateResult {
             <span class="label">${typeset(chosen.label)}</span>${bigFigure(chosen.text, chosen.also)}
           </div>`
         : nothing}
-      ${beside.length > 0
-        ? html`<div class="besides">${beside.map((figure) => besideButton(figure, view))}</div>`
-        : nothing}
+      <div class="besides">
+        ${beside.map((figure) => besideButton(figure, view))}${chosen ? useButton(chosen, view) : nothing}
+      </div>
     </div>
-    ${chosen ? (ruleStrip(chosen, answer.units) ?? nothing) : nothing}
-    ${chosen && typeof chosen.value === "number" && chosen.kind !== "money"
-      ? html`<button type="button" class="plain use" aria-haspopup="dialog" @click=${() => view.use(chosen)}>
-          Use ${lineFigure(chosen.text)} in …
-        </button>`
-      : nothing}`;
+    ${chosen ? (ruleStrip(chosen, answer.units) ?? nothing) : nothing}`;
+}
+
+/** The big number beside it is what is used: only a screen reader needs it said again. */
+function useButton(chosen: Chosen, view: AnswerView): TemplateResult | typeof nothing {
+  if (typeof chosen.value !== "number" || chosen.kind === "money") return nothing;
+  return html`<button type="button" class="plain use" aria-haspopup="dialog" @click=${() => view.use(chosen)}>
+    Use <span class="unseen">${spoken(chosen.text)}</span> in …
+  </button>`;
 }
 
 function besideButton(figure: Figure, view: AnswerView): TemplateResult {

@@ -146,7 +146,7 @@ export function drawingFold(drawing: Drawing): TemplateResult {
 export function tableFold(table: Table): TemplateResult {
   const { name, columns, rows, pick } = table;
   const row = rows[pick ?? 0] ?? [];
-  const gist = `${rows.length} lines${pick === null ? "" : ` · ${row.slice(0, 2).join(" ")}`}`;
+  const gist = `${rows.length} ${rows.length === 1 ? "line" : "lines"}${pick === null ? "" : ` · ${row.slice(0, 2).join(" ")}`}`;
   return fold(
     name,
     gist,

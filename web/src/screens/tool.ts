@@ -232,7 +232,7 @@ export class ToolScreen extends LitElement {
     const sheets = sheetsOf(answer, this.tool.declaration.title);
     if (sheets.length === 0) return nothing;
     const pages = sheets.length === 1 ? "1 page" : `${sheets.length} pages`;
-    return html`<button type="button" @click=${() => printSheets(sheets)}>
+    return html`<button type="button" class="broad" @click=${() => printSheets(sheets)}>
       Print at full size <span class="quiet">${pages}</span>
     </button>`;
   }

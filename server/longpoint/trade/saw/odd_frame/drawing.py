@@ -25,10 +25,7 @@ def front_view(frame: "OddFrame", inside: bool, scale: "Scale") -> Drawing:
         around = [outer[side], outer[after], inner[after], inner[side]]
         view.area("stock", around)
         view.tag(_middle(around), str(side + 1))
-        if inside:
-            view.dimension(outer[side], outer[after], scale.length(frame.long(side)))
-        else:
-            view.dimension(inner[side], inner[after], scale.length(frame.short(side)), -1)
+        view.dimension(outer[side], outer[after], scale.bare(frame.long(side)))
     x, y = _middle(inner)
     for (left, top), saw in zip(inner, frame.saws):
         at = (left + (x - left) * INWARDS, top + (y - top) * INWARDS)

@@ -13,7 +13,7 @@ SHOWN = 14.0  # Inches that the larger gap takes in the drawing.
 
 def front_view(tilt: Tilt, moves: "Moves", scale: Scale) -> Drawing:
     """Return the leaf as it hangs now, and what is done at its hinges."""
-    high, wide, fine = tilt.height, tilt.height * 0.4, scale.finer()
+    high, wide, fine = tilt.height, tilt.height * 0.85, scale.finer()
     more = SHOWN / max(tilt.top, tilt.bottom, 1 / 8)
     view = Drawing(
         "The leaf from the knuckle side, gaps not to scale",

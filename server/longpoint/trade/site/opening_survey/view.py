@@ -62,7 +62,7 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Dr
         part = large.wide / len(leaves)
         points = large.drawn(leaf.points, large.rectangle(part * place, part * (place + 1)))
         view.area("panel", points)
-        tags.insert(place, ((points[0][0] + points[2][0]) / 2, large.high * 0.7))
+        tags.insert(place, ((points[0][0] + points[2][0]) / 2, large.high * 0.73))
         tags += _tapers(view, leaf, points, large.times)
     view.area("clearance", large.bases)
     _sizes(view, opening, outline, scale)
@@ -72,7 +72,7 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Dr
     short = f"errors × {large.times}" if large.times > 1 else words
     across = tags[0][0]
     _inner_sizes(view, opening, across, large.high, scale)
-    view.text((across, large.high * 0.85), short)
+    view.text((across, large.high * 0.91), short)
     return view
 
 
@@ -108,7 +108,6 @@ def _inner_sizes(
     if first is not None and second is not None:
         lines = ["A " + scale.length(first), "B " + scale.length(second)]
     sizes = ((opening.widths, "wide "), (opening.heights, "high "))
-    middles = [way + scale.length(read[1]) for read, way in sizes if len(read) == 3]
-    lines += ["middle"] + middles if middles else []
+    lines += [way + scale.length(read[1]) for read, way in sizes if len(read) == 3]
     for number, words in enumerate(lines):
-        view.text((across, high * (0.15 + 0.1 * number)), words)
+        view.text((across, high * (0.1 + 0.14 * number)), words)

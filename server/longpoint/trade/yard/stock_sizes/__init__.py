@@ -220,8 +220,14 @@ TOOL = Tool(
     gives=[
         Gives("thickness", "length", "Thickness"),
         Gives("width", "length", "Width", sometimes=True),
-        Gives("to_mill_thickness", "length", "Off the thickness", short="off", sometimes=True),
-        Gives("to_mill_width", "length", "Off the width", short="off", sometimes=True),
+        Gives(
+            "to_mill_thickness",
+            "length",
+            "Off the thickness",
+            short="off thickness",
+            sometimes=True,
+        ),
+        Gives("to_mill_width", "length", "Off the width", short="off width", sometimes=True),
         Gives("list_thickness", "length", "Thickness by your list", sometimes=True),
         Gives("list_width", "length", "Width by your list", sometimes=True),
         Gives("table_thickness", "length", "Thickness by the table", sometimes=True),
