@@ -1,5 +1,5 @@
 /** What of a job is printed: its lists, its story sticks at full size, labels for its pieces. */
-import { LitElement, html, render, type TemplateResult } from "lit";
+import { LitElement, html, nothing, render, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { layerClosed, layerOpened } from "../address/layers";
 import type { FieldError, JobReply, LabelGrid, Scale } from "../contract/contract";
@@ -11,23 +11,25 @@ import { printView, sheetsView } from "../print/print";
 import { stickSheets } from "../print/story-stick";
 import { heldUnder } from "../store/json";
 import { openDocument, type DocumentHandle } from "../store/store";
+import { count } from "../job-sheets/sheet-view";
 import { labelForm, LABELS, type LabelFields } from "./label-form";
 import { labelSheets, labelsOf } from "./labels";
 import { paperOf, type Paper } from "./papers";
 
-const PAPERS: { paper: Paper | "sticks"; words: string }[] = [
+const PAPERS: { paper: Paper; words: string }[] = [
   { paper: "job", words: "Job sheet" },
   { paper: "buy", words: "Buy list" },
   { paper: "cut", words: "Cut list" },
   { paper: "mark", words: "Mark list" },
-  { paper: "sticks", words: "Story sticks, full size" },
 ];
 
 @customElement("lp-job-paper")
 export class JobPaper extends LitElement {
   @property({ attribute: false }) job!: Job;
   @property({ attribute: false }) scale!: Scale;
-  @state() private chosen = new Set<Paper | "sticks">(["cut"]);
+  /** Papers by name, story sticks by the id of their question. */
+  @state() private chosen = new Set<string>(["cut"]);
+  @state() private sticks: Stick[] = [];
   @state() private fields: LabelFields = LABELS.letter;
   @state() private errors: FieldError[] = [];
   private kept: DocumentHandle | null = null;
@@ -40,6 +42,14 @@ export class JobPaper extends LitElement {
     super.connectedCallback();
     layerOpened(() => this.end());
     void this.recall();
+    void this.layOut();
+  }
+
+  /** Story sticks are many pages: each says how many before it is chosen. */
+  private async layOut(): Promise<void> {
+    await this.job.settled;
+    const { reply } = this.job;
+    if (reply) this.sticks = sticksOf(reply);
   }
 
   /** Labels are bought by the box: their measures stay for the next job. */
@@ -60,6 +70,14 @@ export class JobPaper extends LitElement {
           <legend>Lists, Letter or A4</legend>
           <div class="choices">${PAPERS.map(({ paper, words }) => this.choice(paper, words))}</div>
         </fieldset>
+        ${this.sticks.length > 0
+          ? html`<fieldset class="options sticks">
+              <legend>Story sticks, full size</legend>
+              ${this.sticks.map(({ id, words, sheets }) =>
+                this.choice(id, `${words}: ${count(sheets.length, "page")}`),
+              )}
+            </fieldset>`
+          : nothing}
         <button type="button" class="primary" ?disabled=${this.chosen.size === 0} @click=${() => void this.printLists()}>
           Print
         </button>
@@ -73,7 +91,7 @@ export class JobPaper extends LitElement {
     );
   }
 
-  private choice(paper: Paper | "sticks", words: string): TemplateResult {
+  private choice(paper: string, words: string): TemplateResult {
     const turn = (): void => {
       const chosen = new Set(this.chosen);
       if (!chosen.delete(paper)) chosen.add(paper);
@@ -95,9 +113,8 @@ export class JobPaper extends LitElement {
     const reply = await this.reply();
     if (!reply) return;
     const { body } = this.job;
-    const papers = PAPERS.flatMap(({ paper }) => (paper !== "sticks" && this.chosen.has(paper) ? [paper] : []));
-    const sticks = this.chosen.has("sticks") ? sticksOf(reply) : [];
-    if (papers.length === 0 && sticks.length === 0) return toast("No marks to lay on a story stick yet.");
+    const papers = PAPERS.map(({ paper }) => paper).filter((paper) => this.chosen.has(paper));
+    const sticks = sticksOf(reply).filter(({ id }) => this.chosen.has(id)).flatMap(({ sheets }) => sheets);
     const view = document.createElement("div");
     render(html`${papers.map((paper) => paperOf(paper, { body, reply }))}`, view);
     view.className = "papers";
@@ -113,7 +130,7 @@ export class JobPaper extends LitElement {
     if (!grid) return;
     if (labels.length === 0) return toast("No piece to put a label on.");
     const view = document.createElement("div");
-    view.className = "papers";
+    view.className = `papers ${this.fields.paper}`;
     const skipped = (Math.max(1, Math.floor(Number(this.fields.first)) || 1) - 1) % grid.spots.length;
     const hasOutlines = this.fields.outlines === "yes";
     view.innerHTML = labelSheets(labels, { grid, skipped, hasOutlines }).join("");
@@ -145,13 +162,21 @@ export class JobPaper extends LitElement {
   }
 }
 
-/** A stick for each question that has marks, under its item's name. */
-function sticksOf({ site }: JobReply): Sheet[] {
+interface Stick {
+  /** Of the question. */
+  id: string;
+  words: string;
+  sheets: Sheet[];
+}
+
+/** A stick for each question that has marks. */
+function sticksOf({ site }: JobReply): Stick[] {
   return site.items.flatMap(({ title, marks }) => {
     const entries = [...new Set(marks.map(({ entry }) => entry))];
-    return entries.flatMap((id) => {
+    return entries.map((id) => {
       const own = marks.filter(({ entry }) => entry === id);
-      return stickSheets(own, `${title}, ${own[0]?.title ?? ""}`);
+      const words = `${title}, ${own[0]?.title ?? ""}`;
+      return { id, words, sheets: stickSheets(own, words) };
     });
   });
 }

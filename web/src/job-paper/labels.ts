@@ -51,9 +51,8 @@ function sheetSvg(labels: (Label | null)[], { grid, hasOutlines }: LabelPrint): 
   const [width, height] = grid.paper;
   // A hair less than the paper, so that no rounding to pixels begins another page.
   const size = `width="${px(width * INCH)}px" height="${px(height * INCH - 2)}px"`;
-  const name = width > 8.4 ? "letter" : "a4";
   const inside = labels.map((label, at) => (label ? labelSvg(label, grid, at, hasOutlines) : ""));
-  return `<svg class="labelsheet ${name}" ${size} role="img" aria-label="Labels">${inside.join("")}</svg>`;
+  return `<svg class="labelsheet" ${size} role="img" aria-label="Labels">${inside.join("")}</svg>`;
 }
 
 function labelSvg(label: Label, grid: LabelGrid, at: number, hasOutline: boolean): string {
