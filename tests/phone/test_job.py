@@ -6,12 +6,13 @@ The pair of doors is hand work: an opening of 40 by 30 with a diagonal of 50 is 
 """
 
 import re
+import zlib
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import BrowserContext, Locator, Page, expect
+from playwright.sync_api import BrowserContext, FilePayload, Locator, Page, expect
 
 from tests.phone.app import App
 from tests.phone.storage import kept_documents, put_documents
@@ -81,6 +82,37 @@ def survey_of_copy(page: Page) -> dict[str, Any]:
     return inputs
 
 
+def picture(wide: int, high: int) -> bytes:
+    """Return a PNG (ISO/IEC 15948) of one gray, bit for bit black."""
+
+    def chunk(name: bytes, data: bytes) -> bytes:
+        crc = zlib.crc32(name + data).to_bytes(4, "big")
+        return len(data).to_bytes(4, "big") + name + data + crc
+
+    head = wide.to_bytes(4, "big") + high.to_bytes(4, "big") + bytes([8, 0, 0, 0, 0])
+    rows = zlib.compress(bytes(1 + wide) * high)
+    parts = [chunk(b"IHDR", head), chunk(b"IDAT", rows), chunk(b"IEND", b"")]
+    return b"\x89PNG\r\n\x1a\n" + b"".join(parts)
+
+
+def photographed(page: Page) -> None:
+    """Take a photo for the open item; what is none, or too large, is said and not kept."""
+    camera = page.locator("lp-photos input[type=file]")
+    photo = FilePayload(name="wall.png", mimeType="image/png", buffer=picture(3000, 1500))
+    camera.set_input_files(photo)
+    expect(page.locator("lp-photo")).to_have_count(1)
+    none = FilePayload(name="wall.pdf", mimeType="application/pdf", buffer=b"%PDF-1.7")
+    camera.set_input_files(none)
+    expect(page.get_by_role("status").filter(has_text="wall.pdf")).to_be_visible()
+    broken = FilePayload(name="torn.jpg", mimeType="image/jpeg", buffer=b"no picture")
+    camera.set_input_files(broken)
+    expect(page.get_by_role("status").filter(has_text="torn.jpg")).to_be_visible()
+    large = FilePayload(name="large.jpg", mimeType="image/jpeg", buffer=bytes(20_000_001))
+    camera.set_input_files(large)
+    expect(page.get_by_role("status").filter(has_text="at most 20 MB")).to_be_visible()
+    expect(page.locator("lp-photo")).to_have_count(1)
+
+
 def expect_sound(page: Page, screen: str) -> None:
     """Nothing is cut off, nothing overlaps, all can be tapped, on phones of three widths."""
     for width in WIDTHS:
@@ -136,6 +168,7 @@ def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, add
     open_item(app, "Cupboard doors, inset")
     page.get_by_role("button", name="One more").tap()
     page.get_by_label("Note").fill("Scribe to the stone wall")
+    photographed(page)
     page.get_by_role("button", name="The same again").tap()
     again = "Cupboard doors, inset, the same again"
     line(app, again, "G Opening survey").tap()
@@ -156,6 +189,15 @@ def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, add
     card.tap()
     expect(line(reopened, again, "I Door set")).to_contain_text("23 and 13/16")
     expect(item(reopened, "Cupboard doors, inset")).to_contain_text("Scribe to the stone wall")
+
+    # The photo is there, scaled to 1600 on its longer side.
+    open_item(reopened, "Cupboard doors, inset")
+    reopened.page.get_by_role("button", name=re.compile("^Photo 1 of .*small$")).tap()
+    size = "(canvas) => [canvas.width, canvas.height]"
+    expect(reopened.page.locator(".photo.large canvas")).to_be_visible()
+    assert reopened.page.locator("lp-photo canvas").evaluate(size) == [1600, 800]
+    expect_sound(reopened.page, "item")
+    reopened.page.get_by_role("button", name="Done").tap()
 
     # Undone and done again after the restart.
     undo, redo = (reopened.page.get_by_role("button", name=name) for name in ("Undo", "Redo"))
@@ -294,6 +336,16 @@ def test_an_answer_goes_on_a_job_and_its_number_on_to_a_question(app: App) -> No
     expect(app.page.get_by_role("button", name="Poplar casing")).to_contain_text("sticks")
     app.page.get_by_role("button", name="Hinges, pulls").tap()
     expect_sound(app.page, "stock")
+
+    # A plan takes the job's pieces, and follows them: head and sill are 45 1/2 each.
+    app.page.get_by_role("link", name="Back to the job").tap()
+    app.page.get_by_role("button", name="Another question").tap()
+    app.page.get_by_role("searchbox").fill("stick plan")
+    app.page.get_by_role("dialog").get_by_role("button", name="Stick plan").tap()
+    app.page.get_by_label(", from this job").select_option("Poplar casing")
+    taken = app.page.locator("lp-take-pieces li")
+    expect(taken.filter(has_text="45 and 1/2")).to_have_count(2)
+    expect_sound(app.page, "pieces taken")
     app.open("#/job")
     expect(app.page.get_by_role("link", name="Mitered frame")).to_be_visible()
     expect_sound(app.page, "jobs")

@@ -44,7 +44,7 @@ export type Laying =
   | ({ do: "add entry"; id: string; item: string; tool: string; after?: string } & LaidEntry);
 export interface LaidEntry {
   inputs?: RawInputs;
-  ties?: { [input: string]: { entry: string; figure?: string; input?: string; offset?: string } };
+  ties?: { [input: string]: { entry?: string; pieces?: string; figure?: string; input?: string; offset?: string } };
   typed_in?: Units;
   version?: number;
   title?: string;

@@ -137,8 +137,9 @@ export class FormController implements FormHost {
     field.changed === true || field.name === this.active || this.message(field.name) !== "";
 
   wayTo(path: string): string {
-    const source = this.session.carried.find(({ input }) => input === path);
-    return source && this.entry ? jobHash(this.entry.job.id, source.entry) : "";
+    const source = this.session.carried.find(({ input }) => input === path)?.entry ?? "";
+    // Pieces are of a stock or an item too, which are no question.
+    return this.entry?.job.toolOf(source) ? jobHash(this.entry.job.id, source) : "";
   }
 
   typed(path: string, text: string): void {

@@ -6,8 +6,10 @@
 import type { Raw, RawInputs, SetAside, Step, Units } from "../contract/contract";
 import { isObject, type Json, type JsonObject } from "../store/json";
 
+/** To a figure or an input of a question, or to the pieces of a stock, a question or an item. */
 export interface Tie {
-  entry: string;
+  entry?: string;
+  pieces?: string;
   figure?: string;
   input?: string;
   offset?: string;

@@ -5,5 +5,6 @@ import "../screens/job";
 import "../screens/keep";
 import "../job-sheets/job-sheet";
 import "../screens/stock";
+import "../screens/take-pieces";
 
 export { Job } from "./job";

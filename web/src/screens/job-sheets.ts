@@ -15,6 +15,7 @@ import { icon } from "../parts/icons";
 import { sheet } from "../parts/sheet";
 import { counter, textField } from "../parts/text-field";
 import { typeset } from "../text/typeset";
+import "./photos";
 import { matching } from "./search";
 
 type Close = () => void;
@@ -72,6 +73,7 @@ export function itemSheet(job: Job, item: Item, seen: Seen, close: Close): Templ
       ${textField({
         label: "Note", value: note, most: NOTE, isLong: true, put: (value) => changeItem(job, id, { note: value }),
       })}
+      <lp-photos .job=${job} .item=${item}></lp-photos>
       <div class="actions">
         ${act("The same again", () => void again())}
         ${act("Move up", () => moveItem(job, id, -1), at <= 0, "up")}

@@ -121,6 +121,7 @@ export class JobScreen extends LitElement {
         ${icon("handle")}
       </button>
       ${item.note ? html`<p class="quiet note">${item.note}</p>` : nothing}
+      ${item.photos?.length ? html`<p class="quiet">${item.photos.length === 1 ? "1 photo" : `${item.photos.length} photos`}</p>` : nothing}
       <ul>
         ${repeat(item.entries, ({ id }) => id, (entry) => html`<li>${this.line(entry)}</li>`)}
       </ul>

@@ -120,8 +120,10 @@ export class ToolScreen extends LitElement {
     const { said, declaration, aside } = form.session;
     const [open, rest] = folded(said.fields, declaration.inputs, form.isHeld);
     const shown = form.isUnfolded ? said.fields : open;
-    const block = (input: Input, field: Field): TemplateResult => this.rows(input, field);
+    const block = (input: Input, field: Field): TemplateResult =>
+      form.entry && field.from === "carried" ? html`` : this.rows(input, field);
     return html`${fieldGrid(shown, declaration.inputs, "", form, block)}
+    ${form.entry ? this.takers(said.fields) : nothing}
     ${rest.length > 0 ? this.foldButton(rest, form.isUnfolded) : nothing}
     ${said.stray.map((words) => html`<p class="message">${typeset(words)}</p>`)}
     ${aside.length > 0
@@ -130,6 +132,15 @@ export class ToolScreen extends LitElement {
           <ul>${aside.map(({ path, value }) => html`<li>${path}: ${JSON.stringify(value).slice(0, 80)}</li>`)}</ul>
         </details>`
       : nothing}`;
+  }
+
+  /** Inputs that pieces of the job can fill. */
+  private takers(fields: Field[]): TemplateResult[] {
+    const { entry } = this.form;
+    return this.tool.declaration.inputs.flatMap((input) => {
+      const field = input.takes ? fields.find(({ name }) => name === input.name) : undefined;
+      return field ? [html`<lp-take-pieces .entry=${entry} .input=${input} .field=${field}></lp-take-pieces>`] : [];
+    });
   }
 
   private foldButton(rest: Field[], isOpen: boolean): TemplateResult {

@@ -28,6 +28,7 @@ function joinedAnswers(here: JsonObject, saved: JsonObject): JsonObject {
 }
 
 const KINDS = new Map<string, Kind>([
+  ["photo", { ...MOST, hasHistory: false }],
   ["settings", { ...MOST, hasHistory: false }],
   ["answers", { hasHistory: false, broughtBack: joinedAnswers }],
 ]);

@@ -1,0 +1,89 @@
+/** On a question of a job: an input filled with pieces of the job, which stay the job's. */
+import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import type { Field, Input } from "../contract/contract";
+import { toolNamed } from "../engine/catalog";
+import { entryOf, withEntry, type Entry } from "../job/document";
+import type { EntryForm } from "../job/entry-form";
+import { typeset } from "../text/typeset";
+
+@customElement("lp-take-pieces")
+export class TakePieces extends LitElement {
+  @property({ attribute: false }) entry!: EntryForm;
+  @property({ attribute: false }) input!: Input;
+  @property({ attribute: false }) field!: Field;
+  private stopHearing: () => void = () => undefined;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.stopHearing = this.entry.job.onChange(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stopHearing();
+  }
+
+  private get source(): string {
+    const { job, id } = this.entry;
+    return entryOf(job.body, id)?.ties?.[this.input.name]?.pieces ?? "";
+  }
+
+  /** A tie takes the place of what was typed; without one it is typed by hand again. */
+  private take(pieces: string): void {
+    const { job, id } = this.entry;
+    const { name, label } = this.input;
+    const edit = (entry: Entry): Entry => {
+      const { [name]: _, ...ties } = entry.ties ?? {};
+      const { [name]: typed, ...inputs } = entry.inputs;
+      if (!pieces) return { ...entry, ties };
+      return { ...entry, inputs, ties: { ...ties, [name]: { pieces } } };
+    };
+    job.change((body) => withEntry(body, id, edit), `${label} taken from the job`);
+  }
+
+  protected override render(): TemplateResult {
+    const { input, field, source } = this;
+    const replies = this.entry.job.reply?.items.flatMap(({ entries }) => entries) ?? [];
+    const errors = replies.find(({ id }) => id === this.entry.id)?.errors ?? [];
+    const fault = source ? errors.find((error) => error.field === input.name)?.message : "";
+    const rows = field.from === "carried" ? (field.rows ?? []) : [];
+    return html`<label class="textfield"
+        ><span class="label">${typeset(input.label)}, from this job</span>
+        <select @change=${(event: Event) => this.take((event.target as HTMLSelectElement).value)}>
+          ${option("", "typed by hand", source)}
+          ${this.sources().map(([id, words]) => option(id, words, source))}
+        </select>
+      </label>
+      ${fault ? html`<p class="message">${typeset(fault)}</p>` : nothing}
+      ${rows.length > 0
+        ? html`<ol class="takenrows">
+            ${rows.map(({ fields }) => html`<li>${typeset(fields.map(({ shown = "" }) => shown).filter(Boolean).join(" · "))}</li>`)}
+          </ol>`
+        : nothing}`;
+  }
+
+  /** What has pieces: stocks first, then items, then single questions. */
+  private sources(): [id: string, words: string][] {
+    const { body, reply } = this.entry.job;
+    const entries = reply?.items.flatMap((item) => item.entries) ?? [];
+    const nameOf = (entry: Entry): string => entry.title || (toolNamed(entry.tool)?.declaration.title ?? entry.tool);
+    const withPieces = (entry: Entry): boolean =>
+      entry.id !== this.entry.id && (entries.find(({ id }) => id === entry.id)?.pieces ?? 0) > 0;
+    return [
+      ...(body.stock ?? []).map(({ id, title }): [string, string] => [id, title || "Stock"]),
+      ...body.items.map(({ id, title }): [string, string] => [id, title || "Item"]),
+      ...body.items.flatMap((item) =>
+        item.entries.filter(withPieces).map((entry): [string, string] => [entry.id, `${entry.letter} ${nameOf(entry)}`]),
+      ),
+    ];
+  }
+}
+
+function option(value: string, words: string, chosen: string): TemplateResult {
+  return html`<option value=${value} ?selected=${value === chosen}>${words}</option>`;
+}
