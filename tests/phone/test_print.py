@@ -288,7 +288,7 @@ def test_the_page_itself_prints_all_it_says_and_no_bars_or_buttons(app: App) -> 
     text = re.sub(r"\s+", " ", " ".join(text_of(page) for page in pdf.pages))
     for words in (
         "Leaf height", "Mortise depth, each hinge leaf", "Top hinge, top line", "Mortise length",
-        "Knife round the hinge leaf itself", "Fire-rated doors", "usual swaging of butt hinges",
+        "Knife around the hinge leaf itself", "Fire-rated doors", "usual swaging of butt hinges",
     ):  # fmt: skip
         assert words in text, words
     for words in ("Start over", "Earlier answers", "Print at full size", "Yard", "At the yard"):

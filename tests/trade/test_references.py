@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from longpoint.trade.calls import call
+from longpoint.trade.shelf import PLACES, slugs_at
 from tests.cases import finished
 from tests.trade.phone_core import Call, phone_core
 from tests.trade.references.expected import check
@@ -32,6 +33,11 @@ def phone() -> Iterator[Call]:
 def server(request: dict[str, Any]) -> dict[str, Any]:
     reply: dict[str, Any] = json.loads(call(json.dumps(request)))
     return reply
+
+
+def test_every_tool_has_a_reference() -> None:
+    compared = {importlib.import_module(module).SLUG for module in MODULES}
+    assert compared == {slug for place, _ in PLACES for slug in slugs_at(place)}
 
 
 def compare(module: str, ask: Call, times: int) -> None:

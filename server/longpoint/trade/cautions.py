@@ -28,7 +28,7 @@ SHALLOW = (
 )
 HEAVY_DOOR = (
     "A door is heavy and tips easily: lift it with two people, prop it before you let go, and "
-    "drive a screw in every leaf before you take the weight off."
+    "drive a screw in every hinge leaf before you take the weight off."
 )
 FIRE_DOOR = (
     "Fire-rated doors and frames: their label and the local code decide hinges, gaps and what "

@@ -131,8 +131,8 @@ class Quadrilateral:
             if corner >= 180:
                 raise Refusal(
                     self.fields[DIAGONAL],
-                    f"With this diagonal the {name} corner would point inwards: no frame goes "
-                    "round that. Measure the diagonal from top left to bottom right again.",
+                    f"With this diagonal the {name} corner would point inward: no frame goes "
+                    "around that. Measure the diagonal from top left to bottom right again.",
                 )
 
 

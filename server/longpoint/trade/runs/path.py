@@ -19,8 +19,8 @@ ANGLE_MISS = 0.05
 LENGTH_MISS = 1.0
 
 UNSAID = (
-    "These walls come round to where they began, so the last piece and piece 1 would both run "
-    "square into the same corner and collide. If the trim goes all round, set Closed run to yes."
+    "These walls come around to where they began, so the last piece and piece 1 would both run "
+    "square into the same corner and collide. If the trim goes all around, set Closed run to yes."
 )
 """For a run that comes round and is not said to be closed."""
 

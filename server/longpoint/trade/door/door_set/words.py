@@ -70,7 +70,7 @@ def add_notes(answer: "Answer", leaf: FramedLeaf, sheet: bool, glued: bool) -> N
 def _panel_notes(answer: "Answer", leaf: FramedLeaf, sheet: bool, glued: bool) -> None:
     groove = leaf.groove
     if sheet and glued:
-        answer.note("Glue the sheet panels into their grooves all round: that stiffens the leaf.")
+        answer.note("Glue the sheet panels into their grooves all around: that stiffens the leaf.")
     else:
         answer.note(
             "Glue the rails, never the panel: finish its edges first, and pin it at the middle of "

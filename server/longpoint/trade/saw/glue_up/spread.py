@@ -34,7 +34,7 @@ def add_clamps(answer: "Answer", length: float, clamps: int, wider: bool) -> Non
     sides = "over and under the work" if wider else "from one edge and the other"
     first = answer.scale.length(length / clamps / 2)
     answer.note(
-        f"{clamps} clamps, alternating {sides}, the first {first} from the end. Stiff battens "
+        f"{clamps} clamps, alternating {sides}, the first {first} from the end. Stiff cauls "
         "spread their force."
     )
 

@@ -1,4 +1,4 @@
-"""Baseboard, chair rail or any molding round a room: how long is each piece, what on each end?"""
+"""Baseboard, chair rail or any molding around a room: how long is each piece, what on each end?"""
 
 from ...cautions import SAW, TEST_CUT, warn_if_sharp
 from ...lumber.lineal import lineal, to_buy
@@ -93,7 +93,7 @@ TOOL = Tool(
     slug="trim-run",
     place="saw",
     title="Trim run",
-    question="Baseboard, chair rail or any molding round a room: how long is each piece and what "
+    question="Baseboard, chair rail or any molding around a room: how long is each piece and what "
     "is on each end?",
     finds=(
         "cope",

@@ -19,7 +19,7 @@ _JOINED = {"cope": "cope", "butt": "butt", "miter": "inside miter"}
 
 def decide(answer: Answer, run: Run, pieces: "list[Piece]", total: float) -> None:
     """Give the verdict: from where to where, how many pieces and feet, which joints at what."""
-    way = "All round"
+    way = "All around"
     if not run.closed:
         way = f"{_FIRST[run.first_end]} to {_LAST[run.walls[-1].turn]}"
     count = "1 piece" if len(pieces) == 1 else f"{len(pieces)} pieces"
@@ -131,7 +131,7 @@ def _long_note(run: Run, scale: Scale) -> str:
     return (
         f"The spring of {scale.finer().length(run.spring)} is in the length of coped pieces held "
         "at both ends: bow them out in the middle and let them snap in. A piece with an end that "
-        "is free or goes round a corner gets none."
+        "is free or goes around a corner gets none."
     )
 
 
@@ -144,7 +144,7 @@ def _outside_notes(run: Run) -> "list[str]":
     ]
     if not run.closed and outside[-1] + 1 == len(run.walls):
         said.append(
-            f"Wall {len(run.walls)} ends in an outside miter with no wall listed round the corner: "
+            f"Wall {len(run.walls)} ends in an outside miter, no wall listed around the corner: "
             "add that wall, or cut a return."
         )
     return said

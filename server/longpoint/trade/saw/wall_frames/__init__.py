@@ -214,7 +214,7 @@ TOOL = Tool(
     slug="wall-frames",
     place="saw",
     title="Wall frames",
-    question="Applied molding frames on a wall or a panel, round windows and outlets: what size, "
+    question="Applied molding frames on a wall or a panel, around windows and outlets: what size, "
     "where, what cuts?",
     finds=("wainscot", "boxes", "picture frame", "shadow box", "panel molding", "lineal feet"),
     inputs=INPUTS,

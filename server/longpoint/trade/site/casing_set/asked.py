@@ -18,7 +18,7 @@ INPUTS: "list[Input]" = [
         [
             ("door", "a door"),
             ("stool", "a window with stool and apron"),
-            ("around", "a window cased all round"),
+            ("around", "a window cased all around"),
         ],
     ),
     Length(

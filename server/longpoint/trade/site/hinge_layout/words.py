@@ -75,7 +75,7 @@ def butt_notes(
             f"are {scale.length(head_gap)} more, so the leaf hangs with its gap at the head."
         )
     said.append(
-        "Knife round the hinge leaf itself, pare shallow and try it; the mortise is open at the "
+        "Knife around the hinge leaf itself, pare shallow and try it; the mortise is open at the "
         "knuckle face. Where old hinges stay, transfer their lines instead of measuring."
     )
     return said

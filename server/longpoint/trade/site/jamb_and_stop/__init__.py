@@ -135,7 +135,7 @@ TOOL = Tool(
         gaps.leaf_height("door_height"),
         gaps.door_thickness(default=None),
         gaps.leaves(),
-        Length("jamb_depth", "Jamb depth", help="Wall with its board on both sides."),
+        Length("jamb_depth", "Jamb depth", help="Wall with its drywall on both sides."),
         Choice(
             "head_joint",
             "Head joint",
