@@ -22,7 +22,9 @@ from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 from tests.phone.app import App
 from tests.phone.conftest import page_of
 from tests.phone.storage import kept_documents, put_documents
+from tests.phone.test_access import AXE, violations
 from tests.phone.test_faults import crash, failing, mend, said
+from tests.phone.test_layout import FAULTS, TARGET
 
 FRAME = {"fit": "inside", "opening_width": "30", "opening_height": "40", "trim_width": "3"}
 HINGES = {
@@ -187,6 +189,34 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     again.page.get_by_role("button", name="Put this job away").tap()
     expect(again.page.locator(".jobsheet")).to_have_count(0)
     expect(again.page.get_by_role("link", name=re.compile("Stock sizes"))).to_be_visible()
+
+
+def test_nothing_is_cut_off_too_small_or_faint(app: App) -> None:
+    """The three sheets and what opens from the job, on phones 390 and 320 wide, light and dark."""
+    begin(app, job(ticks=[{"of": "e1/2#1", "state": "cut", "was": {"length": 39}}]))
+    opened = {"Hand it on": ".code", "On paper": ".labelform"}
+    found: dict[str, Any] = {}
+
+    def look(name: str) -> None:
+        app.page.evaluate(AXE.read_text())
+        for width in (390, 320):
+            app.page.set_viewport_size({"width": width, "height": 844})
+            found[f"{name} at {width}"] = app.page.evaluate(FAULTS, TARGET)
+        for scheme in ("light", "dark"):
+            app.page.emulate_media(color_scheme=scheme)
+            found[f"{name}, {scheme}"] = violations(app)
+
+    for place in ("Yard", "Saw", "Site"):
+        sheet(app, place)
+        if place == "Saw":
+            row(app, "A4").locator("button.what").tap()
+        look(place)
+    for button, part in opened.items():
+        app.open("#/job/boot")
+        app.page.get_by_role("button", name=button).tap()
+        expect(app.page.locator(part)).to_be_visible()
+        look(button)
+    assert {name: faults for name, faults in found.items() if faults} == {}
 
 
 def test_a_full_disk_while_ticking_is_said_and_nothing_is_lost(app: App) -> None:

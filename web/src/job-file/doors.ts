@@ -1,4 +1,4 @@
-/** The ways in and out of a job: files, links, paper, each loaded when it is first opened. */
+/** The ways in and out of a job: files, links, paper. They are loaded when one is first opened. */
 import type { Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import type { Job } from "../job/job";
@@ -7,26 +7,29 @@ import { toast } from "../parts/toast";
 
 const NOT_LOADED = "This part of Longpoint could not be loaded: connect once, then try again.";
 
-/** Opens the sheet on which a job is handed on. */
-export async function handOn(job: Job): Promise<void> {
+type Rooms = typeof import("./rooms");
+
+/** Puts over the page what `make` makes; false, and a sentence, where its part can't be loaded. */
+async function open(make: (rooms: Rooms) => HTMLElement): Promise<boolean> {
   try {
-    const [{ HandOn }] = await Promise.all([import("./hand-on"), withStyle("job")]);
-    document.body.append(Object.assign(new HandOn(), { job }));
+    const [rooms] = await Promise.all([import("./rooms"), withStyle("job")]);
+    document.body.append(make(rooms));
+    return true;
   } catch (error) {
     console.error(error);
     toast(NOT_LOADED);
+    return false;
   }
 }
 
+/** Opens the sheet on which a job is handed on. */
+export function handOn(job: Job): Promise<boolean> {
+  return open(({ HandOn }) => Object.assign(new HandOn(), { job }));
+}
+
 /** Opens the sheet from which a job is printed. */
-export async function onPaper(job: Job, scale: Scale): Promise<void> {
-  try {
-    const [{ JobPaper }] = await Promise.all([import("../job-paper/job-paper"), withStyle("job")]);
-    document.body.append(Object.assign(new JobPaper(), { job, scale }));
-  } catch (error) {
-    console.error(error);
-    toast(NOT_LOADED);
-  }
+export function onPaper(job: Job, scale: Scale): Promise<boolean> {
+  return open(({ JobPaper }) => Object.assign(new JobPaper(), { job, scale }));
 }
 
 /**
@@ -35,12 +38,6 @@ export async function onPaper(job: Job, scale: Scale): Promise<void> {
  * @param done hears the id of the job to open, or nothing, once that is decided
  */
 export async function takeIn(from: File | string, core: Core, done: (id: string) => void): Promise<void> {
-  try {
-    const [{ TakeIn }] = await Promise.all([import("./take-in"), withStyle("job")]);
-    document.body.append(Object.assign(new TakeIn(), { from, core, done }));
-  } catch (error) {
-    console.error(error);
-    toast(NOT_LOADED);
-    done("");
-  }
+  const isOpen = await open(({ TakeIn }) => Object.assign(new TakeIn(), { from, core, done }));
+  if (!isOpen) done("");
 }

@@ -1,5 +1,5 @@
 /** Handing the open job on: as a file, in a link, as a code for another phone's camera, as lists. */
-import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type SVGTemplateResult, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { layerClosed, layerOpened } from "../address/layers";
 import type { JobReply } from "../contract/contract";
@@ -7,10 +7,14 @@ import type { Job } from "../job/job";
 import { sheet } from "../parts/sheet";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
-import { codePicture, fitsCode } from "./code";
 import { buyCsv, cutCsv } from "./csv";
 import { fileName, giveFile, giveLink, save } from "./give";
 import { linkOf } from "./link";
+
+/** Bytes in the largest code, version 40 with the least correction (ISO/IEC 18004, table 7). */
+const MOST = 2953;
+
+const fitsCode = (link: string): boolean => new TextEncoder().encode(link).length <= MOST;
 
 @customElement("lp-hand-on")
 export class HandOn extends LitElement {
@@ -18,6 +22,8 @@ export class HandOn extends LitElement {
   /** The job in a link; empty while it is being packed, and where it can't be. */
   @state() private link = "";
   @state() private why = "";
+  /** The code, once what makes it is loaded; null for a job too large for one. */
+  @state() private picture: SVGTemplateResult | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -35,7 +41,9 @@ export class HandOn extends LitElement {
 
   private async pack(): Promise<void> {
     try {
-      this.link = await linkOf(this.body);
+      const link = await linkOf(this.body);
+      if (fitsCode(link)) this.picture = (await import("./code")).codePicture(link);
+      this.link = link;
     } catch (error) {
       this.why = error instanceof Error ? error.message : String(error);
     }
@@ -67,11 +75,11 @@ export class HandOn extends LitElement {
   private code(): TemplateResult {
     if (this.why) return html`<p class="quiet" role="status">${this.why}</p>`;
     if (!this.link) return html`<p class="quiet" role="status">Making the code…</p>`;
-    if (!fitsCode(this.link)) {
+    if (!this.picture) {
       return html`<p class="quiet" role="status">This job is too large for one code: send the file or the link.</p>`;
     }
     return html`<figure class="handcode">
-      ${codePicture(this.link)}
+      ${this.picture}
       <figcaption class="quiet">
         The whole job. Point the camera of a phone that has Longpoint at it: it needs no network.
       </figcaption>
