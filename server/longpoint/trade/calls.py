@@ -21,6 +21,11 @@ MOST_SIZE = 1200.0
 """Inches: no stock is longer."""
 LONG = 40
 """A list of more items is written item by item."""
+JOB_DEPTH = 4
+"""Objects within objects of a job's reply that are written part by part."""
+STEADY = ("figures", "layout")
+"""Parts of a job's reply that are the same objects while their question is not worked out anew."""
+MOST_TEXTS = 200
 
 
 def call(text: str) -> str:
@@ -34,6 +39,8 @@ def call(text: str) -> str:
         reply["ok"] = True
     except Refusal as refusal:
         reply = {"ok": False, "errors": [error.to_json() for error in refusal.errors]}
+    if "job" in reply:
+        return _job_text(reply, JOB_DEPTH)
     return dumped(reply) if _is_long(reply) else json.dumps(reply)
 
 
@@ -52,6 +59,37 @@ def dumped(value: object, depth: int = 2) -> str:
     if isinstance(value, list) and (len(value) > LONG or _holds_long(value)):
         return "[" + ", ".join([dumped(each, depth) for each in value]) + "]"
     return json.dumps(value)
+
+
+def _job_text(value: object, depth: int, name: str = "") -> str:
+    """Return a part of a job's reply as JSON text, in parts down to its single pieces and marks.
+
+    What did not change since the last reply is the same object, and its text is there already.
+    """
+    if name in STEADY:
+        known = _Texts.known.get(id(value))
+        if known is None:
+            known = _Texts.keep(value)
+        return known[1]
+    if depth and isinstance(value, dict):
+        parts = [json.dumps(key) + ": " + _job_text(value[key], depth - 1, key) for key in value]
+        return "{" + ", ".join(parts) + "}"
+    if isinstance(value, list) and value and isinstance(value[0], (dict, list)):
+        return "[" + ", ".join([_job_text(each, depth) for each in value]) + "]"
+    return json.dumps(value)
+
+
+class _Texts:
+    """Texts of parts of a job's reply by the identity of what they say, which is kept with them."""
+
+    known: "dict[int, tuple[object, str]]" = {}  # noqa: RUF012 one for all
+
+    @classmethod
+    def keep(cls, value: object) -> "tuple[object, str]":
+        if len(cls.known) >= MOST_TEXTS:
+            cls.known.clear()
+        cls.known[id(value)] = value, json.dumps(value)
+        return cls.known[id(value)]
 
 
 def _is_long(reply: "dict[str, Any]") -> bool:

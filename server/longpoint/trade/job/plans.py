@@ -1,10 +1,9 @@
 """The buy list's sticks and sheets: planned by the cutting plans, what is on hand first."""
 
-import json
-
 from ..lengths import Scale
 from ..refusal import Refusal
 from ..shelf import tool_named
+from .memory import Memory, key_of
 from .stock_sizes import Sizes
 
 TYPE_CHECKING = False
@@ -14,16 +13,16 @@ if TYPE_CHECKING:
 
     from .pieces import Cut
 
-MOST_STEPS = 800
-"""Pauses of a search that are waited for, a few milliseconds each."""
+MOST_STEPS = {"stick-plan": 800, "sheet-plan": 150}
+"""Pauses of a search that are waited for, a few milliseconds each; of sheets, some more."""
 
 MOST_ROWS = 300
 MOST_REMEMBERED = 60
+MOST_LOOKED_FOR = 6
 LONGEST_NAME = 60
 
-_memory: "dict[str, dict[str, Any]]" = {}
-"""The last plan of each question that was asked: a job is worked out anew at every change, and
-most of its stocks have not changed."""
+_memory = Memory(MOST_REMEMBERED)
+_looked_for: "list[str]" = []
 
 
 def stick_plans(
@@ -118,24 +117,51 @@ def _plans(
     if rows > MOST_ROWS:
         yield {"refused": f"{rows} different pieces: {MOST_ROWS} are planned at a time."}
         return
-    key = json.dumps([slug, _in_order(inputs), scale.units, scale.step])
-    if key in _memory:
-        yield _memory[key]
-        return
-    last: dict[str, Any] = {}
-    for answer in _searched(slug, inputs, scale, word):
-        last = answer or last
-        yield answer
-    if len(_memory) >= MOST_REMEMBERED:
-        _memory.clear()
-    _memory[key] = last
+    key = key_of([slug, inputs, scale.units, scale.step])
+    plan = _memory.get(key) or _Plan(slug, inputs, scale, word)
+    _keep(key, plan)
+    if plan.last:
+        yield plan.last
+    while not plan.is_over:
+        yield plan.better()
 
 
-def _in_order(value: "Any") -> "Any":
-    """Return a value as lists: an object's names have no order of their own on the phone."""
-    if isinstance(value, dict):
-        return [[name, _in_order(value[name])] for name in sorted(value)]
-    return [_in_order(each) for each in value] if isinstance(value, list) else value
+class _Plan:
+    """A plan as good as it was found so far; looking on goes on where it stopped.
+
+    A job is worked out anew at every change, and most of its stocks have not changed.
+    """
+
+    def __init__(self, slug: str, inputs: "dict[str, Any]", scale: Scale, word: str) -> None:
+        self.last: dict[str, Any] = {}
+        self.search: Iterator[dict[str, Any] | None] | None = _searched(slug, inputs, scale, word)
+
+    @property
+    def is_over(self) -> bool:
+        return self.search is None
+
+    def better(self) -> "dict[str, Any] | None":
+        """Look on for a moment; return the plan where it is a better one now."""
+        news = None
+        try:
+            news = next(self.search) if self.search is not None else None
+        except StopIteration:
+            self.search = None
+        self.last = news or self.last
+        return news
+
+
+def _keep(key: str, plan: _Plan) -> None:
+    """Remember a plan; of those still looked for only the latest, since a search takes room."""
+    _memory.put(key, plan)
+    if key in _looked_for:
+        _looked_for.remove(key)
+    _looked_for.append(key)
+    while len(_looked_for) > MOST_LOOKED_FOR:
+        old = _looked_for.pop(0)
+        known = _memory.get(old)
+        if known is not None and not known.is_over:
+            del _memory.known[old]
 
 
 def _searched(
@@ -148,7 +174,7 @@ def _searched(
             news = answer if "figures" in answer else None
             last = news or last
             yield news
-            if last and step >= MOST_STEPS:
+            if last and step >= MOST_STEPS[slug]:
                 return
     except Refusal as refusal:
         yield {"refused": _plainly(refusal, word)}

@@ -2,10 +2,14 @@
 
 from ..lengths import read_length
 from ..reading import Unreadable
+from .memory import Memory
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
+
+_read = Memory(400)
+"""Sizes by units and text: the same few are read for every piece."""
 
 
 class Sizes:
@@ -20,10 +24,18 @@ class Sizes:
             return default
         if isinstance(raw, (int, float)):
             return float(raw)
+        key = self.units + str(raw)
+        if _read.get(key) is None:
+            _read.put(key, self._read(str(raw)))
+        value: float = _read.get(key)
+        # What can't be read is remembered as less than any size.
+        return default if value < 0 else value
+
+    def _read(self, raw: str) -> float:
         try:
-            return read_length(str(raw), self.units, over_one=True)
+            return max(0.0, read_length(raw, self.units, over_one=True))
         except Unreadable:
-            return default
+            return -1.0
 
     def rough(
         self, piece: "dict[str, Any]", stock: "dict[str, Any]"

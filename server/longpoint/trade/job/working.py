@@ -1,12 +1,11 @@
 """A job worked out: each question answered with what it was told and what is carried to it."""
 
-import json
-
 from ..form import Form
 from ..lengths import Scale
 from ..refusal import FieldError, Refusal
 from ..shelf import tool_named
 from .carrying import Carried, carried_to
+from .memory import Memory, key_of
 from .taking import Sources
 
 TYPE_CHECKING = False
@@ -21,7 +20,7 @@ MOST_REMEMBERED = 600
 MOST_STEPS = 50
 """Better answers that are waited for of one question that searches."""
 
-_memory: "dict[str, dict[str, Any]]" = {}
+_memory = Memory(MOST_REMEMBERED)
 
 
 class Done:
@@ -53,20 +52,26 @@ class Done:
         self.errors: list[FieldError] = []
         self.waiting: dict[str, str] | None = None
         self.carried: dict[str, Carried] = {}
+        self.is_recalled = False
+
+    def recall(self, known: "Done") -> None:
+        """Take over what the same question came to when it was told and carried the same."""
+        self.is_recalled = True
+        self.figures, self.values, self.sizes = known.figures, known.values, known.sizes
+        self.answer, self.errors, self.waiting = known.answer, known.errors, known.waiting
 
 
 def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Done]]":
-    """Give the questions that are worked out, one more each time, in an order that carries.
+    """Give the questions that are worked out, in an order that carries, and at the end all.
 
-    The last time all are there. A question that can't be answered never stops another.
+    Each time one more was worked out anew; what is remembered takes no time of its own. A question
+    that can't be answered never stops another.
     """
     entries, items = _entries_of(document)
     order = [entry["id"] for entry in entries]
     places = {entry["id"]: entry for entry in entries}
     done: dict[str, Done] = {}
     sources = Sources(document)
-    if not order:
-        yield done
     for start in order:
         waiting = [start]
         while waiting:
@@ -78,9 +83,12 @@ def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Do
             if ahead is not None:
                 waiting.append(ahead)
                 continue
-            done[entry] = _answered(places[entry], items[entry], done, scale, waiting, sources)
+            made = _answered(places[entry], items[entry], done, scale, waiting, sources)
+            done[entry] = made
             waiting.pop()
-            yield done
+            if not made.is_recalled and len(done) < len(order):
+                yield done
+    yield done
 
 
 def _entries_of(
@@ -143,6 +151,11 @@ def _answered(
         if ties[name].get("entry") in waiting:
             wrong[name] = "These questions take numbers from each other in a circle."
     made.carried = found
+    key = _key(entry, found, scale)
+    known = None if wrong else _memory.get(key)
+    if known is not None:
+        made.recall(known)
+        return made
     form = _form_of(tool, entry, scale, found)
     tied = [FieldError(name, wrong[name]) for name in sorted(wrong) if not _is_typed(form, name)]
     made.errors = tied or form.errors()
@@ -150,7 +163,16 @@ def _answered(
     if not made.errors:
         _answer(made, tool, form, scale)
     made.waiting = form.to_json("", made.errors)["waiting"] if made.errors else None
+    if not wrong:
+        _memory.put(key, made)
     return made
+
+
+def _key(entry: "dict[str, Any]", found: "dict[str, Carried]", scale: Scale) -> str:
+    """Return what an answer depends on: it is worked out again only if some of it has changed."""
+    taken = [[name, found[name].value] for name in sorted(found)]
+    said = [entry.get(name) for name in ("tool", "typed_in", "version", "inputs")]
+    return key_of([said, taken, scale.units, scale.step])
 
 
 def _form_of(
@@ -181,42 +203,20 @@ def _remember_values(made: Done, tool: "Tool", form: Form) -> None:
 
 
 def _answer(made: Done, tool: "Tool", form: Form, scale: Scale) -> None:
-    key = json.dumps([
-        tool.slug, sorted([[each.asked.name, _plain(each.value)] for each in form.fields]),
-        scale.units, scale.step,
-    ])  # fmt: skip
-    known = _memory.get(key)
-    if known is None:
-        known = _worked(tool, form, scale)
-        if len(_memory) >= MOST_REMEMBERED:
-            _memory.clear()
-        _memory[key] = known
-    made.errors = [
-        FieldError(error["field"], error["message"], error["missing"]) for error in known["errors"]
-    ]
-    made.answer = known["answer"]
-    if made.answer is not None:
+    try:
+        made.answer = _worked(tool, form, scale)
         _remember_figures(made, tool, made.answer)
-
-
-def _plain(value: "Any") -> "Any":
-    """Return a value as JSON can tell it from others, rows in the order of their columns."""
-    if isinstance(value, list):
-        return [[[name, row[name]] for name in sorted(row)] for row in value]
-    return value
+    except Refusal as refusal:
+        made.errors = refusal.errors
 
 
 def _worked(tool: "Tool", form: Form, scale: Scale) -> "dict[str, Any]":
     whole: dict[str, Any] = {}
-    try:
-        for step, answer in enumerate(tool.answers(form.fields, scale)):
-            whole = answer if "figures" in answer else whole
-            if whole and step >= MOST_STEPS:
-                break
-    except Refusal as refusal:
-        return {"answer": None, "errors": [error.to_json() for error in refusal.errors]}
-    kept = {name: whole[name] for name in ("verdict", "figures", "pieces", "marks")}
-    return {"answer": kept, "errors": []}
+    for step, answer in enumerate(tool.answers(form.fields, scale)):
+        whole = answer if "figures" in answer else whole
+        if whole and step >= MOST_STEPS:
+            break
+    return {name: whole[name] for name in ("verdict", "figures", "pieces", "marks")}
 
 
 def _remember_figures(made: Done, tool: "Tool", answer: "dict[str, Any]") -> None:
