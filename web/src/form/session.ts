@@ -42,6 +42,9 @@ export class Session {
   isPaused = false;
   /** Resolves when the newest question has its reply. */
   settled: Promise<void> = Promise.resolve();
+  /** Resolves with the newest question's reply, at the latest with the second frame from now. */
+  soon: Promise<void> = Promise.resolve();
+  private arrived: () => void = () => undefined;
   /** The tool was left: nothing changes this form any more. */
   isOver = false;
   /** Path of the field in hand. */
@@ -178,6 +181,10 @@ export class Session {
     this.slow = window.setTimeout(() => this.stand(id, { state: "asking" }), PATIENCE);
     // A question still under way is heard out; of those that came meanwhile only the newest is put.
     this.settled = this.settled.then(() => this.asked(id));
+    this.soon = new Promise((resolve) => {
+      this.arrived = resolve;
+      requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+    });
     this.changed();
   }
 
@@ -283,6 +290,7 @@ export class Session {
     if (standing.state !== "asking") clearTimeout(this.slow);
     this.standing = standing;
     if (standing.state === "answered") this.keepSame(standing);
+    this.arrived();
     this.changed();
   }
 }

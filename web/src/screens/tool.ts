@@ -64,6 +64,15 @@ export class ToolScreen extends LitElement {
     document.documentElement.classList.remove("padded");
   }
 
+  /**
+   * Draws what was typed together with its answer where that comes at once: to lay the page out
+   * twice takes longer than the core.
+   */
+  protected override async scheduleUpdate(): Promise<void> {
+    await this.form.session.soon;
+    super.scheduleUpdate();
+  }
+
   protected override firstUpdated(): void {
     const card = this.querySelector("#answer");
     if (card) this.watch.observe(card);
