@@ -10,7 +10,6 @@ import pytest
 
 from longpoint.api.replies.job import Job
 from longpoint.trade.job.document import check
-from tests.trade.phone_core import phone_core
 
 from .asking import entries_of, figures_of, worked
 
@@ -83,22 +82,3 @@ def test_a_mark_is_as_by_hand(reply: Any, hand: dict[str, str]) -> None:
         if mark["entry"] == hand["entry"] and mark["label"] == hand["label"]
     ]  # fmt: skip
     assert inches(hand["value"]) in [pytest.approx(value, abs=1e-9) for value in found]
-
-
-def test_the_phone_works_it_out_alike(reply: Any) -> None:
-    """The very same words, and numbers to 1e-9, in the interpreter of the phone."""
-    with phone_core() as call:
-        said = call({"do": "job", "job": JOB})
-        while said["work"]:
-            said = call({"do": "continue job", "work": said["work"]})
-    assert alike(said["job"], reply)
-
-
-def alike(one: Any, other: Any) -> bool:
-    if isinstance(one, dict):
-        return one.keys() == other.keys() and all(alike(one[name], other[name]) for name in one)
-    if isinstance(one, list):
-        return len(one) == len(other) and all(map(alike, one, other))
-    if isinstance(one, float) or isinstance(other, float):
-        return bool(one == pytest.approx(other, abs=1e-9))
-    return bool(one == other)

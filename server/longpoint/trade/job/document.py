@@ -207,8 +207,9 @@ def _counted(document: "dict[str, Any]") -> "list[tuple[str, str]]":
     entries = [entry for item in document["items"] for entry in item["entries"]]
     if len(entries) > MOST_ENTRIES:
         return [("items", f"{len(entries)} questions: a job holds {MOST_ENTRIES} at most.")]
-    ids = [entry["id"] for entry in entries]
-    twice = [each for each in ids if ids.count(each) > 1]
-    if twice:
-        return [("items", f"The id {twice[0]} stands for more than one question.")]
+    seen: dict[str, bool] = {}
+    for entry in entries:
+        if entry["id"] in seen:
+            return [("items", f"The id {entry['id']} stands for more than one question.")]
+        seen[entry["id"]] = True
     return []

@@ -119,14 +119,14 @@ class ListOf(Shape):
         return faults + (self._twice(value, path) if self.by_id else [])
 
     def _twice(self, value: "list[Any]", path: str) -> "list[tuple[str, str]]":
-        seen: list[str] = []
+        seen: dict[str, bool] = {}
         faults = []
         for at, each in enumerate(value):
             own = each.get("id") if isinstance(each, dict) else None
             if isinstance(own, str) and own in seen:
                 faults.append((f"{path}.{at}.id", f"{quoted(own)} is the id of another one too."))
             elif isinstance(own, str):
-                seen.append(own)
+                seen[own] = True
         return faults
 
     def schema(self) -> "dict[str, Any]":
