@@ -46,16 +46,20 @@ function buyLine(line: Line, view: SheetView): TemplateResult {
     if (isOn) job.changeWithUndo((body) => withoutTick(body, line.of), `${line.title} not bought after all`);
     else job.changeWithUndo((body) => withTick(body, line.of, "bought"), `${line.title} bought`);
   };
-  const isNeeded = isBuyable(line) || isOn;
+  const isNeeded = isBuyable(line) || isOn || line.from_hand > 0;
   return html`<li class="tickrow ${isOn ? "ticked" : ""}">
-    ${isNeeded ? tickBox({ label: `Bought: ${line.title}`, isOn, turn }) : html`<span class="notick"></span>`}
+    ${isBuyable(line) || isOn
+      ? tickBox({ label: `Bought: ${line.title}`, isOn, turn })
+      : html`<span class="notick"></span>`}
     <div class="what">
       <span class="name">${typeset(line.title)}</span>
       <span class="under-name">${typeset(isNeeded ? line.words : "No piece is cut from it yet")}</span>
     </div>
-    <span class="medium amount">${typeset(isNeeded ? line.amount_text : "–")}</span>
+    <span class="medium amount">${typeset(isBuyable(line) ? line.amount_text : isNeeded ? "none" : "–")}</span>
     ${line.on_hand.length > 0
-      ? html`<p class="under-name wide onhand">On hand, used first: ${typeset(line.on_hand.join("; "))}</p>`
+      ? html`<ul class="under-name wide onhand">
+          ${line.on_hand.map((each, at) => html`<li>${typeset(`On hand: ${each}`)}, ${line.taken[at] ?? 0} used</li>`)}
+        </ul>`
       : nothing}
     ${isOn || line.cost_text ? costs(line, view, isOn) : nothing}
     ${line.layout.length > 0 ? plan(line) : nothing}
