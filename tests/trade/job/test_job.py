@@ -148,6 +148,24 @@ class TestSheets:
         spoiled = [cut for cut in reply["saw"]["groups"][0]["cuts"] if cut["spoiled"]]
         assert [cut["of"] for cut in spoiled] == [longest]
 
+    def test_what_was_spoiled_is_cut_again_from_the_smallest_that_holds_it(self) -> None:
+        """A piece of 40 out of 41, not out of 60, and not out of 39."""
+        hand = [{"length": 60}, {"length": "41", "where": "rack"}, {"length": 39}]
+        document = self.framed(ticks=[{"of": "e0/2#1", "state": "spoiled"}])
+        document["stock"] = [STICKS | {"on_hand": hand}]
+        cuts = [cut for group in worked(document)["saw"]["groups"] for cut in group["cuts"]]
+        assert {cut["of"]: cut["again"] for cut in cuts if cut["again"]} == {
+            "e0/2#1": "On hand: 1 of 41, rack"
+        }
+
+    def test_what_a_piece_meets_is_no_setting(self) -> None:
+        """Four walls coped one over the other: square, one cope, two copes. Three settings."""
+        walls = [{"length": length} for length in (100, 80, 100, 80)]
+        inputs = {"walls": walls, "trim_thickness": "1/2", "closed": True, "inside_joint": "cope"}
+        reply = worked(job(entry(0, "trim-run", inputs=inputs)))
+        settings = [group["setting"] for group in reply["saw"]["groups"]]
+        assert len(settings) == len(set(settings)) == 3
+
     @pytest.mark.parametrize(
         ("was", "words"),
         [(40.0625, "1/16 long now: trim it"), (39.9375, "1/16 short: cut another")],

@@ -319,6 +319,8 @@ export type components = {
             words: string;
         };
         JobCut: {
+            /** @description What is on hand that a spoiled one comes out of; else empty. */
+            again: string;
             ends: components["schemas"]["PieceEnd"][];
             ends_text: string;
             entry: string;

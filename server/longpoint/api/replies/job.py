@@ -115,6 +115,7 @@ class JobCut(Reply):
     per = members.whole(none=True)
     state = members.text()
     spoiled = members.whole("Pieces spoiled under this mark.")
+    again = members.text("What is on hand that a spoiled one comes out of; else empty.")
     stale = members.maybe(Stale)
 
 

@@ -1,7 +1,8 @@
 """The cut list: by stock, then by setting of the saw so that it is set once, longest first."""
 
+from ..ends import End, ends_words, square
 from .pieces import Cut
-from .saying import rough_text
+from .saying import again_words, rough_text
 from .stock_sizes import Sizes
 from .ticks import Ticks
 
@@ -32,8 +33,7 @@ def cut_list(
                 "title": stocks[stock]["title"] if stock else "",
                 "setting": setting,
                 "cuts": [
-                    dict(_cut(cut, ticks, scale),
-                         rough_text=rough_text(cut.piece, stocks.get(stock, {}), sizes, scale))
+                    _cut(cut, stocks.get(stock, {}), ticks, sizes, scale)
                     for cut in _longest_first(same)
                 ],
             })  # fmt: skip
@@ -41,8 +41,13 @@ def cut_list(
 
 
 def setting_of(piece: "dict[str, Any]") -> str:
-    """Return how the saw is set for a piece: square, or what is cut on its ends."""
-    return str(piece["ends_text"] or SQUARE)
+    """Return how the saw is set for a piece: square, or what is cut on its ends.
+
+    What an end meets is no setting: it stands with the piece.
+    """
+    ends = [End(end["joint"], end["saw"], end["bevel"], "") for end in piece["ends"]]
+    words = ends_words(tuple(ends))
+    return SQUARE if words in ("", ends_words((square(), square()))) else words
 
 
 def _square_first(setting: str) -> "tuple[bool, str]":
@@ -55,13 +60,17 @@ def _longest_first(cuts: "list[Cut]") -> "list[Cut]":
     return [cuts[at] for at in places]
 
 
-def _cut(cut: Cut, ticks: Ticks, scale: "Scale") -> "dict[str, Any]":
+def _cut(
+    cut: Cut, stock: "dict[str, Any]", ticks: Ticks, sizes: Sizes, scale: "Scale"
+) -> "dict[str, Any]":
     piece = cut.piece
     names = ("name", "length", "text", "short_text", "width", "thickness", "section_text", "ends",
              "ends_text", "tick", "per")  # fmt: skip
     said = {name: piece[name] for name in names}
     said["of"], said["tag"], said["item"], said["entry"] = cut.of, cut.tag, cut.item, cut.entry
     said["state"] = ticks.state(cut.of)
+    said["rough_text"] = rough_text(piece, stock, sizes, scale)
     said["spoiled"] = ticks.spoiled(cut.of)
+    said["again"] = again_words(piece, stock, sizes, scale) if said["spoiled"] else ""
     said["stale"] = ticks.stale(cut.of, piece["length"], scale)
     return said

@@ -56,3 +56,21 @@ def rough_text(piece: "dict[str, Any]", stock: "dict[str, Any]", sizes: Sizes, s
     if piece["width"] is None:
         return long
     return long + " × " + scale.length(piece["width"] + more_wide)
+
+
+def again_words(
+    piece: "dict[str, Any]", stock: "dict[str, Any]", sizes: Sizes, scale: Scale
+) -> str:
+    """Return the smallest offcut on hand that a spoiled piece comes out of; empty for none."""
+    _, wide, long = sizes.rough(piece, stock)
+    is_stick = stock.get("sold") == "stick"
+    found = []
+    for at, each in enumerate(stock.get("on_hand") or []):
+        length, width = sizes.read(each.get("length")), sizes.read(each.get("width"))
+        if length >= long and (is_stick or width >= wide):
+            found.append((length * (1 if is_stick else width), at, each))
+    if not found:
+        return ""
+    smallest = min([(size, at) for size, at, _ in found])
+    chosen = next(each for size, at, each in found if (size, at) == smallest)
+    return "On hand: " + _hand(chosen, sizes, scale)

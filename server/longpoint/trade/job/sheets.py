@@ -41,12 +41,15 @@ def job_replies(
         if len(done) < number:
             yield {"progress": len(done) / (2 * number)}
     cuts = all_cuts(job, done)
+    saw = {"groups": cut_list(job, cuts, ticks, scale)}
+    yield {"progress": 0.6}
     reply = {
         "items": [_item(item, done, scale) for item in job["items"]],
-        "saw": {"groups": cut_list(job, cuts, ticks, scale)},
+        "saw": saw,
         "site": {"items": mark_list(job, done, ticks, scale)},
         "warnings": _warnings(job, cuts),
     }
+    yield {"progress": 0.7}
     shop = Shop(job, done, checked_offcuts(offcuts))
     lines: list[dict[str, Any]] = []
     for better in buy_lines(shop, cuts, ticks, scale):
