@@ -1,5 +1,5 @@
 /** The rooms of jobs: what is opened first when anything of a job is. */
-import "../screens/cut-from";
+import "../screens/in-job";
 import "../screens/jobs";
 import "../screens/job";
 import "../screens/keep";

@@ -45,6 +45,7 @@ export class JobScreen extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.stopHearing();
+    if (this.sheet) layerClosed();
   }
 
   private heard(): void {

@@ -29,13 +29,20 @@ export class JobsScreen extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.stopHearing = this.job.onChange(() => void this.read());
+    document.addEventListener("visibilitychange", this.seen);
     void this.read();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.stopHearing();
+    document.removeEventListener("visibilitychange", this.seen);
   }
+
+  /** Another window may have begun or deleted one meanwhile. */
+  private readonly seen = (): void => {
+    if (document.visibilityState === "visible") void this.read();
+  };
 
   private async read(): Promise<void> {
     try {

@@ -48,6 +48,7 @@ export class StockScreen extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.stopHearing();
+    if (this.open) layerClosed();
   }
 
   private async readYard(): Promise<void> {

@@ -207,7 +207,7 @@ export class ToolScreen extends LitElement {
     const { figures, pieces, marks, notes, cautions, details, tables, keeps } = answer;
     const choose = (key: string): void => this.choose(key);
     return html`${guard([pieces, marks, this.chosen], () => cutAndMarked(answer, this.chosen, choose))}
-    ${this.form.entry ? html`<lp-cut-from .entry=${this.form.entry} .pieces=${pieces}></lp-cut-from>` : nothing}
+    ${this.form.entry ? html`<lp-in-job .entry=${this.form.entry} .pieces=${pieces}></lp-in-job>` : nothing}
     ${guard([cautions], () => cautionBlock(cautions))}
     ${guard([figures, this.chosen], () => figureFold(answer, this.chosen, choose))}
     ${keeps.map((keep) => this.keepButton(keep))}
