@@ -4,12 +4,14 @@ import { customElement, property, state } from "lit/decorators.js";
 import { layerClosed, layerOpened } from "../address/layers";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
+import { count } from "../job-sheets/sheet-view";
 import { sheet } from "../parts/sheet";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
 import { buyCsv, cutCsv } from "./csv";
 import { fileName, giveFile, giveLink, save } from "./give";
 import { linkOf } from "./link";
+import { photosOf, withPictures } from "./pictures";
 
 /** Bytes in the largest code, version 40 with the least correction (ISO/IEC 18004, table 7). */
 const MOST = 2953;
@@ -22,6 +24,7 @@ export class HandOn extends LitElement {
   /** The job in a link; empty while it is being packed, and where it can't be. */
   @state() private link = "";
   @state() private why = "";
+  @state() private hasPhotos = true;
   /** The code, once what makes it is loaded; null for a job too large for one. */
   @state() private picture: SVGTemplateResult | null = null;
 
@@ -50,12 +53,20 @@ export class HandOn extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const file = (): File => this.jobFile();
+    const photos = photosOf(this.job.body).length;
+    const turn = (event: Event): void => void (this.hasPhotos = (event.target as HTMLInputElement).checked);
     return sheet(
       "Hand this job on",
       html`<div class="doings">
-          <button type="button" class="primary" @click=${() => void giveFile(file())}>Send the job file</button>
-          <button type="button" @click=${() => save(file())}>Save the job file</button>
+          <button type="button" class="primary" @click=${() => void this.jobFile().then(giveFile)}>Send the job file</button>
+          <button type="button" @click=${() => void this.jobFile().then(save)}>Save the job file</button>
+          ${photos > 0
+            ? html`<label class="option wide"
+                ><input type="checkbox" role="switch" .checked=${this.hasPhotos} @change=${turn} /><span
+                  >${count(photos, "photo")} in the file</span
+                ></label
+              >`
+            : nothing}
           ${this.link
             ? html`<button type="button" @click=${() => void giveLink(this.job.body.title, this.link)}>Send a link</button>`
             : nothing}
@@ -86,8 +97,9 @@ export class HandOn extends LitElement {
     </figure>`;
   }
 
-  private jobFile(): File {
-    const text = JSON.stringify(this.body, null, 1);
+  private async jobFile(): Promise<File> {
+    const { body } = this.job;
+    const text = JSON.stringify(this.hasPhotos ? await withPictures(body) : body, null, 1);
     return new File([text], fileName(this.job.body.title, ".longpoint.json"), { type: "application/json" });
   }
 

@@ -7,7 +7,9 @@ import type { JobBody } from "../job/document";
 import { keepJob } from "../job/job";
 import { sheet } from "../parts/sheet";
 import { flushed, listTitles } from "../store/store";
+import { count } from "../job-sheets/sheet-view";
 import { jobTextIn } from "./link";
+import { keepPictures } from "./pictures";
 import { beside, gist, taken, textOf, Untakable, type Taken } from "./taken";
 
 const FAULTS_SHOWN = 12;
@@ -52,11 +54,12 @@ export class TakeIn extends LitElement {
   private inside(): TemplateResult {
     if (this.faults.length > 0) return this.refused();
     if (!this.found) return html`<p role="status">Looking at it…</p>`;
-    const { body, here } = this.found;
+    const { body, here, pictures } = this.found;
+    const photos = pictures.size > 0 ? `, ${count(pictures.size, "photo")}` : "";
     return html`<section class="card incoming">
         <h3>${body.title || "A job without a title"}</h3>
         ${body.customer?.name ? html`<p class="quiet">${body.customer.name}</p>` : nothing}
-        <p class="quiet">${gist(body)}</p>
+        <p class="quiet">${gist(body)}${photos}</p>
       </section>
       ${this.offer(body, here)}`;
   }
@@ -95,7 +98,7 @@ export class TakeIn extends LitElement {
   /** It is kept when the storage has it; otherwise the storage has said why, and this stays open. */
   private async keep(body: JobBody): Promise<void> {
     this.isBusy = true;
-    await keepJob(body, "Taken in");
+    await keepJob(await keepPictures(body, this.found?.pictures ?? new Map<string, string>()), "Taken in");
     await flushed();
     const kept = await listTitles("job").catch(() => []);
     this.isBusy = false;

@@ -2,18 +2,19 @@
 import type { FieldError } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { isSame, type JsonObject } from "../store/json";
-import { faultOf, isName, parsed } from "../store/check";
+import { faultOf, isName, MOST, parsed } from "../store/check";
 import { listDocuments, StoreFault } from "../store/store";
 import { entriesOf, newId, type JobBody } from "../job/document";
+import { split } from "./pictures";
 
-/** Bytes of a job file: a kept document has at most a million characters. */
-const MOST = 2_000_000;
 
 const UNTOUCHED = "What is kept here is untouched.";
 
 /** What came, and whether a job of its id is here already. */
 export interface Taken {
   body: JobBody;
+  /** Its photos in base 64, by id. */
+  pictures: Map<string, string>;
   /** `same` where the one that is here says just the same; `deleted` where it was thrown away. */
   here: "" | "other" | "same" | "deleted";
 }
@@ -27,20 +28,20 @@ export class Untakable extends StoreFault {
 
 /** Returns the text of a file; throws a StoreFault for one that no job fills. */
 export async function textOf(file: File): Promise<string> {
-  if (file.size <= MOST) return file.text();
+  if (file.size <= MOST.file) return file.text();
   throw new StoreFault(`This file has ${Math.ceil(file.size / 1_000_000)} MB: no job is that large. ${UNTOUCHED}`);
 }
 
 /** Returns the job that a text says; throws an Untakable with every fault of what is none. */
 export async function taken(text: string, core: Core): Promise<Taken> {
-  const body = parsed(text);
+  const { body, pictures } = split(parsed(text));
   if (body === undefined) throw new Untakable([`This is no job made by Longpoint, or only part of one. ${UNTOUCHED}`]);
   const fault = faultOf(body);
   if (fault) throw new Untakable([`${fault} ${UNTOUCHED}`]);
   const said = await core.checkJob(body);
   if (!said.ok) throw new Untakable([...said.errors.map(inWords), UNTOUCHED]);
   if (!isName((body as JsonObject)["id"])) throw new Untakable([`Its id is a name that can't be used. ${UNTOUCHED}`]);
-  return { body: body as unknown as JobBody, here: await here(body as JsonObject) };
+  return { body: body as unknown as JobBody, pictures, here: await here(body as JsonObject) };
 }
 
 async function here(body: JsonObject): Promise<Taken["here"]> {

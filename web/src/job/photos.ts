@@ -33,14 +33,20 @@ async function addPhoto(job: Job, item: string, file: File): Promise<string> {
     return `“${file.name.slice(0, 60)}” has ${Math.ceil(file.size / 1e6)} MB: a photo of at most ${LARGEST / 1e6} MB will do.`;
   }
   const data = await scaled(file);
-  const id = newId();
-  const document = await openDocument(KIND, id);
-  const isKept = data !== "" && document.change({ job: job.id, item, data: pieces(data) }, "in", "Photo taken");
-  document.close();
-  if (!isKept) return `“${file.name.slice(0, 60)}” can't be made small enough to keep.`;
+  const id = await keepPhoto({ job: job.id, item, data });
+  if (!id) return `“${file.name.slice(0, 60)}” can't be made small enough to keep.`;
   const edit = (one: Item): Item => ({ ...one, photos: [...(one.photos ?? []), { id }] });
   job.change((body) => withItem(body, item, edit), "Photo added");
   return "";
+}
+
+/** Keeps a picture as a text in base 64; returns its id, empty where it can't be kept. */
+export async function keepPhoto({ data, ...of }: { job: string; item: string; data: string }): Promise<string> {
+  const id = newId();
+  const document = await openDocument(KIND, id);
+  const isKept = data !== "" && document.change({ ...of, data: pieces(data) }, "in", "Photo taken");
+  document.close();
+  return isKept ? id : "";
 }
 
 /** Takes a photo from its item; undo brings it back for 30 days. */
@@ -53,12 +59,17 @@ export function removePhoto(job: Job, item: string, id: string): void {
 /** Returns a photo's picture; null where it is not on this phone. */
 export async function photoOf(id: string): Promise<ImageBitmap | null> {
   const data = (await dataOf(id)) || (await undeleteDocument(KIND, id), await dataOf(id));
-  if (!data) return null;
+  return data ? pictureIn(data) : null;
+}
+
+/** Returns the picture that a text in base 64 says; rejects for one that is none. */
+export async function pictureIn(data: string): Promise<ImageBitmap> {
   const bytes = Uint8Array.from(atob(data), (each) => each.charCodeAt(0));
   return createImageBitmap(new Blob([bytes], { type: "image/jpeg" }));
 }
 
-async function dataOf(id: string): Promise<string> {
+/** Returns a kept photo as a text in base 64; empty where it is not on this phone. */
+export async function dataOf(id: string): Promise<string> {
   const document = await openDocument(KIND, id);
   const { data } = document.body;
   document.close();
