@@ -4,6 +4,8 @@ from typing import Any
 
 from flask.testing import FlaskClient
 
+from longpoint.api.replies.job import Patterns
+
 JOB: dict[str, Any] = {
     "longpoint": "job",
     "schema": 1,
@@ -57,3 +59,10 @@ def test_its_schema_is_served(client: FlaskClient) -> None:
     schema = client.get("/api/job.schema.json").get_json()
     assert schema["$schema"] == "https://json-schema.org/draft/2020-12/schema"
     assert schema["required"] == ["longpoint", "schema", "id", "title", "items"]
+
+
+def test_its_patterns_are_served(client: FlaskClient) -> None:
+    reply = client.get("/api/patterns").get_json()
+    assert Patterns().validate(reply) == {}
+    titles = [pattern["title"] for pattern in reply["patterns"]]
+    assert "New cased door" in titles

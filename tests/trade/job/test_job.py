@@ -62,6 +62,36 @@ class TestCarrying:
         ]
         assert (height["entry"], height["value"], height["from"]) == ("e0", 80, "Jamb and stop")
 
+    def test_what_follows_from_a_choice_was_told_with_it(self) -> None:
+        """An inset door has gaps of 3/32 unless something else is said: its hinges have too."""
+        inset = {"kind": "inset", "opening_width": "20", "opening_height": "30", "stile": "2",
+                 "panel_thickness": "1/4"}  # fmt: skip
+        reply = worked(job(entry(0, "door-set", inputs=inset), entry(1, "hinge-layout")))
+        gaps = {each["input"]: each["value"] for each in entries_of(reply)["e1"]["carried"]
+                if each["input"].endswith("gap")}  # fmt: skip
+        assert gaps == {"hinge_gap": 3 / 32, "head_gap": 3 / 32, "floor_gap": 3 / 32}
+
+    @pytest.mark.parametrize(("meets", "gap"), [("jamb", 1 / 8), ("leaf", 1 / 16)])
+    def test_the_strike_gap_is_the_gap_to_what_the_leaf_meets(self, meets: str, gap: float) -> None:
+        """A side gap of 1/8 against the jamb, a meeting gap of 1/16 against the other leaf."""
+        pair = JAMB | {"leaves": "2", "side_gap": "1/8", "meeting_gap": "1/16"}
+        reply = worked(
+            job(
+                entry(0, "jamb-and-stop", inputs=pair),
+                entry(1, "door-swing", inputs={"meets": meets}),
+            )
+        )
+        carried = {each["input"]: each["value"] for each in entries_of(reply)["e1"]["carried"]}
+        assert (carried["strike_gap"], carried["hinge_gap"]) == (gap, 1 / 8)
+
+    def test_each_kind_is_shown_as_its_kind(self) -> None:
+        """A bevel of 3 is degrees, a latch 36 high inches, two leaves a word of two."""
+        survey = {"width_top": "60", "width_bottom": "60", "height_left": "80",
+                  "height_right": "80", "leaves": "2", "bevel": "3"}  # fmt: skip
+        reply = worked(job(entry(0, "opening-survey", inputs=survey), entry(1, "door-set")))
+        shown = {each["input"]: each["text"] for each in entries_of(reply)["e1"]["carried"]}
+        assert (shown["bevel"], shown["leaves"], shown["opening_width"]) == ("3.0°", "2", "60")
+
     def test_what_is_typed_comes_first(self) -> None:
         typed = GAP | {"leaf_height": "79"}
         told = worked(
