@@ -163,10 +163,12 @@ export class Job {
     }
   }
 
-  /** Changes the document and offers to take that back. */
+  /** Changes the document; once that is on the disk it is said, and offered to be taken back. */
   changeWithUndo(edit: (body: JobBody) => JobBody, words: string): void {
-    const { id } = this;
-    if (this.change(edit, words)) toast(`${words}.`, "Undo", () => this.id === id && this.undo());
+    const { id, document } = this;
+    if (!document || !this.change(edit, words)) return;
+    const say = (): void => toast(`${words}.`, "Undo", () => this.id === id && this.undo());
+    void document.allWritten().then((isWritten) => isWritten && say());
   }
 
   undo(): void {

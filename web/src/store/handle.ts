@@ -10,7 +10,7 @@ import { StoreFault } from "./database";
 import { editsBetween, overlap, undoing, withEdits, type Edit, type Path } from "./edits";
 import type { JsonObject } from "./json";
 import { merge } from "./merge";
-import { inTurn, storageFault } from "./queue";
+import { flushed, inTurn, storageFault } from "./queue";
 import type { Key, State } from "./tables";
 import { PAGE, tellOthers } from "./tabs";
 import { json, NEWER, type Change, type Stored, type Way } from "./opened";
@@ -110,6 +110,12 @@ export class DocumentHandle {
     if (fault) storageFault(new StoreFault(fault));
     else this.go({ units, schema, body }, words);
     return fault === "";
+  }
+
+  /** Resolves when all changes so far are on the disk; false where one could not be kept. */
+  async allWritten(): Promise<boolean> {
+    await flushed();
+    return this.changes.length === 0;
   }
 
   private go(state: State, words: string): void {
