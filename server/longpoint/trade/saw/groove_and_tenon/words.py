@@ -36,11 +36,13 @@ def verdict(answer: "Answer", joint: GrooveJoint, cutter: str) -> None:
     fence = f", fence {scale.decimal(joint.wall)} off"
     shoulder = f", shoulders {scale.decimal(joint.shoulder)}"
     tail = fence if turned else shoulder
+    # The tenon stays: it says how deep the groove is taken to be.
+    stack = f"A stack of {scale.decimal(plow.cut)}"
     answer.verdict(
         cutter + turned + groove + tail + tenon,
-        cutter + turned + groove + tail,
-        cutter + turned + groove,
-        f"A stack of {scale.decimal(plow.cut)}" + turned + groove + tail,
+        cutter + turned + groove + tenon,
+        stack + turned + groove + tail + tenon,
+        stack + turned + groove + tenon,
     )
 
 

@@ -9,6 +9,7 @@ from .section import MilledPanel, Raised, SawnPanel
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ...answer import Answer
+    from ...lengths import Scale
 
 THIN_EDGE = 1 / 8
 FLUSH = 1 / 32
@@ -21,8 +22,10 @@ def say_sawn(answer: "Answer", panel: SawnPanel) -> None:
     fine = scale.finer().length
     angle = brief_angle(panel.angle)
     set_up = f"Blade at {angle}, {scale.length(panel.width)} high, {fine(panel.edge)} off the fence"
-    scored = f"; score {fine(panel.step)} deep" if panel.step else ""
-    answer.verdict(set_up + scored, set_up, f"Blade at {angle}, {fine(panel.edge)} off the fence")
+    near = f"Blade at {angle}, {fine(panel.edge)} off the fence"
+    scored = f"; score {fine(panel.step)}" if panel.step else ""
+    seats = _seat_words(panel, answer.scale)
+    answer.verdict(*[words + scored + seat for words in (set_up, near) for seat in seats])
     answer.angle("saw_bevel", panel.angle, lead=True)
     answer.length("fence", panel.edge, lead=True, fine=True)
     answer.length("blade_height", panel.width)
@@ -50,6 +53,13 @@ def say_sawn(answer: "Answer", panel: SawnPanel) -> None:
     answer.caution(SAW)
 
 
+def _seat_words(panel: Raised, scale: "Scale") -> "list[str]":
+    """Return the groove and the play that the panel is raised for: they have usual sizes."""
+    depth, play = panel.seat.depth, panel.seat.play
+    long = f"; groove {scale.length(depth)} deep, play {scale.length(play)}"
+    return [long, f"; groove {scale.number(depth)}, play {scale.bare(play)}"]
+
+
 def say_milled(answer: "Answer", panel: MilledPanel) -> None:
     """Say what the cutter takes."""
     scale = answer.scale
@@ -58,7 +68,10 @@ def say_milled(answer: "Answer", panel: MilledPanel) -> None:
     times = f" in {panel.passes} passes" if panel.passes > 1 else ""
     cut = f"Take {fine(depth)} off the face{times}: tongue {scale.decimal(panel.tongue)}"
     back = f"; rabbet the back {fine(panel.relief)}" if panel.relief else ""
-    answer.verdict(cut + back, cut)
+    short = f"; rabbet back {fine(panel.relief)}" if panel.relief else ""
+    seats = _seat_words(panel, scale)
+    brief = cut.replace(" off the face", " off") + short
+    answer.verdict(*[words + seat for words in (cut + back, brief) for seat in seats])
     answer.length("cut_depth", depth, lead=True, fine=True)
     answer.length("tongue", panel.tongue, lead=True, fine=True)
     answer.count("passes", panel.passes)
