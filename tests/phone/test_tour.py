@@ -28,7 +28,6 @@ def thumb(app: App, row: str, **measures: str) -> None:
     for at, (name, measure) in enumerate(measures.items()):
         field = app.page.locator(f"#field-{row}{name}")
         if at == 0:
-            unfold(app, f"#field-{row}{name}")
             field.tap()
         expect(field).to_be_focused()
         app.press(*re.sub(r" ?\d+/\d+$", "", measure))
@@ -40,15 +39,8 @@ def thumb(app: App, row: str, **measures: str) -> None:
     app.press("Close the pad")
 
 
-def unfold(app: App, control: str) -> None:
-    """Tap More where what is looked for is folded away."""
-    if not app.page.locator(control).count():
-        app.page.get_by_role("button", name=re.compile("^More")).tap()
-
-
 def choose(app: App, name: str, words: str) -> None:
     """Tap one of two or three short words."""
-    unfold(app, f"#field-{name}")
     group = app.page.get_by_role("radiogroup").filter(has=app.page.locator(f"#field-{name}"))
     group.locator(".option", has_text=re.compile(f"^{words}$")).tap()
 
@@ -107,6 +99,7 @@ def test_after_lunch_a_pair_of_cupboard_doors(app: App) -> None:
     thumb(app, "", opening_width="47 3/8", opening_height="30 1/4")
     choose(app, "leaves", "a pair")
     thumb(app, "", stile="2 1/4", panel_thickness="1/4")
+    app.page.get_by_role("button", name=re.compile("^More")).tap()
     choose(app, "panel_of", "sheet goods")
     app.expect_answer("Two inset leaves 23 and 9/16 × 30 and 1/16, butted; rails 19 and 3/4")
     panels = line(app, "Cut", "Panel, left leaf.*")
