@@ -33,7 +33,7 @@ def work(given: Given, scale: Scale) -> Answer:
     ways = ways_of(offers, part, scale.finer().length)
     best = ways[0]
     answer = Answer(scale)
-    _verdict(answer, best, _SAID[condition])
+    _verdict(answer, best, part, _SAID[condition])
     _figures(answer, best, part)
     _pieces(answer, best, part)
     add_notes(answer, ways, part)
@@ -55,7 +55,7 @@ def _part(given: Given) -> Part:
     return Part(size, given.count("count"), (face, edge, end), given.number("kerf"), sold)
 
 
-def _verdict(answer: Answer, way: Way, condition: str) -> None:
+def _verdict(answer: Answer, way: Way, part: Part, condition: str) -> None:
     """Say what to buy, how it becomes the part, and how wide boards were taken to be."""
     scale = answer.scale
     stock = f"{way.offer.label} {condition}"
@@ -68,14 +68,20 @@ def _verdict(answer: Answer, way: Way, condition: str) -> None:
     if way.offer.guessed:
         buy += f", {scale.length(way.offer.width)} wide"
     rip = f"{rip_words(way)} to {scale.length(way.rip)}"
-    mill = f"plane {scale.finer().length(way.to_mill)} off each face"
-    mill = mill if way.to_mill > SAME else "no planing"
+    cut = f"cut to {scale.length(part.cut_length)}, {rip}"
+    off = scale.finer().length(way.to_mill)
+    ends = ["no planing"]
+    if way.to_mill > SAME:
+        ends = [f"plane {off} off each face", f"plane {off} a face"]
+    brief = f"cut {scale.number(part.cut_length)}, {rip_words(way)} {scale.bare(way.rip)}"
+    some = f"Buy {way.boards} of {stock}" if way.boards else buy
     answer.verdict(
-        f"{buy}: {rip}, {mill}",
-        f"{buy}: {rip}",
+        *[f"{buy}: {how}, {end}" for how in (cut, brief) for end in ends],
+        f"{buy}: {cut}",
+        f"{buy}: {brief}",
+        f"{some}: {brief}",
         f"{buy}: {how_words(way)}",
-        f"Buy {way.boards} of {stock}: {rip}",
-        f"Buy {way.boards}: {rip}" if way.boards else rip,
+        f"Buy {way.boards}: {brief}" if way.boards else brief,
     )
 
 
