@@ -1,4 +1,4 @@
-"""Kill the browser again and again while a job is ticked and typed: `python -m tests.phone.kills 60`.
+"""Kill the browser again and again at a job: `python -m tests.phone.kills 60`.
 
 A tick is acknowledged once the screen says it ("C1 cut."), a number once the storage has it. Each
 round demands all that was acknowledged before, ticks and types, leaves one of each under way, and
@@ -31,6 +31,7 @@ ENTRY, FIELD = "door-M", "casing_width"
 WITHIN = 0.08
 """Seconds after the last touch in which the browser is killed."""
 TICKS = 2
+PATIENCE = 20_000
 
 
 def end_processes(folder: Path) -> None:
@@ -87,7 +88,7 @@ class Work:
         app.open("#/saw")
         for _ in range(TICKS):
             tag = self.tick(app.page)
-            expect(app.page.locator(".saying p")).to_have_text(f"{tag} cut.")
+            expect(app.page.locator(".saying p")).to_have_text(f"{tag} cut.", timeout=PATIENCE)
             self.said = tag
             self.ticked |= {tick["of"] for tick in kept_job(app.page)["ticks"]}
             self.counted += 1
