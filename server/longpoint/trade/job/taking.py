@@ -37,7 +37,7 @@ class Sources:
             if tick["state"] == "spoiled":
                 self.spoiled[tick["of"]] = self.spoiled.get(tick["of"], 0) + 1
 
-    def title(self, own: str) -> str:
+    def called(self, own: str) -> str:
         """Return what pieces of an id are called; empty where nothing has that id."""
         if own in self.stocks:
             return str(self.stocks[own]["title"])
@@ -86,7 +86,7 @@ def taken(
     The value is None where something is wrong.
     """
     own = tie["pieces"]
-    title = sources.title(own)
+    title = sources.called(own)
     if not title:
         return None, "", "The pieces that this was filled with are not on the job."
     if not asked.takes:
