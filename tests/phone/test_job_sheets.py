@@ -143,6 +143,17 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     box(app, "A4").tap()
     expect(saw.locator(".jobband")).to_contain_text("2 of 4 cut")
 
+    # Stick by stick as planned: each holds what is cut from it, and no piece is left out.
+    app.page.get_by_label("By stick").check(force=True)
+    expect(saw.get_by_role("heading", name="Stick 2, 96")).to_be_visible()
+    held = [
+        [int(each) for each in stick.locator(".cutlength .unseen").all_inner_texts()]
+        for stick in saw.locator(".cutgroup").all()
+    ]
+    assert sorted(length for lengths in held for length in lengths) == [30, 30, 40, 40]
+    assert all(sum(lengths) < 96 for lengths in held)
+    app.page.get_by_label("By setting").check(force=True)
+
     # One is spoiled: it is cut again, and a third stick bought (40 + 40, 40 + 30, 30).
     row(app, "A4").locator("button.what").tap()
     app.page.get_by_role("button", name="Spoiled").tap()

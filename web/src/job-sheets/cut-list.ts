@@ -1,17 +1,16 @@
 /** The cut list: by stock, then by setting of the saw, longest first, each piece with its big tick. */
 import { html, nothing, type TemplateResult } from "lit";
 import { jobHash } from "../address/address";
-import type { JobReply } from "../contract/contract";
 import { lineFigure } from "../parts/length";
 import { ruleStrip } from "../parts/rule-strip";
 import { typeset } from "../text/typeset";
 import { capital } from "../text/words";
+import { settingsOf, sticksOf, type Cut, type Group } from "./cut-groups";
 import { count, type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
 import { withLength, withoutTick, withTick } from "./ticking";
 
-type Group = JobReply["saw"]["groups"][number];
-type Cut = Group["cuts"][number];
+type Order = "setting" | "stick";
 
 /** Returns what stands over the list. */
 export function cutGist({ reply, ticked }: SheetView): string {
@@ -21,8 +20,8 @@ export function cutGist({ reply, ticked }: SheetView): string {
 }
 
 /** Returns the list; with `isShort` what is cut already is left out. */
-export function cutList(view: SheetView, isShort: boolean): TemplateResult {
-  const { groups } = view.reply.saw;
+export function cutList(view: SheetView, order: Order, isShort: boolean): TemplateResult {
+  const groups = order === "stick" ? sticksOf(view.reply) : settingsOf(view.reply);
   if (groups.length === 0) {
     return html`<p class="card sheetsays">Nothing to cut yet: pieces come from the questions of the job.</p>`;
   }
@@ -36,12 +35,11 @@ export function cutList(view: SheetView, isShort: boolean): TemplateResult {
 const pieces = (groups: Group[]): number => groups.reduce((sum, { cuts }) => sum + cuts.length, 0);
 const isLeft = (cut: Cut, { ticked }: SheetView): boolean => !ticked.is(cut.of) || cut.stale !== null;
 
-function cutGroup(group: Group, view: SheetView): TemplateResult {
-  const title = `Saw ${group.setting}`;
-  return html`<section class="cutgroup" aria-label="${title}, ${group.title || "no stock named"}">
-    <h2>${typeset(title)} <span class="of">${typeset(group.title || "no stock named yet")}</span></h2>
+function cutGroup({ title, of, cuts }: Group, view: SheetView): TemplateResult {
+  return html`<section class="cutgroup" aria-label="${title}, ${of}">
+    <h2>${typeset(title)} <span class="of">${typeset(of)}</span></h2>
     <ul class="card ticklist">
-      ${group.cuts.map((cut) => cutRow(cut, view))}
+      ${cuts.map((cut) => cutRow(cut, view))}
     </ul>
   </section>`;
 }
@@ -65,11 +63,15 @@ function cutRow(cut: Cut, view: SheetView): TemplateResult {
     </button>
     <span class="cutlength">${lineFigure(cut.text)}</span>
     ${spoiled > 0
-      ? html`<p class="wide again">Spoiled ${spoiled === 1 ? "once" : `${spoiled} times`}: cut again</p>`
+      ? html`<p class="wide again">${typeset(spoiledWords(spoiled, cut.again))}</p>`
       : nothing}
     ${stale ? staleWords(cut, stale.by, stale.words, view) : nothing}
     ${isOpen ? details(cut, view) : nothing}
   </li>`;
+}
+
+function spoiledWords(spoiled: number, again: string): string {
+  return `Spoiled ${spoiled === 1 ? "once" : `${spoiled} times`}: cut again${again ? `. ${again}` : ""}`;
 }
 
 /** A piece that was cut to an older number: trimmed where it is long, cut anew where it is short. */

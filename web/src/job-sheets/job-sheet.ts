@@ -8,6 +8,7 @@ import { inWords } from "../job-file/taken";
 import { icon } from "../parts/icons";
 import { typeset } from "../text/typeset";
 import { buyGist, buyList } from "./buy-list";
+import { hasSticks } from "./cut-groups";
 import { cutGist, cutList } from "./cut-list";
 import { markGist, markList } from "./mark-list";
 import type { SheetView } from "./sheet-view";
@@ -27,6 +28,7 @@ export class JobSheet extends LitElement {
   @state() private open = "";
   /** Whether what is cut already is left out. */
   @state() private isShort = false;
+  @state() private order: "setting" | "stick" = "setting";
   private readonly prices = new Map<string, string>();
   private stop: () => void = () => undefined;
 
@@ -97,7 +99,18 @@ export class JobSheet extends LitElement {
     const says = warnings.map((words) => html`<p class="sheetsays quiet">${typeset(words)}</p>`);
     if (this.place === "yard") return html`${says} ${buyList(view)}`;
     if (this.place === "site") return markList(view);
-    return html`${this.shortener(view)} ${cutList(view, this.isShort)}`;
+    return html`${this.orders(view)} ${this.shortener(view)} ${cutList(view, this.order, this.isShort)}`;
+  }
+
+  /** Which order the pieces stand in, where sticks are planned. */
+  private orders({ reply }: SheetView): TemplateResult | typeof nothing {
+    if (!hasSticks(reply)) return nothing;
+    const order = (name: "setting" | "stick"): TemplateResult => html`<label class="option"
+      ><input type="radio" name="cutorder" .checked=${this.order === name} @change=${() => (this.order = name)} /><span
+        >By ${name}</span
+      ></label
+    >`;
+    return html`<div class="choices" role="group" aria-label="Order of the cuts">${order("setting")} ${order("stick")}</div>`;
   }
 
   /** A switch for a long list, once something is cut. */
