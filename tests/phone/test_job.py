@@ -245,7 +245,9 @@ def test_two_windows_on_one_job(app: App, other: App) -> None:
     app.page.goto(f"{app.address}/#/job")
     app.page.get_by_role("button", name="Delete Landing").tap()
     expect(other.page.get_by_role("heading", level=1)).to_have_text("Jobs")
-    app.page.get_by_role("status").get_by_role("button", name="Undo").tap()
+    app.page.reload()
+    app.page.locator("summary").filter(has_text="Deleted in the last 30 days").tap()
+    app.page.get_by_role("button", name="Landing").tap()
     app.page.get_by_role("link", name="Landing").tap()
     expect(item(app, "Wall frames")).to_be_visible()
 

@@ -11,6 +11,7 @@ import { takeIn } from "../job-file/doors";
 import { notedStanding, saidIn } from "../job/standing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
+import type { JsonObject } from "../store/json";
 import { listDocuments, storageFault } from "../store/store";
 import { typeset } from "../text/typeset";
 
@@ -20,6 +21,8 @@ export class JobsScreen extends LitElement {
   @property({ attribute: false }) scale!: Scale;
   /** The jobs, those worked on last first; null while they are read. */
   @state() private jobs: JobBody[] | null = null;
+  /** Those deleted, that can still be had back. */
+  @state() private gone: JobBody[] = [];
   private stopHearing: () => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
@@ -46,10 +49,10 @@ export class JobsScreen extends LitElement {
 
   private async read(): Promise<void> {
     try {
-      const records = await listDocuments("job");
+      const [records, deleted] = [await listDocuments("job"), await listDocuments("job", true)];
       const at = ({ listed }: (typeof records)[number]): number => listed?.[1] ?? 0;
-      const jobs = records.filter(({ body }) => isJob(body)).sort((one, other) => at(other) - at(one));
-      this.jobs = jobs.map(({ body }) => body as unknown as JobBody);
+      this.jobs = jobsIn(records.sort((one, other) => at(other) - at(one)));
+      this.gone = jobsIn(deleted);
     } catch (error) {
       this.jobs ??= [];
       storageFault(error);
@@ -80,7 +83,34 @@ export class JobsScreen extends LitElement {
               : nothing}
           </div>`
         : nothing}
+      ${this.gone.length > 0 ? this.deletedFold() : nothing}
     </div>`;
+  }
+
+  private deletedFold(): TemplateResult {
+    const named = ({ title }: JobBody): string => title || "Job without a name";
+    return html`<details class="fold">
+      <summary>
+        <span class="foldname">Deleted in the last 30 days</span>
+        <span class="gist">${this.gone.map(named).join(", ")}</span>
+      </summary>
+      <ul class="lines">
+        ${this.gone.map(
+          (job) => html`<li>
+            <button type="button" class="plain line" @click=${() => void this.back(job.id)}>
+              <span class="named"
+                ><span class="name">${typeset(named(job))}</span>
+                <span class="under-name">${typeset(`Have it back: ${saidIn(job)}`)}</span></span
+              >
+            </button>
+          </li>`,
+        )}
+      </ul>
+    </details>`;
+  }
+
+  private async back(id: string): Promise<void> {
+    await undeleteJob(id).then(() => this.read(), storageFault);
   }
 
   private card(body: JobBody): TemplateResult {
@@ -127,9 +157,13 @@ export class JobsScreen extends LitElement {
     try {
       await deleteJob(id);
       await this.read();
-      toast(`${name} deleted.`, "Undo", () => void undeleteJob(id).then(() => this.read(), storageFault));
+      toast(`${name} deleted.`, "Undo", () => void this.back(id));
     } catch (error) {
       storageFault(error);
     }
   }
+}
+
+function jobsIn(records: { body: JsonObject }[]): JobBody[] {
+  return records.filter(({ body }) => isJob(body)).map(({ body }) => body as unknown as JobBody);
 }
