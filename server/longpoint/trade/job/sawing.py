@@ -25,16 +25,18 @@ def cut_list(
     groups: list[dict[str, Any]] = []
     for stock in order:
         mine = [cut for cut in cuts if (cut.stock if cut.stock in stocks else "") == stock]
-        settings = sorted({setting_of(cut.piece) for cut in mine}, key=_square_first)
-        for setting in settings:
-            same = [cut for cut in mine if setting_of(cut.piece) == setting]
+        same: dict[str, list[Cut]] = {}
+        for cut in mine:
+            same.setdefault(setting_of(cut.piece), []).append(cut)
+        for setting in sorted(same, key=_square_first):
+            cut_from = stocks.get(stock, {})
             groups.append({
                 "stock": stock,
-                "title": stocks[stock]["title"] if stock else "",
+                "title": cut_from.get("title", ""),
                 "setting": setting,
                 "cuts": [
-                    _cut(cut, stocks.get(stock, {}), ticks, sizes, scale)
-                    for cut in _longest_first(same)
+                    _cut(cut, cut_from, ticks, sizes, scale)
+                    for cut in _longest_first(same[setting])
                 ],
             })  # fmt: skip
     return groups
