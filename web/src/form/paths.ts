@@ -122,3 +122,14 @@ export function nameOf(declaration: Declaration, path: string): string {
 export function idOf(path: string): string {
   return `field-${path.replaceAll(".", "-")}`;
 }
+
+/** Whether two values say the same. */
+export function isAlike(one: Raw | object, other: Raw | object): boolean {
+  return one === other || (typeof one === "object" && JSON.stringify(one) === JSON.stringify(other));
+}
+
+/** Returns the text of a value that the core has not spoken of yet. */
+export function textOf(value: Raw): string {
+  if (value === null || typeof value === "boolean" || Array.isArray(value)) return "";
+  return typeof value === "object" ? value.text : String(value);
+}

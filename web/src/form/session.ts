@@ -11,7 +11,7 @@ import type {
 import type { AskedForm, Core } from "../engine/core";
 import { ownInputs } from "../store/lists";
 import type { KeptForm } from "../store/store";
-import { fieldAt, rowsAt, valueAt, withValue } from "./paths";
+import { fieldAt, isAlike, rowsAt, textOf, valueAt, withValue } from "./paths";
 import { shareStructure } from "./structural-sharing";
 
 export type Standing =
@@ -85,7 +85,7 @@ export class Session {
 
   /** Takes other numbers from the questions of its job. */
   carry(carried: CarriedNumber[]): void {
-    if (same(carried, this.carried)) return;
+    if (isAlike(carried, this.carried)) return;
     this.carried = carried;
     this.ask();
   }
@@ -103,7 +103,7 @@ export class Session {
   /** Returns what stands in the field at `path`: as the core says it, or as just typed. */
   shown(path: string): string {
     const value = valueAt(this.inputs, path);
-    const isSaid = this.saidOf !== null && same(value, valueAt(this.saidOf, path));
+    const isSaid = this.saidOf !== null && isAlike(value, valueAt(this.saidOf, path));
     if (isSaid || typeof value === "boolean") return this.field(path)?.shown ?? "";
     return textOf(value);
   }
@@ -293,14 +293,4 @@ export class Session {
     this.arrived();
     this.changed();
   }
-}
-
-function same(one: Raw | object, other: Raw | object): boolean {
-  return one === other || (typeof one === "object" && JSON.stringify(one) === JSON.stringify(other));
-}
-
-/** The text of a value that the core has not spoken of yet. */
-function textOf(value: Raw): string {
-  if (value === null || typeof value === "boolean" || Array.isArray(value)) return "";
-  return typeof value === "object" ? value.text : String(value);
 }
