@@ -69,7 +69,7 @@ function buyLine(line: Line, view: SheetView): TemplateResult {
 /** Which piece comes out of which stick or sheet. */
 function plan({ layout }: Line): TemplateResult {
   return html`<details class="fold wide">
-    <summary><span class="foldname">How they come out of it</span></summary>
+    <summary><span class="foldname">The plan</span></summary>
     ${layout.map(tableFold)}
   </details>`;
 }
