@@ -1,5 +1,5 @@
 /** Ticks of a job as they stand in its document: the last one of each piece, mark or line counts. */
-import type { JobBody, Tick } from "../job/document";
+import { newId, type JobBody, type Tick } from "../job/document";
 
 export type State = "cut" | "spoiled" | "bought" | "marked" | "done";
 
@@ -34,27 +34,34 @@ export class Ticked {
 
 const now = (): string => new Date().toISOString();
 
-/** Returns the job with one more tick; `length` is what a piece is cut to. */
+/** Ticks that came without an id get one by their place, the same in every window. */
+const named = (ticks: readonly Tick[]): Tick[] => ticks.map((tick, at) => ({ id: `tick ${at}`, ...tick }));
+
+/**
+ * Returns the job with one more tick; `length` is what a piece is cut to.
+ *
+ * Each has an id of its own, by which what was ticked in two windows at once is joined.
+ */
 export function withTick(body: JobBody, of: string, state: State, length?: number): JobBody {
   const was = length === undefined ? {} : { was: { length } };
-  return { ...body, ticks: [...(body.ticks ?? []), { of, state, at: now(), ...was }] };
+  return { ...body, ticks: [...named(body.ticks ?? []), { id: newId(), of, state, at: now(), ...was }] };
 }
 
-/** Returns the job without the last tick of `of`: what stood before it counts again. */
+/** Returns the job with `of` not ticked; what was spoiled under it stays. */
 export function withoutTick(body: JobBody, of: string): JobBody {
-  const ticks = body.ticks ?? [];
-  const at = ticks.map((tick) => tick.of).lastIndexOf(of);
-  return { ...body, ticks: ticks.filter((_, each) => each !== at) };
+  const ticks = named(body.ticks ?? []);
+  const spoiled = ticks.map((tick) => tick.of === of && tick.state === "spoiled").lastIndexOf(true);
+  return { ...body, ticks: ticks.filter((tick, at) => tick.of !== of || at <= spoiled) };
 }
 
-/** Returns the job with a piece cut to today's length: its last tick says so now. */
+/** Returns the job with a piece cut to today's length: its tick says so now. */
 export function withLength(body: JobBody, of: string, length: number): JobBody {
   return withTick(withoutTick(body, of), of, "cut", length);
 }
 
 /** Returns the job with what was paid for a line that is bought. */
 export function withPaid(body: JobBody, of: string, paid: number | null): JobBody {
-  const ticks = body.ticks ?? [];
+  const ticks = named(body.ticks ?? []);
   const at = ticks.map((tick) => tick.of).lastIndexOf(of);
   return { ...body, ticks: ticks.map((tick, each) => (each === at ? { ...tick, paid } : tick)) };
 }

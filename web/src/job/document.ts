@@ -94,6 +94,7 @@ export interface Thing {
 }
 
 export interface Tick {
+  id?: string;
   of: string;
   state: string;
   at?: string;

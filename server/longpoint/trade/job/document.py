@@ -113,6 +113,7 @@ THING = Thing(
 )
 TICK = Thing(
     [
+        ("id", _ID),
         ("of", Words(200, least=1)),
         ("state", OneOf(*STATES)),
         ("at", _WHEN),
