@@ -125,6 +125,10 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     expect(yard.get_by_role("alert")).to_contain_text("“twenty” is no price")
     expect(paid).to_have_value("twenty")
     paid.fill("$20.5")
+    # What is still offered to undo is not what would be undone now.
+    undo(app)
+    said(app, "Something was changed after that")
+    expect_ticked(app, "primed pine")
     expect(yard.get_by_role("alert")).to_have_count(0)
     expect(yard.locator(".totals")).to_contain_text("$20.50")
     expect(yard.locator(".totals")).to_contain_text("$26.80")

@@ -51,6 +51,8 @@ export class Job {
   private stopHearing: () => void = () => undefined;
   private readonly listeners = new Set<Listener>();
   private newest = 0;
+  /** Counts the changes made here. */
+  private made = 0;
   private openings = 0;
   private waiting: ((isGone: boolean) => void)[] = [];
 
@@ -140,6 +142,7 @@ export class Job {
     if (!document) return false;
     const body = edit(this.body) as unknown as JsonObject;
     const isKept = document.change(body, document.units, words);
+    if (isKept) this.made += 1;
     if (isKept) this.work();
     this.tell();
     return isKept;
@@ -167,7 +170,14 @@ export class Job {
   changeWithUndo(edit: (body: JobBody) => JobBody, words: string): void {
     const { id, document } = this;
     if (!document || !this.change(edit, words)) return;
-    const say = (): void => toast(`${words}.`, "Undo", () => this.id === id && this.undo());
+    const { made } = this;
+    const undo = (): void => {
+      if (this.id !== id) return;
+      // Words that still stand there must not take back what was done after them.
+      if (this.made === made) this.undo();
+      else toast("Something was changed after that: undo it step by step on the job's own screen.");
+    };
+    const say = (): void => toast(`${words}.`, "Undo", undo);
     void document.allWritten().then((isWritten) => isWritten && say());
   }
 
