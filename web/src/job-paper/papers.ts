@@ -31,13 +31,16 @@ type Made = [title: string, inside: TemplateResult];
 
 function jobSheet({ body, reply }: Printed): Made {
   const items = reply.items.map((item, at) => {
-    const { count = 1, note = "" } = body.items[at] ?? {};
+    const { count = 1, note = "", photos = [] } = body.items[at] ?? {};
+    const shown = photos.map(({ words }, number) => words || `photo ${number + 1}`);
     const rows = item.entries.map((entry): Cells => [
       entry.letter, set(entry.title), set(entry.verdict || (entry.errors[0]?.message ?? "Not answered yet")),
     ]);
     return html`<section>
       <h2>${item.title}${count > 1 ? ` × ${count}` : ""}</h2>
-      ${note ? html`<p>${note}</p>` : nothing} ${table(["", "Question", "Answer"], rows)}
+      ${note ? html`<p>${note}</p>` : nothing}
+      ${shown.length > 0 ? html`<p>On the phone: ${shown.join(", ")}</p>` : nothing}
+      ${table(["", "Question", "Answer"], rows)}
     </section>`;
   });
   const note = body.customer?.note ?? "";

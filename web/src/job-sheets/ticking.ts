@@ -32,7 +32,9 @@ export class Ticked {
   }
 }
 
-const now = (): string => new Date().toISOString();
+/** To the second, and an id of 48 bits: a job with all its ticks is to fit into a code. */
+const now = (): string => `${new Date().toISOString().slice(0, 19)}Z`;
+const tickId = (): string => newId().replaceAll("-", "").slice(0, 12);
 
 /** Ticks that came without an id get one by their place, the same in every window. */
 const named = (ticks: readonly Tick[]): Tick[] => ticks.map((tick, at) => ({ id: `tick ${at}`, ...tick }));
@@ -44,7 +46,7 @@ const named = (ticks: readonly Tick[]): Tick[] => ticks.map((tick, at) => ({ id:
  */
 export function withTick(body: JobBody, of: string, state: State, length?: number): JobBody {
   const was = length === undefined ? {} : { was: { length } };
-  return { ...body, ticks: [...named(body.ticks ?? []), { id: newId(), of, state, at: now(), ...was }] };
+  return { ...body, ticks: [...named(body.ticks ?? []), { id: tickId(), of, state, at: now(), ...was }] };
 }
 
 /** Returns the job with `of` not ticked; what was spoiled under it stays. */
