@@ -79,8 +79,9 @@ export class Core {
   }
 
   /** Ask what a job comes to; it is worked out one question at each call. */
-  async job(job: object, scale: Scale): Promise<JobSaid> {
-    return this.#ask({ do: "job", job, ...scale }, ["job"]);
+  /** Work a job out; `offcuts` are the rows of the shop's own list. */
+  async job(job: object, scale: Scale, offcuts: object[]): Promise<JobSaid> {
+    return this.#ask({ do: "job", job, offcuts, ...scale }, ["job"]);
   }
 
   /** Ask whether a document is a job; each fault has its place. */

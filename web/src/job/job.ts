@@ -9,8 +9,9 @@ import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
 import { deleteDocument, listTitles, openDocument, undeleteDocument, type DocumentHandle } from "../store/store";
-import { EntryForm } from "./entry-form";
 import { blankJob, entryOf, isJob, newId, SCHEMA, type JobBody } from "./document";
+import { EntryForm } from "./entry-form";
+import { shopOffcuts } from "./shop";
 
 const KIND = "job";
 /** Milliseconds of quiet after a change before it is worked out. */
@@ -228,8 +229,9 @@ export class Job {
   }
 
   private async stepped(id: number): Promise<void> {
+    const offcuts = (await shopOffcuts())?.rows ?? [];
     const body = this.body as unknown as JsonObject;
-    let said = id === this.newest ? await this.core.job(body, this.scale) : null;
+    let said = id === this.newest ? await this.core.job(body, this.scale, offcuts) : null;
     while (said && id === this.newest) {
       if (!said.ok) return this.end({ faults: said.errors });
       const { job, work } = said;

@@ -6,10 +6,13 @@ import type { Core } from "../engine/core";
 import type { Stock } from "../job/document";
 import type { Job } from "../job/job";
 import { changeRow, changeStock, deleteStock, rowsOf, SOLD, type StockList, type StockRow } from "../job/stock-edits";
+import { offcutWords, shopOffcuts, type ShopOffcuts } from "../job/shop";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
 import { textField } from "../parts/text-field";
+import { toast } from "../parts/toast";
+import { typeset } from "../text/typeset";
 
 type SizeName = "thickness" | "width" | "kerf" | "trim" | "extra_length" | "extra_width";
 
@@ -35,10 +38,32 @@ export class StockSheet extends LitElement {
   @property({ attribute: false }) close: () => void = () => undefined;
   /** Why a size can't be read, by the size's name. */
   @state() private messages: { [name: string]: string } = {};
+  @state() private shop: ShopOffcuts | null = null;
   private asked = "";
+  private stopHearing: () => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // What the shop's offcuts are good for comes with the job's reply.
+    const stopJob = this.job.onChange(() => this.requestUpdate());
+    let stopShop = (): void => undefined;
+    this.stopHearing = () => {
+      stopJob();
+      stopShop();
+    };
+    void shopOffcuts().then((shop) => {
+      this.shop = shop;
+      if (shop && this.isConnected) stopShop = shop.onChange(() => this.job.work());
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stopHearing();
   }
 
   protected override updated(): void {
@@ -81,7 +106,7 @@ export class StockSheet extends LitElement {
           : nothing}
         ${sold === "stick" ? this.rows("lengths", "Lengths sold", "a length") : nothing}
         ${sold === "sheet" ? this.rows("sheets", "Sheets sold", "a sheet size") : nothing}
-        ${sold in SIZES ? this.rows("on_hand", "On hand, used first", "what is on hand") : nothing}
+        ${sold in SIZES ? this.rows("on_hand", "On hand, used first", "what is on hand") : nothing} ${this.offered()}
         <div class="actions"><button type="button" @click=${remove}>Delete this stock</button></div>
         <button type="button" class="primary" @click=${end}>Done</button>`,
       this.close,
@@ -131,6 +156,31 @@ export class StockSheet extends LitElement {
     </fieldset>`;
   }
 
+  /** What finished jobs left in the shop that a piece comes out of. */
+  private offered(): TemplateResult | typeof nothing {
+    const line = this.job.reply?.yard.lines.find((each) => each.stock === this.stock.id);
+    const rows = (line?.offered ?? []).filter((at) => this.shop?.rows[at]);
+    if (!this.shop || rows.length === 0) return nothing;
+    return html`<section class="block" aria-label="Offcuts in the shop">
+      <h2>Offcuts in the shop</h2>
+      ${rows.map((at) => {
+        const words = offcutWords(this.shop!.rows[at]!);
+        return html`<button type="button" class="takeoffcut" @click=${() => this.take(at)}>${typeset(`Take ${words}`)}</button>`;
+      })}
+    </section>`;
+  }
+
+  private take(at: number): void {
+    const taken = this.shop!.take(at);
+    changeRow(this.job, this.stock, "on_hand", rowsOf(this.stock, "on_hand").length, taken);
+  }
+
+  private keep(row: StockRow, at: number): void {
+    this.shop!.keep(this.stock, row, this.job.body.title, this.job.body.units ?? "in");
+    changeRow(this.job, this.stock, "on_hand", at, null);
+    toast("It is on the shop's own list now: jobs that can use it offer it.");
+  }
+
   private row(list: StockList, row: StockRow, at: number): TemplateResult {
     const { stock, job } = this;
     const put = (part: StockRow): void => changeRow(job, this.stock, list, at, part);
@@ -151,6 +201,9 @@ export class StockSheet extends LitElement {
       >
         ${icon("close")}
       </button>
+      ${list === "on_hand" && this.shop && row.length
+        ? html`<button type="button" class="keepforshop" @click=${() => this.keep(row, at)}>Keep for the shop</button>`
+        : nothing}
     </div>`;
   }
 }

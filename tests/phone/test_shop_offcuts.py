@@ -1,0 +1,41 @@
+"""What a job leaves goes on the shop's own list, and the next job that can use it is offered it.
+
+Of the demo's base, 120, 96, 96, 42 3/8 and 40, a stick of 60 holds one of the last two.
+"""
+
+import re
+
+from playwright.sync_api import Locator, expect
+
+from tests.phone.app import App
+
+
+def base_of_the_demo(app: App) -> Locator:
+    """Open the sheet of the demo's base, from the job's stock."""
+    app.page.get_by_role("button", name=re.compile("^Base")).tap()
+    dialog = app.page.get_by_role("dialog")
+    expect(dialog.get_by_label("Name of the stock")).to_have_value("Base")
+    return dialog
+
+
+def test_an_offcut_goes_to_the_shop_and_back_on_a_job(app: App) -> None:
+    app.open("#/job")
+    app.page.get_by_role("button", name="Open the demo job").tap()
+    app.page.get_by_role("link", name="Stock").tap()
+    dialog = base_of_the_demo(app)
+    dialog.get_by_role("button", name="Add what is on hand").tap()
+    row = dialog.get_by_role("group", name="On hand 1")
+    row.get_by_label("Length", exact=True).fill("60")
+    row.get_by_label("Where it stands").fill("rack, left")
+    row.get_by_role("button", name="Keep for the shop").tap()
+    expect(row).to_have_count(0)
+
+    # It is on the list of the shop, after a restart too, and the job offers it.
+    offer = dialog.get_by_role("button", name="Take 1 of 60")
+    expect(offer).to_contain_text("rack, left")
+    app.page.reload()
+    dialog = base_of_the_demo(app)
+    dialog.get_by_role("button", name="Take 1 of 60").tap()
+    expect(row.get_by_label("Where it stands")).to_have_value("rack, left")
+    expect(dialog.get_by_role("button", name="Take 1 of 60")).to_have_count(0)
+    expect(row.get_by_text("can't be read")).to_have_count(0)

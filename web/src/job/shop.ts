@@ -1,0 +1,79 @@
+/** The shop's own list: what finished jobs left, with where it stands. One list for all jobs. */
+import type { Raw, RawRow, Units } from "../contract/contract";
+import { readRows } from "../store/form-body";
+import type { JsonObject } from "../store/json";
+import { openDocument, storageFault, type DocumentHandle } from "../store/store";
+import type { OnHand, Stock } from "./document";
+
+const NAME = "offcuts";
+/** Sizes on the list carry their marks, so that jobs in inches and in millimeters share it. */
+const UNITS: Units = "in";
+
+export class ShopOffcuts {
+  private readonly listeners = new Set<() => void>();
+
+  private constructor(private readonly list: DocumentHandle) {
+    list.onChange(() => this.tell());
+  }
+
+  static async open(): Promise<ShopOffcuts> {
+    return new ShopOffcuts(await openDocument("list", NAME, { units: UNITS, body: { rows: [], typed_in: UNITS } }));
+  }
+
+  get rows(): RawRow[] {
+    return readRows(this.list.body);
+  }
+
+  /** Calls `listener` when the list changes, here or in another page; returns how to stop that. */
+  onChange(listener: () => void): () => void {
+    this.listeners.add(listener);
+    return () => void this.listeners.delete(listener);
+  }
+
+  /** Puts what is left of a stock on the list. */
+  keep(stock: Stock, { length, width, count, where }: OnHand, job: string, units: Units): void {
+    const row = { title: stock.title, sold: stock.sold, length: marked(length, units), width: marked(width, units), count, where, job };
+    const says = Object.entries(row).filter(([, value]) => value !== undefined && value !== null && value !== "");
+    this.write([...this.rows, Object.fromEntries(says) as RawRow], "Offcut kept");
+  }
+
+  /** Takes a row off the list and returns it as what is on hand for a job. */
+  take(at: number): OnHand {
+    const { length, width, count, where } = this.rows[at] ?? {};
+    this.write(this.rows.filter((_, place) => place !== at), "Offcut taken");
+    const said = { length, width, count, where: typeof where === "string" ? where : undefined };
+    return Object.fromEntries(Object.entries(said).filter(([, value]) => value !== undefined)) as OnHand;
+  }
+
+  private write(rows: RawRow[], words: string): void {
+    this.list.change({ ...this.list.body, rows } as unknown as JsonObject, UNITS, words);
+    this.tell();
+  }
+
+  private tell(): void {
+    for (const listener of [...this.listeners]) listener();
+  }
+}
+
+function marked(size: Raw | undefined, units: Units): Raw | undefined {
+  if (typeof size !== "string" || !/^[\d\s/.-]+$/.test(size)) return size;
+  return units === "in" ? `${size}"` : `${size} mm`;
+}
+
+/** Returns a row of the list in words: how many, how large, where. */
+export function offcutWords({ length, width, count, where }: RawRow): string {
+  const size = [length, width].filter(Boolean).join(" x ");
+  return `${String(count ?? 1)} of ${size}${where ? `, ${String(where)}` : ""}`;
+}
+
+let shop: Promise<ShopOffcuts> | null = null;
+
+/** Returns the list; null where the storage can't be read. */
+export async function shopOffcuts(): Promise<ShopOffcuts | null> {
+  shop ??= ShopOffcuts.open();
+  return shop.catch((error: unknown) => {
+    shop = null;
+    storageFault(error);
+    return null;
+  });
+}
