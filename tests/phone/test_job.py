@@ -27,6 +27,14 @@ from tests.phone.job_screens import (
 )  # fmt: skip
 from tests.phone.storage import kept_documents, put_documents
 
+PASTE = """
+(field, text) => {
+  const clipboardData = new DataTransfer();
+  clipboardData.setData("text", text);
+  const how = { clipboardData, bubbles: true, cancelable: true };
+  field.dispatchEvent(new ClipboardEvent("paste", how));
+}
+"""
 MARKUP = "<img src=x onerror='window.ran = 1'><b>bold</b>"
 
 
@@ -94,6 +102,9 @@ def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, add
     open_item(app, "Cupboard doors, inset")
     page.get_by_role("button", name="One more").tap()
     page.get_by_label("Note").fill("Scribe to the stone wall")
+    page.get_by_label("Note").evaluate(PASTE, "x" * 1_000_000)
+    expect(page.get_by_role("status").filter(has_text="nothing was pasted")).to_be_visible()
+    expect(page.get_by_label("Note")).to_have_value("Scribe to the stone wall")
     photographed(page)
     page.get_by_role("button", name="The same again").tap()
     again = "Cupboard doors, inset, the same again"

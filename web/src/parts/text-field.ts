@@ -1,6 +1,7 @@
 /** A line of text typed on the phone's own keyboard, and a count with its two buttons. */
 import { html, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { toast } from "./toast";
 
 export interface TextField {
   label: string;
@@ -15,10 +16,11 @@ export interface TextField {
 
 export function textField({ label, value, most = 120, isLong, inputmode = "text", put }: TextField): TemplateResult {
   const hear = (event: Event): void => put((event.target as HTMLInputElement).value);
+  const paste = (event: ClipboardEvent): void => refuseTooMuch(event, most);
   return html`<label class="textfield"
     ><span class="label">${label}</span>
     ${isLong
-      ? html`<textarea rows="3" maxlength=${most} .value=${live(value)} @input=${hear}></textarea>`
+      ? html`<textarea rows="3" maxlength=${most} .value=${live(value)} @input=${hear} @paste=${paste}></textarea>`
       : html`<input
           type="text"
           inputmode=${inputmode}
@@ -26,8 +28,19 @@ export function textField({ label, value, most = 120, isLong, inputmode = "text"
           maxlength=${most}
           .value=${live(value)}
           @input=${hear}
+          @paste=${paste}
         />`}
   </label>`;
+}
+
+/** A field would cut what is pasted at its length without a word: it is left where it came from. */
+function refuseTooMuch(event: ClipboardEvent, most: number): void {
+  const field = event.target as HTMLInputElement;
+  const length = field.value.length + (event.clipboardData?.getData("text").length ?? 0);
+  if (length <= most) return;
+  event.preventDefault();
+  const [all, room] = [length, most].map((count) => count.toLocaleString("en-US"));
+  toast(`With this it would be ${all} characters, and there is room for ${room}: nothing was pasted.`);
 }
 
 /** Returns a whole number with a button for one less and one for one more. */

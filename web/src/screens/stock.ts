@@ -6,14 +6,16 @@ import { layerClosed, layerOpened } from "../address/layers";
 import type { RawRow, Scale, Units } from "../contract/contract";
 import { toolNamed } from "../engine/catalog";
 import type { Core } from "../engine/core";
-import { entriesOf, type Entry, type Stock, type Thing } from "../job/document";
+import { entriesOf, type Entry, type Sold, type Stock, type Thing } from "../job/document";
 import { setStock } from "../job/edits";
 import type { Job } from "../job/job";
+import { offcutWords, shopOffcuts, type ShopOffcuts } from "../job/shop";
 import { addStock, addThing, changeThing, deleteThing, SOLD, stockOfRow } from "../job/stock-edits";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
 import { textField } from "../parts/text-field";
+import { toast } from "../parts/toast";
 import { isUnits } from "../store/check";
 import { readRows } from "../store/form-body";
 import { openDocument, storageFault } from "../store/store";
@@ -33,6 +35,7 @@ export class StockScreen extends LitElement {
   /** What is open: the id of a stock, or the choice of one to add. */
   @state() private open = "";
   @state() private yard: { rows: RawRow[]; units: Units } = { rows: [], units: "in" };
+  @state() private shop: ShopOffcuts | null = null;
   private stopHearing: () => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
@@ -41,8 +44,17 @@ export class StockScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.stopHearing = this.job.onChange(() => this.requestUpdate());
+    const stopJob = this.job.onChange(() => this.requestUpdate());
+    let stopShop = (): void => undefined;
+    this.stopHearing = () => {
+      stopJob();
+      stopShop();
+    };
     this.readYard().catch(storageFault);
+    void shopOffcuts().then((shop) => {
+      this.shop = shop;
+      if (shop && this.isConnected) stopShop = shop.onChange(() => this.requestUpdate());
+    });
   }
 
   override disconnectedCallback(): void {
@@ -86,6 +98,7 @@ export class StockScreen extends LitElement {
           ${repeat(things, ({ id }) => id, (thing) => this.thing(thing))}
           <button type="button" @click=${() => addThing(this.job)}>${icon("add")} Hinges, pulls, screws …</button>
         </section>
+        ${this.inShop()}
       </div>
       ${this.openSheet(stock)}`;
   }
@@ -145,6 +158,25 @@ export class StockScreen extends LitElement {
     </div>`;
   }
 
+  /** The shop's own list: what finished jobs left. */
+  private inShop(): TemplateResult | typeof nothing {
+    const { shop } = this;
+    if (!shop || shop.rows.length === 0) return nothing;
+    return html`<details class="fold">
+      <summary>
+        <span class="foldname">Offcuts in the shop</span> <span class="gist">${shop.rows.map(({ title }) => title).join(", ")}</span>
+      </summary>
+      <ul class="offcuts">
+        ${shop.rows.map(
+          (row, at) => html`<li>
+            <span>${typeset(`${String(row["title"])}: ${offcutWords(row)}`)}</span>
+            <button type="button" @click=${() => gone(shop, row, at)}>Gone</button>
+          </li>`,
+        )}
+      </ul>
+    </details>`;
+  }
+
   private openSheet(stock: Stock[]): TemplateResult | typeof nothing {
     const close = (): void => void (this.open = "");
     if (this.open === "add") return this.adding(close);
@@ -189,6 +221,14 @@ export class StockScreen extends LitElement {
       close,
     );
   }
+}
+
+/** Takes a row off the shop's list, and offers it back. */
+function gone(shop: ShopOffcuts, row: RawRow, at: number): void {
+  const taken = shop.take(at);
+  const stock = { id: "", title: String(row["title"]), sold: row["sold"] as Sold };
+  const putBack = (): void => shop.keep(stock, taken, String(row["job"] ?? ""), "in");
+  toast(`${stock.title} taken off the list.`, "Undo", putBack);
 }
 
 /** Returns the choice of what pieces are cut from. */
