@@ -37,8 +37,10 @@ def close_view(bores: "Bores", plate: "float | None", scale: Scale) -> Drawing:
     view.dimension((-bores.near, -half), (0, -half), fine.length(bores.near))
     across = (-bores.near - sheet.cross / 2, half), (-bores.near + sheet.cross / 2, half)
     view.dimension(across[0], across[1], fine.length(sheet.cross), -1)
-    view.text((left + 0.1, -0.6), scale.length(bores.up) + " up", anchor="start")
-    view.text((GAP + JAMB - 0.1, -0.6), scale.length(bores.place.latch) + " up", anchor="end")
+    # Above the bore: on a small screen the words are wider than the wood beside it.
+    over = -(sheet.cross / 2 + half) / 2
+    view.text((left + 0.1, over), scale.length(bores.up) + " up", anchor="start")
+    view.text((GAP + JAMB - 0.1, over), scale.length(bores.place.latch) + " up", anchor="end")
     return view
 
 
