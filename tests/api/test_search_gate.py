@@ -13,6 +13,8 @@ from werkzeug.serving import make_server
 
 from longpoint.api import jobs, search_gate
 from longpoint.app import create_app
+from longpoint.trade.job import working
+from longpoint.trade.job.memory import Memory
 from tests.trade.cutting.published import T60_00, listed
 
 # Falkenauer's triplets (published): far too many ways for a first glance.
@@ -32,7 +34,12 @@ JOB: dict[str, Any] = {
             "id": "item-1",
             "title": "Rails",
             "entries": [
-                {"id": f"entry-{at}", "letter": letter, "tool": "stick-plan", "inputs": LONG}
+                {
+                    "id": f"entry-{at}",
+                    "letter": letter,
+                    "tool": "stick-plan",
+                    "inputs": LONG | {"keep": 10 + at},
+                }
                 for at, letter in enumerate("ABCDEFGH")
             ],
         }
@@ -126,6 +133,8 @@ def test_one_searches_others_come_back_and_all_else_is_answered(server: Server) 
 def test_a_long_job_takes_the_place_too(server: Server, monkeypatch: pytest.MonkeyPatch) -> None:
     first = server.begin("tools/stick-plan", LONG)
     assert server.ask("jobs", JOB).status == 200
+    # What is remembered takes no steps; this job is to be a new one.
+    monkeypatch.setattr(working, "_memory", Memory(600))
     monkeypatch.setattr(jobs, "FREE", len(JOB["items"][0]["entries"]) - 2)
     assert server.ask("jobs", JOB).status == 503
     server.may_go_on.set()

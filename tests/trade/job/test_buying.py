@@ -1,8 +1,13 @@
 """What to buy, after what is on hand. Expected numbers are hand work, beside their check."""
 
+from itertools import zip_longest
 from typing import Any
 
 import pytest
+
+from longpoint.trade.job.sheets import job_replies
+from longpoint.trade.lengths import Scale
+from tests.trade.cutting.published import T60_00, listed
 
 from .asking import blank, worked
 
@@ -139,3 +144,24 @@ def test_the_shop_s_offcuts_are_offered_where_a_piece_comes_out_of_them() -> Non
     ]  # fmt: skip
     got = line(job({"sold": "stick", "lengths": [{"length": 96}]}), offcuts=offcuts)
     assert got["offered"] == [0]
+
+
+def test_two_who_look_for_one_plan_at_once_take_turns() -> None:
+    """Falkenauer's t60_00, 20 sticks (see `published`), asked for twice, step by step in turn."""
+    walls = [{"length": piece} for piece in listed(T60_00)]
+    document = blank(
+        items=[{"id": "i", "title": "Walls", "entries": [
+            {"id": f"e{at}", "letter": "AB"[at], "tool": "trim-run", "stock": {"all": "s"},
+             "inputs": {"walls": walls[30 * at : 30 * at + 30], "trim_thickness": "1/2"}}
+            for at in range(2)
+        ]}],
+        stock=[{"id": "s", "title": "Trim", "sold": "stick", "lengths": [{"length": 1000}],
+                "kerf": "0"}],
+    )  # fmt: skip
+    both = [job_replies(document, Scale("in", 16)) for _ in range(2)]
+    last: list[Any] = [{}, {}]
+    for replies in zip_longest(*both):
+        last = [reply or before for reply, before in zip(replies, last, strict=True)]
+    for reply in last:
+        (bought,) = reply["yard"]["lines"]
+        assert (bought["amount"], bought["proved"], reply["progress"]) == (20, True, 1)

@@ -67,23 +67,28 @@ def _is_same(each: "dict[str, Any]", stock: "dict[str, Any]") -> bool:
 
 def buy_lines(
     shop: Shop, cuts: "list[Cut]", ticks: Ticks, scale: Scale
-) -> "Iterator[list[dict[str, Any]] | None]":
-    """Give the whole buy list, ever better; None stands for a search that goes on.
+) -> "Iterator[tuple[list[dict[str, Any]], bool] | None]":
+    """Give the whole buy list, ever better, and whether it is the last; None while looking on.
 
-    The first has a quick plan of every stock, so that the list is there soon.
+    The first has a quick plan of every stock, so that the list is there soon; it is the last where
+    all were planned before.
     """
     searches = [_Search(stock, shop, cuts, ticks, scale) for stock in shop.stocks]
     for search in searches:
         while not search.line and not search.is_over:
             if not search.is_better():
                 yield None
+        # Only another look tells whether there is more to find.
+        search.is_better()
     things = [_ticked(_thing(thing, shop), thing["id"], ticks) for thing in shop.things]
-    yield [search.line for search in searches] + things
-    for search in searches:
+    left = [search for search in searches if not search.is_over]
+    yield [search.line for search in searches] + things, not left
+    for search in left:
         while not search.is_over:
             is_news = search.is_better()
-            yield [each.line for each in searches] + things if is_news else None
-    yield [search.line for search in searches] + things
+            yield ([each.line for each in searches] + things, False) if is_news else None
+    if left:
+        yield [search.line for search in searches] + things, True
 
 
 class _Search:

@@ -120,35 +120,48 @@ def _plans(
     key = key_of([slug, inputs, scale.units, scale.step])
     plan = _memory.get(key) or _Plan(slug, inputs, scale, word)
     _keep(key, plan)
+    seen: dict[str, Any] = {}
     if plan.last:
-        yield plan.last
+        seen = plan.last
+        yield seen
     while not plan.is_over:
-        yield plan.better()
+        plan.look_on()
+        news = plan.last if plan.last is not seen else None
+        seen = plan.last
+        yield news
 
 
 class _Plan:
     """A plan as good as it was found so far; looking on goes on where it stopped.
 
-    A job is worked out anew at every change, and most of its stocks have not changed.
+    A job is worked out anew at every change, and most of its stocks have not changed. On a server
+    two requests may look for one plan at once: then they take turns.
     """
 
     def __init__(self, slug: str, inputs: "dict[str, Any]", scale: Scale, word: str) -> None:
         self.last: dict[str, Any] = {}
         self.search: Iterator[dict[str, Any] | None] | None = _searched(slug, inputs, scale, word)
+        self.turns = [True]
 
     @property
     def is_over(self) -> bool:
         return self.search is None
 
-    def better(self) -> "dict[str, Any] | None":
-        """Look on for a moment; return the plan where it is a better one now."""
-        news = None
+    def look_on(self) -> None:
+        """Look on for a moment, unless somebody else is at it."""
         try:
-            news = next(self.search) if self.search is not None else None
+            # Taking from a list is one step, whoever else takes from it.
+            turn = self.turns.pop()
+        except IndexError:
+            return
+        try:
+            if self.search is not None:
+                found = next(self.search)
+                self.last = found or self.last
         except StopIteration:
             self.search = None
-        self.last = news or self.last
-        return news
+        finally:
+            self.turns.append(turn)
 
 
 def _keep(key: str, plan: _Plan) -> None:

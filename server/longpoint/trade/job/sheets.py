@@ -51,15 +51,13 @@ def job_replies(
     }
     yield {"progress": 0.7}
     shop = Shop(job, done, checked_offcuts(offcuts))
-    lines: list[dict[str, Any]] = []
     for better in buy_lines(shop, cuts, ticks, scale):
         if better is None:
             # Nothing new is said while a search goes on: a long job takes long to say.
             yield {"progress": 0.75}
             continue
-        lines = better
-        yield dict(reply, yard=_yard(job, lines, scale), progress=0.75)
-    yield dict(reply, yard=_yard(job, lines, scale), progress=1.0)
+        lines, is_last = better
+        yield dict(reply, yard=_yard(job, lines, scale), progress=1.0 if is_last else 0.75)
 
 
 def _item(item: "dict[str, Any]", done: "dict[str, Done]", scale: Scale) -> "dict[str, Any]":
