@@ -188,6 +188,12 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
 def test_nothing_is_cut_off_too_small_or_faint(app: App) -> None:
     """The three sheets and what opens from the job, on phones 390 and 320 wide, light and dark."""
     begin(app, job(ticks=[{"of": "e1/2#1", "state": "cut", "was": {"length": 39}}]))
+    # A stick of 60 that an earlier job left holds a piece of 40.
+    left = {"title": PINE["title"], "sold": "stick", "length": '60"', "count": 1, "where": "rack"}
+    kept = {"kind": "list", "id": "offcuts", "units": "in", "revision": 1, "schema": 1, "step": 0}
+    put_documents(app.page, app.address, kept | {"body": {"rows": [left], "typed_in": "in"}})
+    app.open("#/yard")
+    expect(row(app, "primed pine")).to_contain_text("1 offcut of the shop would do")
     opened = {"Hand it on": ".code", "On paper": ".labelform"}
     found: dict[str, Any] = {}
 

@@ -61,6 +61,11 @@ function buyLine(line: Line, view: SheetView): TemplateResult {
           ${line.on_hand.map((each, at) => html`<li>${typeset(`On hand: ${each}`)}, ${line.taken[at] ?? 0} used</li>`)}
         </ul>`
       : nothing}
+    ${line.offered.length > 0
+      ? html`<a class="wide fromshop" href=${jobHash(view.job.id, "stock")}
+          >${count(line.offered.length, "offcut")} of the shop would do: take from it</a
+        >`
+      : nothing}
     ${isOn || line.cost_text ? costs(line, view, isOn) : nothing}
     ${line.layout.length > 0 ? plan(line) : nothing}
   </li>`;
