@@ -134,9 +134,9 @@ def work_on(playwright: Playwright, work: Work, folder: Path, number: int) -> No
             raise
 
 
-def lost_in(rounds: int) -> tuple[list[str], int]:
+def lost_in(playwright: Playwright, rounds: int) -> tuple[list[str], int]:
     """Return what was lost over so many kills, and how many ticks were acknowledged."""
-    with served() as address, sync_playwright() as playwright:
+    with served() as address:
         work = Work(address)
         with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
             for number in range(rounds):
@@ -145,7 +145,8 @@ def lost_in(rounds: int) -> tuple[list[str], int]:
 
 
 if __name__ == "__main__":
-    lost, ticked = lost_in(int(sys.argv[1]))
+    with sync_playwright() as playwright:
+        lost, ticked = lost_in(playwright, int(sys.argv[1]))
     print(f"{sys.argv[1]} kills, {ticked} ticks acknowledged, {len(lost)} lost")
     print(*lost, sep="\n")
     sys.exit(bool(lost))
