@@ -101,8 +101,10 @@ class App:
     def put(self, control: str, value: str) -> None:
         """Type a value into a control, or choose it, whichever kind it is; unfold it first."""
         field = self.page.locator(control)
+        more = self.page.get_by_role("button", name=re.compile("^More"))
+        expect(field.or_(more).first).to_be_attached()
         if not field.count():
-            self.page.get_by_role("button", name=re.compile("^More")).click()
+            more.click()
         if field.evaluate("(element) => element.tagName") == "SELECT":
             field.select_option(value)
         elif field.get_attribute("type") == "radio":

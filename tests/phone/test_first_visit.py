@@ -126,7 +126,9 @@ def test_a_device_without_room_for_the_files(app: App, host: Host) -> None:
     tool = app.page.context.new_cdp_session(app.page)
     tool.send("Storage.overrideQuotaForOrigin", {"origin": host.address, "quotaSize": 1000})
     app.open(FORM)
-    expect(app.page.get_by_text("could not be kept for use with no signal")).to_be_visible()
+    # It has fetched and checked every file by then.
+    words = app.page.get_by_text("could not be kept for use with no signal")
+    expect(words).to_be_visible(timeout=20_000)
     answers(app)
 
 

@@ -64,7 +64,8 @@ def test_a_new_version_waits_until_it_is_wanted(
     expect(page.get_by_text("New version ready")).to_be_visible()
     expect(app.field("Opening width")).to_have_value("31 1/2")
     app.enter("Opening height", "abc")
-    page.get_by_role("button", name="Reload").click()
+    with page.expect_event("load"):
+        page.get_by_role("button", name="Reload").click()
     expect(page.get_by_text("New version ready")).to_be_hidden()
     expect(app.field("Opening width")).to_have_value("31 1/2")
     expect(app.field("Opening height")).to_have_value("abc")
