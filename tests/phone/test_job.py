@@ -155,6 +155,8 @@ def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, add
 
 def test_two_windows_on_one_job(app: App, other: App) -> None:
     app.open("#/job")
+    # A window behind another draws once a second: who is at work stands in front.
+    app.page.bring_to_front()
     begin(app, "Landing")
     add_item(app, "An empty item")
     other.open(app.page.url.removeprefix(f"{app.address}/"))
@@ -166,7 +168,9 @@ def test_two_windows_on_one_job(app: App, other: App) -> None:
 
     # Both add one at once: both are there, in both windows.
     add_item(app, "Wall frames")
+    other.page.bring_to_front()
     add_item(other, "Base round a room")
+    app.page.bring_to_front()
     for each in (app, other):
         expect(item(each, "Wall frames")).to_be_visible()
         expect(item(each, "Base round a room")).to_be_visible()
