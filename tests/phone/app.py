@@ -118,10 +118,11 @@ class App:
         fold = self.page.locator("details.fold").filter(
             has=self.page.locator(".foldname", has_text=re.compile(f"^{re.escape(title)}$"))
         )
+        block = self.page.get_by_role("region", name=title, exact=True)
+        expect(fold.or_(block).first).to_be_attached()
         if fold.count():
             fold.evaluate("(fold) => { fold.open = true; }")
             return fold
-        block = self.page.get_by_role("region", name=title, exact=True)
         rest = block.locator("details.more")
         if rest.count():
             rest.evaluate("(rest) => { rest.open = true; }")

@@ -109,7 +109,7 @@ def test_scripts_that_are_missing(app: App, host: Host) -> None:
     host.refuse.add(script(host, "app"))
     app.page.clock.install()
     app.open(FORM)
-    expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible(timeout=15_000)
+    expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible(timeout=20_000)
 
 
 def test_a_browser_without_workers(app: App) -> None:
@@ -148,6 +148,7 @@ def test_another_tab_at_work_on_the_database(app: App) -> None:
         })"""
     )
     app.open(FORM)
-    expect(app.page.get_by_text("This device's storage does not open").first).to_be_visible()
+    words = app.page.get_by_text("This device's storage does not open")
+    expect(words.first).to_be_visible(timeout=20_000)
     answers(app)
     other.close()

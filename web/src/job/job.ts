@@ -62,6 +62,9 @@ export class Job {
     private scale: Scale,
   ) {}
 
+  /** Whether the storage could not be read when a job was to be opened: it may be there. */
+  isUnread = false;
+
   /** Opens another job in the place of the one that is open; false where there is none of that id. */
   async open(id: string): Promise<boolean> {
     if (id === this.id) return true;
@@ -69,6 +72,7 @@ export class Job {
     this.close();
     if (!id) return false;
     const document = await openDocument(KIND, id, { schema: SCHEMA });
+    this.isUnread = !document.isRead;
     if (opening !== this.openings || !isJob(document.body)) {
       document.close();
       return opening !== this.openings && id === this.id;

@@ -149,7 +149,7 @@ export class App extends LitElement {
       const [rooms] = await Promise.all([import("../job/rooms"), withStyle("job")]);
       this.job ??= this.hear(new rooms.Job(this.core, this.scale));
       if (!id || (await this.job.open(id))) return true;
-      if (isAsked) toast("That job is not on this phone.");
+      if (isAsked && !this.job.isUnread) toast("That job is not on this phone.");
     } catch (error) {
       console.error(error);
       toast("This part of Longpoint isn't here yet: it needs a signal once.");

@@ -46,7 +46,7 @@ const OTHER_TABS =
 const NOT_OPENED =
   "This device's storage does not open: close Longpoint's other tabs. What is typed here is kept once it opens.";
 /** Another tab that is at work on the database itself keeps it shut without a word. */
-const OPENS_WITHIN = 4000;
+const OPENS_WITHIN = 8000;
 
 /**
  * Why the storage stays shut, in words, while another tab holds it: a further request to open would

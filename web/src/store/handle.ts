@@ -94,6 +94,11 @@ export class DocumentHandle {
     return this.stored?.revision ?? 0;
   }
 
+  /** Whether the storage has said what is kept; else it could not be read, and that was said. */
+  get isRead(): boolean {
+    return this.stored !== null;
+  }
+
   get hasUnwritten(): boolean {
     return this.changes.length > 0;
   }
