@@ -5,11 +5,20 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, Playwright, sync_playwright
+from playwright.sync_api import (
+    Browser,
+    BrowserContext,
+    Page,
+    Playwright,
+    expect,
+    sync_playwright,
+)
 
 from tests.phone.app import App
 
 PHONE = {"width": 390, "height": 844}
+# As long as what is waited for comes, it may: both processors have a browser of their own to serve.
+expect.set_options(timeout=15_000)
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 
 
