@@ -69,8 +69,8 @@ def test_the_screen_says_what_the_hand_said(app: App, name: str) -> None:
     found = answer(job["tool"], **job["inputs"])
     lead = next(figure for figure in found["figures"] if figure["lead"])
     app.expect_answer(lead["label"], lead["text"].split()[0])
-    pieces = app.block("Cut").get_by_role("listitem")
     if job["pieces"]:
+        pieces = app.block("Cut").get_by_role("listitem")
         expect(pieces).to_have_count(len(job["pieces"]))
         for at, length in enumerate(job["pieces"]):
             expect(pieces.nth(at)).to_contain_text(length.replace(" ", " and ", 1))
