@@ -10,8 +10,8 @@ import pytest
 from longpoint.api.contract import contract
 from longpoint.api.replies import FormReply, FormSaid, StepChoices
 from longpoint.trade.calls import call
-from longpoint.trade.lengths import STEPS
 from longpoint.trade.shelf import PLACES, slugs_at, tool_named
+from longpoint.trade.steps import STEPS
 from tests.cases import Case, all_cases
 
 WEB = Path(__file__).parent.parent.parent / "web"

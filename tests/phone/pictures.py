@@ -43,7 +43,7 @@ def pad(app: App) -> None:
 
 
 def trim(app: App) -> None:
-    """Molding round a room: the answer and its plan."""
+    """Molding around a room: the answer and its plan."""
     app.open(example_hash("saw", "trim-run"))
     expect(app.page.locator(".result lp-drawing:not(.ghost) svg")).to_be_visible()
     app.answer.evaluate("(card) => scrollTo(0, card.getBoundingClientRect().top + scrollY - 12)")

@@ -169,11 +169,11 @@ def test_two_windows_on_one_job(app: App, other: App) -> None:
     # Both add one at once: both are there, in both windows.
     add_item(app, "Wall frames")
     other.page.bring_to_front()
-    add_item(other, "Base round a room")
+    add_item(other, "Base around a room")
     app.page.bring_to_front()
     for each in (app, other):
         expect(item(each, "Wall frames")).to_be_visible()
-        expect(item(each, "Base round a room")).to_be_visible()
+        expect(item(each, "Base around a room")).to_be_visible()
 
     # One question in both windows.
     line(app, "Wall frames", "A Wall frames").tap()

@@ -122,9 +122,13 @@ class TestFields:
         assert typed["carried"] == {"text": "47 3/8", "from": "Opening survey"}
 
     def test_a_carried_number_is_shown_as_a_rule_shows_it(self) -> None:
-        # 30.152117 lies between 30 2/16 and 30 3/16, nearer the first.
+        # 30.152117 lies between 30 9/64 and 30 10/64, nearer the second.
         carried = {"width": {"value": 30.152117, "from": "Opening survey"}}
-        assert field(form({"stands": "wall"}, carried=carried), "width")["shown"] == "30 1/8"
+        assert field(form({"stands": "wall"}, carried=carried), "width")["shown"] == "30 5/32"
+        # A gap that was typed as 3/32 must not be read as 1/8, nor a gauged 0.085 as 5/64.
+        for value, text in ((0.09375, "3/32"), (0.085, "0.085")):
+            carried = {"width": {"value": value, "from": "Opening survey"}}
+            assert field(form({"stands": "wall"}, carried=carried), "width")["shown"] == text
         # A tape can't tell 1/8192 of an inch.
         carried = {"width": {"value": 47.375122, "from": "Opening survey"}}
         typed = field(form({"stands": "wall", "width": "47 3/8"}, carried=carried), "width")

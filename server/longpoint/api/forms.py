@@ -6,9 +6,10 @@ from typing import Any
 import marshmallow as ma
 
 from longpoint.trade.inputs import Input
-from longpoint.trade.lengths import STEPS, Scale
+from longpoint.trade.lengths import Scale
 from longpoint.trade.reading import Unreadable, quoted
 from longpoint.trade.rows import Rows, unknown_words
+from longpoint.trade.steps import STEPS
 from longpoint.trade.tool import Tool
 
 from .fields import KINDS, Reading, RowsField

@@ -2,7 +2,8 @@
 
 from .drawing import Drawing
 from .ends import End, end_json, ends_words
-from .lengths import FINEST, Scale, show_angle, show_money, show_number
+from .lengths import Scale, show_angle, show_money, show_number
+from .steps import FINEST
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -7,10 +7,11 @@ DEVELOPERS.md lists the requests and replies.
 import json
 
 from .form import Form
-from .lengths import OFFERED, Scale, read_length
+from .lengths import Scale, read_length
 from .reading import quoted
 from .refusal import Refusal, Unreadable
 from .shelf import PLACES, slugs_at, tool_named
+from .steps import OFFERED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

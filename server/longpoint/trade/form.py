@@ -223,7 +223,12 @@ def waiting(tool: "Tool", errors: "list[FieldError]") -> "dict[str, str] | None"
     if not errors:
         return None
     names = [label_of(tool, error.field) or error.field for error in errors]
-    return {"field": errors[0].field, "words": "Still needed: " + ", ".join(names)}
+    return {"field": errors[0].field, "words": "Still needed: " + _listed(names)}
+
+
+def _listed(names: "list[str]") -> str:
+    """Return names in a row; where one holds a comma itself, it can't part them too."""
+    return ("; " if [1 for name in names if "," in name] else ", ").join(names)
 
 
 def label_of(tool: "Tool", path: str) -> str:

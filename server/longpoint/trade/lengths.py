@@ -9,38 +9,11 @@ All text is built from integers, since runtimes differ in how they format exact 
 import math
 
 from .reading import DIGITS, INCH, Measure, Unreadable, decimal_of, quoted, tokens_of
-
-FINEST = 1000
-STEPS = (8, 16, 32, 64, FINEST)
-"""Steps a length can be shown to: parts of an inch, the finest one as a decimal."""
-
-OFFERED = (
-    (
-        "in",
-        "Inches, to",
-        (
-            ((8,), "1/8", "1/8"),
-            ((16,), "1/16", "1/16"),
-            ((32,), "1/32", "1/32"),
-            ((64,), "1/64", "1/64"),
-            ((FINEST,), "thousandths", "0.001"),
-        ),
-    ),
-    (
-        "mm",
-        "Millimeters, to",
-        (
-            ((16, 8), "1", "1"),
-            ((32,), "1/2", "1/2"),
-            ((64,), "1/10", "0.1"),
-            ((FINEST,), "1/100", "0.01"),
-        ),
-    ),
-)
-"""What a person can choose in each system: the steps a choice stands for, the first of which it
-sets, its words and its short form."""
+from .steps import FINEST, STEPS
 
 _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
+TRUE = 1e-5
+"""Inches by which a shown length may differ and be the very one: what adds up in floats."""
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
 
 
@@ -142,6 +115,19 @@ class Scale:
         """Return this scale, showing at least to `step`."""
         return Scale(self.units, max(self.step, step), self.typed_in)
 
+    def given(self, inches: float) -> str:
+        """Return a length that was given, as coarse as it can be said and be itself.
+
+        What was given must not be read as another measure: a gap of 3/32 is no 1/8. One that no
+        step shows as it is, since it was worked out somewhere, is said to the nearest 1/64.
+
+        >>> Scale().given(0.09375), Scale().given(0.085), Scale().given(30.152117)
+        ('3/32', '0.085', '30 5/32')
+        """
+        finer = [self.finer(step) for step in STEPS if step >= self.step]
+        true = [scale for scale in finer if abs(scale.shown(inches) - inches) < TRUE]
+        return (true or [self.finer()])[0].bare(inches)
+
     def per(self) -> int:
         """Return the shown steps in one unit (inch or millimeter)."""
         return self.step if self.units == "in" else _METRIC_PER[self.step]
@@ -167,12 +153,12 @@ class Scale:
         return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step)
 
     def number(self, inches: float) -> str:
-        """Return a length rounded and without its unit, where one that follows names it.
+        """Return a given length without its unit, where one that follows names it.
 
-        >>> Scale("mm").number(0.375), Scale().number(0.375)
-        ('10', '3/8')
+        >>> Scale("mm").number(10 / 25.4), Scale().number(0.09375)
+        ('10', '3/32')
         """
-        return self.bare(inches).replace(" mm", "")
+        return self.given(inches).replace(" mm", "")
 
     def said(self, inches: float) -> str:
         """Return a length with its unit, whatever the units in force: ``27 13/16 in shy``."""

@@ -22,7 +22,7 @@ QUANTITIES = {
     "leaf height": "length",
     "leaf thickness": "length",
     "leaf weight": "number",
-    # Gaps round the leaf. The strike gap is the side gap against a jamb, the meeting gap against
+    # Gaps around the leaf. The strike gap is the side gap against a jamb, the meeting gap against
     # another leaf.
     "side gap": "length",
     "head gap": "length",

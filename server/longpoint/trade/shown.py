@@ -51,8 +51,10 @@ def differing(field: "Field", carried: "dict[str, Any]", scale: Scale) -> "dict[
 
 
 def _carried_text(asked: "Input", value: "Any", scale: Scale) -> str:
-    """Return a carried number as a rule shows it; what is worked with is the exact one."""
-    return scale.number(value) if isinstance(asked, Length) else _number_text(asked, value, scale)
+    """Return a carried number as it is worked with, as coarse as it can be said."""
+    if isinstance(asked, Length):
+        return scale.number(value)
+    return _number_text(asked, value, scale)
 
 
 def _number_text(asked: "Input", value: "Any", scale: Scale) -> str:

@@ -114,7 +114,7 @@ def frames(tape: Tape) -> list[float]:
 
 
 def cased(tape: Tape) -> dict[str, Any]:
-    """The jamb round the slab, its stops, the casing to its long points, the hinges' lines."""
+    """The jamb around the slab, its stops, the casing to its long points, the hinges' lines."""
     wide = tape.slab[0] + 2 * tape.side
     high = tape.slab[1] + tape.side + tape.floor
     outside = wide + 2 * (tape.reveal + tape.casing)

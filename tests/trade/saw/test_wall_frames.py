@@ -85,7 +85,7 @@ def piece_outline(piece: dict[str, Any], way: str, trim: float, set_in: float) -
 
 
 def turned(piece: Polygon, quarter: int, wide: float, high: float) -> Polygon:
-    """Put a side where it goes round a frame whose outer top left corner is at 0, 0."""
+    """Put a side where it goes around a frame whose outer top left corner is at 0, 0."""
     spots = ((wide / 2, 0.0), (wide, high / 2), (wide / 2, high), (0.0, high / 2))
     around = affinity.rotate(piece, 90 * quarter, origin=(0, 0))
     return affinity.translate(around, *spots[quarter])

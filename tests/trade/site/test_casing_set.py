@@ -1,4 +1,4 @@
-"""A set of casing laid out again from its pieces: it goes round the opening, no more, no less."""
+"""A set of casing laid out again from its pieces: it goes around the opening, no more, no less."""
 
 from typing import Any
 

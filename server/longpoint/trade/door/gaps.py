@@ -156,7 +156,7 @@ def _gap_by_kind(name: str, label: str, help: str, only_when: "tuple[object, ...
 
 
 def leaf_gaps() -> "list[Input]":
-    """Return the inputs for all gaps round the leaves; `leaves` must be asked before."""
+    """Return the inputs for all gaps around the leaves; `leaves` must be asked before."""
     meeting = Length(
         "meeting_gap",
         "Meeting gap",

@@ -3,8 +3,8 @@
 The schema number rises when the meaning of a key changes; a new key alone does not change it.
 """
 
-from ..lengths import STEPS
 from ..refusal import FieldError, Refusal
+from ..steps import STEPS
 from .shapes import Anything, EitherOf, ListOf, MapOf, Maybe, Numeral, OneOf, Shape, Thing, Words
 
 TYPE_CHECKING = False

@@ -104,7 +104,7 @@ def _miss(walls: "list[Wall]") -> float:
 def _angle_notes(walls: "list[Wall]") -> "list[str]":
     """Hold the angles in the room against those of any closed figure.
 
-    They make (n - 2) x 180 where the walls close round a room, (n + 2) x 180 round a column.
+    They make (n - 2) x 180 where the walls close around a room, (n + 2) x 180 around a column.
     """
     turns = sum([turned(wall) for wall in walls])
     got = 180.0 * len(walls) - turns

@@ -2,7 +2,8 @@
 
 from .. import degrees
 from ..cautions import SAW, warn_if_sharp
-from ..lengths import FINEST, brief_angle, show_angle
+from ..lengths import brief_angle, show_angle
+from ..steps import FINEST
 from ..tool import Angle, Answer, Choice, Drawing, Given, Gives, Length, Refusal, Scale, Tool
 
 TYPE_CHECKING = False

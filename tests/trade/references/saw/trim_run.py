@@ -120,7 +120,7 @@ def corner_end(kind: str, corner: float, thick: float, length: float) -> tuple[P
     turn = np.radians(corner)
     is_outside = kind == "outside"
     way = (-np.cos(turn), -np.sin(turn)) if is_outside else (-np.cos(turn), np.sin(turn))
-    # Into the room from the next wall: back toward the piece, or ahead of it round the corner.
+    # Into the room from the next wall: back toward the piece, or ahead of it around the corner.
     off = (np.sin(turn), -np.cos(turn)) if is_outside else (-np.sin(turn), -np.cos(turn))
     at = (length, 0.0)
     next_back = (at, way)

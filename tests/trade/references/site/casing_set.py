@@ -1,4 +1,4 @@
-"""Polygons: the casing is a band round the opening that is cut apart where its pieces meet.
+"""Polygons: the casing is a band around the opening that is cut apart where its pieces meet.
 
 A mitered band is cut along the lines from its inner to its outer corners; a butted one level with
 the head's lower edge; blocks are laid on its corners and taken out of it. Every length is what the

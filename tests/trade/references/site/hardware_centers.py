@@ -1,6 +1,6 @@
 """Polygons: the leaf is built from four boards, and the hardware's outline is laid on them.
 
-One piece of hardware is drawn level round the origin, turned where it stands upright, and moved to
+One piece of hardware is drawn level around the origin, turned where it stands upright, and moved to
 its center; it is refused where its outline does not lie whole on the board that carries it. The
 wood beside it is found by sliding it toward either edge until it hangs over.
 """
@@ -54,7 +54,7 @@ def draw(random: Random) -> dict[str, Any]:
 
 
 def outline(inputs: dict[str, Any]) -> Any:
-    """The hardware level round the origin; a line or a point where it has no plate."""
+    """The hardware level around the origin; a line or a point where it has no plate."""
     spacing = inputs.get("spacing", 0.0)
     long, wide = inputs.get("plate_length", spacing), inputs.get("plate_width", 0.0)
     return shapely.MultiPoint(

@@ -1,4 +1,4 @@
-"""Boxes set round the hung leaves: the frame is built outward from them, and cut where it ends.
+"""Boxes set around the hung leaves: the frame is built outward from them, and cut where it ends.
 
 Leaves stand with their gaps between; the opening is what is left round them. Legs, head and stops
 are shapely's boxes, the floor a sloping area that is taken away, a miter what a diagonal half plane
@@ -65,7 +65,7 @@ def across(shape: Any) -> float:
 
 
 def opening_of(inputs: dict[str, Any]) -> Any:
-    """The box round the leaves and their gaps; its floor is the finished one, at 0."""
+    """The box around the leaves and their gaps; its floor is the finished one, at 0."""
     side, floor = inputs.get("side_gap", 0.125), inputs.get("floor_gap", 0.5)
     leaf = shapely.box(0, floor, inputs["leaf_width"], floor + inputs["leaf_height"])
     leaves = [leaf]

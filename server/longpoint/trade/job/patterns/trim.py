@@ -1,4 +1,4 @@
-"""Patterns of trim: windows, base and crown round a room, wall frames, frames out of square."""
+"""Patterns of trim: windows, base and crown around a room, wall frames, frames out of square."""
 
 from .pattern import Pattern, Question
 
@@ -22,7 +22,7 @@ WINDOW = Pattern(
 
 BASE = Pattern(
     "base-room",
-    "Base round a room",
+    "Base around a room",
     ("baseboard", "skirting", "chair rail", "shoe"),
     [
         Question(
@@ -38,7 +38,7 @@ BASE = Pattern(
 
 CROWN = Pattern(
     "crown-room",
-    "Crown round a room",
+    "Crown around a room",
     ("cornice", "ceiling", "crown molding", "cove"),
     [
         Question(

@@ -57,7 +57,7 @@ def _seat_words(panel: Raised, scale: "Scale") -> "list[str]":
     """Return the groove and the play that the panel is raised for: they have usual sizes."""
     depth, play = panel.seat.depth, panel.seat.play
     long = f"; groove {scale.length(depth)} deep, play {scale.length(play)}"
-    return [long, f"; groove {scale.number(depth)}, play {scale.bare(play)}"]
+    return [long, f"; groove {scale.number(depth)}, play {scale.given(play)}"]
 
 
 def say_milled(answer: "Answer", panel: MilledPanel) -> None:

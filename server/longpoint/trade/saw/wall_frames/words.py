@@ -31,7 +31,7 @@ def decide(answer: "Answer", layout: Layout, way: str) -> None:
 
 
 def _margins(answer: "Answer", layout: Layout) -> str:
-    """Return what is left round the frames."""
+    """Return what is left around the frames."""
     length, margins = answer.scale.length, layout.margins
     if margins.end == margins.top == margins.bottom:
         return f"{length(margins.end)} to the edges"

@@ -25,7 +25,8 @@ def verdict_words(fix: "Fix", tilt: "Tilt", room: "float | None", scale: "Scale"
     ends = [f": strike gap then {left} all along", f": {left} left"]
     if len(moved) == 1 and moved[0][1] < 0 and room is None:
         ends = [": the gap on its side must hold that", " if its gap holds that"]
-    at = f"hinges {scale.number(tilt.first)} down, {scale.bare(tilt.height - tilt.last)} up"
+    last = tilt.height - tilt.last
+    at = f"hinges {scale.number(tilt.first)} down, {scale.given(last)} up"
     ways = []
     for do in (_do, _at_hinge) if len(moved) == 1 else (_at,):
         words = ", ".join([do(each, scale.finer()) for each in moved])

@@ -27,11 +27,13 @@ def verdict_words(jamb: "Jamb", shim: "float | None", scale: "Scale") -> "list[s
     sides = f"Legs {left}" if jamb.is_level else f"Legs {left} left, {right} right"
     both = f"Legs {left}" if jamb.is_level else f"Legs {left}, {right}"
     bare = ", ".join([_joint(jamb, scale.number), "jamb " + scale.number(jamb.stock.thick)])
-    bare += ", " + ", ".join([_gaps(jamb, scale.number), "floor " + scale.bare(hung.floor)])
+    bare += ", " + ", ".join([_gaps(jamb, scale.number), "floor " + scale.given(hung.floor)])
     assumed = f"{thick}; {gaps}, {floor}"
     said = [f"{legs}, {head} {joint}, {assumed}" for legs in (sides, both)]
     plain = [f"{legs}, {head}; {bare}" for legs in (sides, both)]
-    return [f"{words}; {stop}" for words in said + plain] + said + plain
+    brief = ", ".join([scale.bare(leg) for leg in jamb.legs[: 1 if jamb.is_level else 2]])
+    last = f"Legs {brief}, head {scale.bare(jamb.head)}; {bare}"
+    return [f"{words}; {stop}" for words in said + plain] + said + plain + [last]
 
 
 def _joint(jamb: "Jamb", length: "Callable[[float], str]") -> str:

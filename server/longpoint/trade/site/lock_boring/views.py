@@ -7,7 +7,7 @@ if TYPE_CHECKING:
     from .bores import Bores
 
 BESIDE = 4.0  # Inches of the leaf drawn beyond the cross bore.
-AROUND = 2.5  # Inches of it drawn round the bore where it is seen close.
+AROUND = 2.5  # Inches of it drawn around the bore where it is seen close.
 PLATE = 0.25  # Inches of the strike plate drawn; it decides nothing.
 ABOVE = 8.0  # Inches of it drawn above the latch where its height is not known.
 GAP = 0.125  # Inches drawn between leaf and jamb.

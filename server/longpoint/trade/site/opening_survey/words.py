@@ -139,7 +139,7 @@ def _asked_words(leaves: "list[Leaf]", scale: "Scale") -> str:
     each = [gaps.hinge, gaps.head] + ([2 * gaps.far] if len(leaves) > 1 else [gaps.far])
     alike = [each[0]] if max(each) - min(each) < 1e-9 else each
     said = ", ".join([scale.number(gap) for gap in alike])
-    return f"gaps {said}, floor {scale.bare(gaps.floor)}"
+    return f"gaps {said}, floor {scale.given(gaps.floor)}"
 
 
 def _taper_words(leaf: "Leaf", leaves: int, scale: "Scale") -> str:
@@ -156,7 +156,8 @@ def _square_verdict(answer: "Answer", name: str, worst: "Left", leaves: int) -> 
     gap = answer.scale.length(worst.gap)
     where = where_words(worst, leaves)
     really = f"{name}, really up to {gap}"
-    answer.verdict(f"{really} at the {where}", really, f"{name}: up to {gap}")
+    brief = f"{name}: up to {answer.scale.bare(worst.gap)}"
+    answer.verdict(f"{really} at the {where}", really, f"{name}: up to {gap}", brief)
 
 
 def largest(leaves: "list[Leaf]") -> "tuple[float, float]":

@@ -73,7 +73,7 @@ def _verdict(answer: Answer, way: Way, part: Part, condition: str) -> None:
     ends = ["no planing"]
     if way.to_mill > SAME:
         ends = [f"plane {off} off each face", f"plane {off} a face"]
-    brief = f"cut {scale.number(part.cut_length)}, {rip_words(way)} {scale.bare(way.rip)}"
+    brief = f"cut {scale.number(part.cut_length)}, {rip_words(way)} {scale.given(way.rip)}"
     some = f"Buy {way.boards} of {stock}" if way.boards else buy
     answer.verdict(
         *[f"{buy}: {how}, {end}" for how in (cut, brief) for end in ends],

@@ -1,6 +1,7 @@
 """What to say about a width that moves: where its numbers are from, and what to do about it."""
 
-from ...lengths import FINEST, Scale, show_number
+from ...lengths import Scale, show_number
+from ...steps import FINEST
 from ...tables.movement import (
     CONFLICTS,
     FLOORING,
