@@ -4,6 +4,7 @@
  * While a layer is open an entry of its own stands in the browser's history. A layer that is closed
  * in another way leaves that entry there, and the next Back passes over it.
  */
+import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { entryState, rewrite } from "./address-bar";
 
 let close: (() => void) | null = null;
@@ -44,4 +45,30 @@ export function isLayerChange(): boolean {
   isSwallowed = false;
   if (!was) isAtLayer = entryState().layer;
   return was;
+}
+
+/** Has Back close what a screen opened over itself, for as long as it is open. */
+export class Layer implements ReactiveController {
+  private isOpen = false;
+
+  constructor(
+    host: ReactiveControllerHost,
+    private readonly isWanted: () => boolean,
+    private readonly close: () => void,
+  ) {
+    host.addController(this);
+  }
+
+  hostUpdated(): void {
+    const isOpen = this.isWanted();
+    if (isOpen === this.isOpen) return;
+    this.isOpen = isOpen;
+    if (isOpen) layerOpened(this.close);
+    else layerClosed();
+  }
+
+  hostDisconnected(): void {
+    if (this.isOpen) layerClosed();
+    this.isOpen = false;
+  }
 }

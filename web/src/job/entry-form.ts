@@ -93,8 +93,7 @@ export class EntryForm implements FormDocument {
 
   /** What other questions give, by input; those that were typed over too. */
   get carried(): CarriedNumber[] {
-    const entries = this.job.reply?.items.flatMap((item) => item.entries) ?? [];
-    return entries.find(({ id }) => id === this.id)?.carried ?? [];
+    return this.job.entries.find(({ id }) => id === this.id)?.carried ?? [];
   }
 
   /** Takes over what another page, or undo, has made of it; returns where it changed. */

@@ -4,7 +4,7 @@
  * A change shows at once and is written in turn. What the job comes to is worked out one question
  * at a time, so that the core is free for what is typed; until it is, the last whole reply stays.
  */
-import type { Declaration, FieldError, JobReply, Laid, Laying, Refused, Scale } from "../contract/contract";
+import type { Declaration, FieldError, JobEntryReply, JobReply, Laid, Laying, Refused, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
@@ -131,6 +131,11 @@ export class Job {
 
   get canRedo(): boolean {
     return this.document?.canRedo ?? false;
+  }
+
+  /** What the core last said of each question. */
+  get entries(): JobEntryReply[] {
+    return this.reply?.items.flatMap(({ entries }) => entries) ?? [];
   }
 
   /** Whether the reply is of the document as it stands. */

@@ -1,4 +1,5 @@
 /** The shop's own list: what finished jobs left, with where it stands. One list for all jobs. */
+import type { ReactiveController, ReactiveControllerHost } from "lit";
 import type { Raw, RawRow, Units } from "../contract/contract";
 import { readRows } from "../store/form-body";
 import type { JsonObject } from "../store/json";
@@ -76,4 +77,36 @@ export async function shopOffcuts(): Promise<ShopOffcuts | null> {
     storageFault(error);
     return null;
   });
+}
+
+/** The shop's list for as long as an element is on the page. */
+export class ShopHearing implements ReactiveController {
+  /** The list; null until it is read. */
+  offcuts: ShopOffcuts | null = null;
+  private isHere = false;
+  private stop: () => void = () => undefined;
+
+  /** @param changed told of every change of the list */
+  constructor(
+    private readonly host: ReactiveControllerHost,
+    private readonly changed: () => void,
+  ) {
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.isHere = true;
+    void shopOffcuts().then((shop) => {
+      this.offcuts = shop;
+      this.host.requestUpdate();
+      if (!shop || !this.isHere) return;
+      this.stop();
+      this.stop = shop.onChange(this.changed);
+    });
+  }
+
+  hostDisconnected(): void {
+    this.isHere = false;
+    this.stop();
+  }
 }

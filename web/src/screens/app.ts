@@ -1,5 +1,5 @@
 /** The frame around every screen: header, places, sheets, and what is said at the foot. */
-import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { keyed } from "lit/directives/keyed.js";
 import type { Scale } from "../contract/contract";
@@ -16,7 +16,7 @@ import { nav } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
 import { hashOf, JOB, jobHash, routeOf } from "../address/address";
 import { arrived } from "../address/address-bar";
-import { isLayerChange, layerClosed, layerOpened } from "../address/layers";
+import { isLayerChange, Layer } from "../address/layers";
 import { bringBack, share } from "./backup-file";
 import { banner, header } from "./frame";
 import { openSheet, type SheetName } from "./open-sheet";
@@ -46,6 +46,7 @@ export class App extends LitElement {
   @state() private asked = "";
   @state() private newer: (() => Promise<void>) | null = null;
   @state() private install: (() => Promise<boolean>) | null = null;
+  protected readonly layer = new Layer(this, () => this.sheet !== "", () => (this.sheet = ""));
   private readonly core = new Core();
   private readonly said = new Said(this);
   /** The open job, once anything of jobs was opened. */
@@ -264,13 +265,6 @@ export class App extends LitElement {
     this.job?.close();
     this.change({ job: "" });
     toast(`${body?.title || "The job"} is put away.`, "Open again", () => void this.openJob(id));
-  }
-
-  protected override updated(changed: PropertyValues): void {
-    if (changed.has("sheet" as never)) {
-      if (this.sheet) layerOpened(() => (this.sheet = ""));
-      else if (changed.get("sheet" as never)) layerClosed();
-    }
   }
 
   private openSheet(): TemplateResult | typeof nothing {

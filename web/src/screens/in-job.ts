@@ -6,6 +6,7 @@ import type { JobEntryReply, Piece } from "../contract/contract";
 import { entryOf } from "../job/document";
 import { setStock } from "../job/edits";
 import type { EntryForm } from "../job/entry-form";
+import { Hearing } from "../parts/hearing";
 import { typeset } from "../text/typeset";
 import { stockChooser } from "./stock";
 
@@ -13,20 +14,10 @@ import { stockChooser } from "./stock";
 export class InJob extends LitElement {
   @property({ attribute: false }) entry!: EntryForm;
   @property({ attribute: false }) pieces: Piece[] = [];
-  private stopHearing: () => void = () => undefined;
+  protected readonly hearing = new Hearing(this, () => this.entry.job.onChange(() => this.requestUpdate()));
 
   protected override createRenderRoot(): HTMLElement {
     return this;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.stopHearing = this.entry.job.onChange(() => this.requestUpdate());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stopHearing();
   }
 
   protected override render(): TemplateResult {
@@ -66,8 +57,7 @@ export class InJob extends LitElement {
   /** The questions that a number of this one is carried to. */
   private taken(): TemplateResult | typeof nothing {
     const { job, id } = this.entry;
-    const entries = job.reply?.items.flatMap((item) => item.entries) ?? [];
-    const takers = entries.filter(({ carried }) => carried.some(({ entry }) => entry === id));
+    const takers = job.entries.filter(({ carried }) => carried.some(({ entry }) => entry === id));
     if (takers.length === 0) return nothing;
     return html`<section class="things" aria-label="Taken from here">
       <h2>Taken from here</h2>

@@ -4,7 +4,7 @@ import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { jobHash } from "../address/address";
 import type { Pattern } from "../contract/contract";
-import { catalog, toolNamed } from "../engine/catalog";
+import { calledAs, catalog, toolNamed } from "../engine/catalog";
 import type { Customer, Entry, Item } from "../job/document";
 import {
   addQuestion, beginItem, changeItem, copyItem, deleteEntry, deleteItem, moveEntry, moveItem, rename,
@@ -126,7 +126,7 @@ export function addItemSheet(job: Job, seen: Seen, close: Close): TemplateResult
 }
 
 function patternButton({ title, questions, drawing }: Pattern, begin: () => void): TemplateResult {
-  const asks = questions.map((each) => each.title || (toolNamed(each.tool)?.declaration.title ?? each.tool));
+  const asks = questions.map(calledAs);
   const picture = toolNamed(drawing)?.thumbnail;
   return html`<button type="button" class="card pattern" @click=${begin}>
     ${picture ? unsafeHTML(picture) : nothing}

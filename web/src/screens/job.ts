@@ -1,15 +1,16 @@
 /** One job: its items, the questions asked for each, and what each question comes to or asks. */
-import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { jobHash } from "../address/address";
-import { layerClosed, layerOpened } from "../address/layers";
+import { Layer } from "../address/layers";
 import type { JobEntryReply, Scale } from "../contract/contract";
-import { toolNamed } from "../engine/catalog";
+import { calledAs } from "../engine/catalog";
 import { itemOf, itemWith, type Entry, type Item } from "../job/document";
 import type { Job } from "../job/job";
 import { handOn, onPaper } from "../job-file/doors";
 import { noteStanding, standingOf } from "../job/standing";
+import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { lineFigure } from "../parts/length";
 import { typeset } from "../text/typeset";
@@ -28,7 +29,8 @@ export class JobScreen extends LitElement {
   @state() private sheet: Sheet | null = null;
   /** The words that a question to add is searched for. */
   @state() private asked = "";
-  private stopHearing: () => void = () => undefined;
+  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
+  protected readonly layer = new Layer(this, () => this.sheet !== null, () => (this.sheet = null));
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -36,28 +38,15 @@ export class JobScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.stopHearing = this.job.onChange(() => this.heard());
     // A job without a name asks for one first.
     if (!this.job.body.title && this.job.body.items.length === 0) this.sheet = { kind: "job", id: "" };
     this.heard();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stopHearing();
-    if (this.sheet) layerClosed();
   }
 
   private heard(): void {
     const { reply, isCurrent, id } = this.job;
     if (reply && isCurrent) noteStanding(id, standingOf(reply));
     this.requestUpdate();
-  }
-
-  protected override updated(changed: PropertyValues): void {
-    if (!changed.has("sheet" as never)) return;
-    if (this.sheet) layerOpened(() => (this.sheet = null));
-    else if (changed.get("sheet" as never)) layerClosed();
   }
 
   protected override render(): TemplateResult {
@@ -133,8 +122,8 @@ export class JobScreen extends LitElement {
   }
 
   private line(entry: Entry): TemplateResult {
-    const said = this.job.reply?.items.flatMap(({ entries }) => entries).find(({ id }) => id === entry.id);
-    const title = nameOf(entry);
+    const said = this.job.entries.find(({ id }) => id === entry.id);
+    const title = calledAs(entry);
     return html`<a class="entryline" href=${jobHash(this.job.id, entry.id)}>
         <span class="balloon">${entry.letter}</span>
         <span class="named">
@@ -170,7 +159,7 @@ export class JobScreen extends LitElement {
     if (!sheet || !item) return nothing;
     if (sheet.kind === "item") return itemSheet(job, item, (id) => this.seen(id), close);
     const entry = item.entries.find(({ id }) => id === sheet.id);
-    return entry ? entrySheet(job, item, entry, nameOf(entry), close) : nothing;
+    return entry ? entrySheet(job, item, entry, calledAs(entry), close) : nothing;
   }
 
   /** Brings an item just laid into the job onto the screen. */
@@ -178,10 +167,6 @@ export class JobScreen extends LitElement {
     this.sheet = null;
     void this.updateComplete.then(() => document.getElementById(`item-${id}`)?.scrollIntoView({ block: "start" }));
   }
-}
-
-function nameOf({ title, tool }: Entry): string {
-  return title || (toolNamed(tool)?.declaration.title ?? tool);
 }
 
 /** What a question asks, or the sentence it comes to and how many numbers it took. */

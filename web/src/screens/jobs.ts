@@ -9,6 +9,7 @@ import { isJob, type JobBody } from "../job/document";
 import { deleteJob, keepJob, newJob, undeleteJob, type Job } from "../job/job";
 import { takeIn } from "../job-file/doors";
 import { notedStanding, saidIn } from "../job/standing";
+import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
@@ -23,7 +24,7 @@ export class JobsScreen extends LitElement {
   @state() private jobs: JobBody[] | null = null;
   /** Those deleted, that can still be had back. */
   @state() private gone: JobBody[] = [];
-  private stopHearing: () => void = () => undefined;
+  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => void this.read()));
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -31,14 +32,12 @@ export class JobsScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.stopHearing = this.job.onChange(() => void this.read());
     document.addEventListener("visibilitychange", this.seen);
     void this.read();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.stopHearing();
     document.removeEventListener("visibilitychange", this.seen);
   }
 

@@ -6,7 +6,8 @@ import type { Core } from "../engine/core";
 import type { Stock } from "../job/document";
 import type { Job } from "../job/job";
 import { changeRow, changeStock, deleteStock, rowsOf, SOLD, type StockList, type StockRow } from "../job/stock-edits";
-import { offcutWords, shopOffcuts, type ShopOffcuts } from "../job/shop";
+import { offcutWords, ShopHearing, type ShopOffcuts } from "../job/shop";
+import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
@@ -38,32 +39,13 @@ export class StockSheet extends LitElement {
   @property({ attribute: false }) close: () => void = () => undefined;
   /** Why a size can't be read, by the size's name. */
   @state() private messages: { [name: string]: string } = {};
-  @state() private shop: ShopOffcuts | null = null;
+  // What the shop's offcuts are good for comes with the job's reply.
+  private readonly inShopNow = new ShopHearing(this, () => this.job.work());
+  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.requestUpdate()));
   private asked = "";
-  private stopHearing: () => void = () => undefined;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    // What the shop's offcuts are good for comes with the job's reply.
-    const stopJob = this.job.onChange(() => this.requestUpdate());
-    let stopShop = (): void => undefined;
-    this.stopHearing = () => {
-      stopJob();
-      stopShop();
-    };
-    void shopOffcuts().then((shop) => {
-      this.shop = shop;
-      if (shop && this.isConnected) stopShop = shop.onChange(() => this.job.work());
-    });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stopHearing();
   }
 
   protected override updated(): void {
@@ -159,30 +141,32 @@ export class StockSheet extends LitElement {
   /** What finished jobs left in the shop that a piece comes out of. */
   private offered(): TemplateResult | typeof nothing {
     const line = this.job.reply?.yard.lines.find((each) => each.stock === this.stock.id);
-    const rows = (line?.offered ?? []).filter((at) => this.shop?.rows[at]);
-    if (!this.shop || rows.length === 0) return nothing;
+    const shop = this.inShopNow.offcuts;
+    const rows = (line?.offered ?? []).filter((at) => shop?.rows[at]);
+    if (!shop || rows.length === 0) return nothing;
     return html`<section class="block" aria-label="Offcuts in the shop">
       <h2>Offcuts in the shop</h2>
       ${rows.map((at) => {
-        const words = offcutWords(this.shop!.rows[at]!);
-        return html`<button type="button" class="takeoffcut" @click=${() => this.take(at)}>${typeset(`Take ${words}`)}</button>`;
+        const words = offcutWords(shop.rows[at]!);
+        return html`<button type="button" class="takeoffcut" @click=${() => this.take(shop, at)}>${typeset(`Take ${words}`)}</button>`;
       })}
     </section>`;
   }
 
-  private take(at: number): void {
-    const taken = this.shop!.take(at);
+  private take(shop: ShopOffcuts, at: number): void {
+    const taken = shop.take(at);
     changeRow(this.job, this.stock, "on_hand", rowsOf(this.stock, "on_hand").length, taken);
   }
 
-  private keep(row: StockRow, at: number): void {
-    this.shop!.keep(this.stock, row, this.job.body.title, this.job.body.units ?? "in");
+  private keep(shop: ShopOffcuts, row: StockRow, at: number): void {
+    shop.keep(this.stock, row, this.job.body.title, this.job.body.units ?? "in");
     changeRow(this.job, this.stock, "on_hand", at, null);
     toast("It is on the shop's own list now: jobs that can use it offer it.");
   }
 
   private row(list: StockList, row: StockRow, at: number): TemplateResult {
     const { stock, job } = this;
+    const shop = this.inShopNow.offcuts;
     const put = (part: StockRow): void => changeRow(job, this.stock, list, at, part);
     const name = `${list}.${at}`;
     return html`<div class="stockrow" role="group" aria-label="${LISTS[list]} ${at + 1}">
@@ -201,8 +185,8 @@ export class StockSheet extends LitElement {
       >
         ${icon("close")}
       </button>
-      ${list === "on_hand" && this.shop && row.length
-        ? html`<button type="button" class="keepforshop" @click=${() => this.keep(row, at)}>Keep for the shop</button>`
+      ${list === "on_hand" && shop && row.length
+        ? html`<button type="button" class="keepforshop" @click=${() => this.keep(shop, row, at)}>Keep for the shop</button>`
         : nothing}
     </div>`;
   }

@@ -1,16 +1,17 @@
 /** A job's stock: what its pieces are cut from, what is bought by count, and which is which. */
-import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
-import { layerClosed, layerOpened } from "../address/layers";
+import { Layer } from "../address/layers";
 import type { RawRow, Scale, Units } from "../contract/contract";
-import { toolNamed } from "../engine/catalog";
+import { calledAs } from "../engine/catalog";
 import type { Core } from "../engine/core";
 import { entriesOf, type Entry, type Sold, type Stock, type Thing } from "../job/document";
 import { setStock } from "../job/edits";
 import type { Job } from "../job/job";
-import { offcutWords, shopOffcuts, type ShopOffcuts } from "../job/shop";
+import { offcutWords, ShopHearing, type ShopOffcuts } from "../job/shop";
 import { addStock, addThing, changeThing, deleteThing, SOLD, stockOfRow } from "../job/stock-edits";
+import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
@@ -35,8 +36,9 @@ export class StockScreen extends LitElement {
   /** What is open: the id of a stock, or the choice of one to add. */
   @state() private open = "";
   @state() private yard: { rows: RawRow[]; units: Units } = { rows: [], units: "in" };
-  @state() private shop: ShopOffcuts | null = null;
-  private stopHearing: () => void = () => undefined;
+  private readonly inShopNow = new ShopHearing(this, () => this.requestUpdate());
+  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.requestUpdate()));
+  protected readonly layer = new Layer(this, () => this.open !== "", () => (this.open = ""));
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -44,23 +46,7 @@ export class StockScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const stopJob = this.job.onChange(() => this.requestUpdate());
-    let stopShop = (): void => undefined;
-    this.stopHearing = () => {
-      stopJob();
-      stopShop();
-    };
     this.readYard().catch(storageFault);
-    void shopOffcuts().then((shop) => {
-      this.shop = shop;
-      if (shop && this.isConnected) stopShop = shop.onChange(() => this.requestUpdate());
-    });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stopHearing();
-    if (this.open) layerClosed();
   }
 
   private async readYard(): Promise<void> {
@@ -68,12 +54,6 @@ export class StockScreen extends LitElement {
     const units = list.body["typed_in"];
     this.yard = { rows: readRows(list.body), units: isUnits(units) ? units : "in" };
     list.close();
-  }
-
-  protected override updated(changed: PropertyValues): void {
-    if (!changed.has("open" as never)) return;
-    if (this.open) layerOpened(() => (this.open = ""));
-    else if (changed.get("open" as never)) layerClosed();
   }
 
   protected override render(): TemplateResult {
@@ -125,7 +105,7 @@ export class StockScreen extends LitElement {
 
   /** What the pieces of each question are cut from, for each sort of its pieces. */
   private cutFrom(stock: Stock[]): TemplateResult | typeof nothing {
-    const replies = this.job.reply?.items.flatMap(({ entries }) => entries) ?? [];
+    const replies = this.job.entries;
     const withPieces = entriesOf(this.job.body).filter(
       ({ id, stock: own }) => (replies.find((each) => each.id === id)?.pieces ?? 0) > 0 || own,
     );
@@ -137,7 +117,7 @@ export class StockScreen extends LitElement {
   }
 
   private chooser(entry: Entry, role: string, stock: Stock[]): TemplateResult {
-    const title = entry.title || (toolNamed(entry.tool)?.declaration.title ?? entry.tool);
+    const title = calledAs(entry);
     const label = `${entry.letter} ${title}${role === "all" ? "" : `, ${role}`}`;
     return stockChooser(label, entry.stock?.[role] ?? "", stock, (id) => setStock(this.job, entry.id, role, id));
   }
@@ -160,7 +140,7 @@ export class StockScreen extends LitElement {
 
   /** The shop's own list: what finished jobs left. */
   private inShop(): TemplateResult | typeof nothing {
-    const { shop } = this;
+    const shop = this.inShopNow.offcuts;
     if (!shop || shop.rows.length === 0) return nothing;
     return html`<details class="fold">
       <summary>

@@ -2,9 +2,10 @@
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Field, Input } from "../contract/contract";
-import { toolNamed } from "../engine/catalog";
+import { calledAs } from "../engine/catalog";
 import { entryOf, withEntry, type Entry } from "../job/document";
 import type { EntryForm } from "../job/entry-form";
+import { Hearing } from "../parts/hearing";
 import { typeset } from "../text/typeset";
 
 @customElement("lp-take-pieces")
@@ -12,20 +13,10 @@ export class TakePieces extends LitElement {
   @property({ attribute: false }) entry!: EntryForm;
   @property({ attribute: false }) input!: Input;
   @property({ attribute: false }) field!: Field;
-  private stopHearing: () => void = () => undefined;
+  protected readonly hearing = new Hearing(this, () => this.entry.job.onChange(() => this.requestUpdate()));
 
   protected override createRenderRoot(): HTMLElement {
     return this;
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.stopHearing = this.entry.job.onChange(() => this.requestUpdate());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stopHearing();
   }
 
   private get source(): string {
@@ -48,8 +39,7 @@ export class TakePieces extends LitElement {
 
   protected override render(): TemplateResult {
     const { input, field, source } = this;
-    const replies = this.entry.job.reply?.items.flatMap(({ entries }) => entries) ?? [];
-    const errors = replies.find(({ id }) => id === this.entry.id)?.errors ?? [];
+    const errors = this.entry.job.entries.find(({ id }) => id === this.entry.id)?.errors ?? [];
     const fault = source ? errors.find((error) => error.field === input.name)?.message : "";
     const rows = field.from === "carried" ? (field.rows ?? []) : [];
     return html`<label class="textfield"
@@ -69,16 +59,14 @@ export class TakePieces extends LitElement {
 
   /** What has pieces: stocks first, then items, then single questions. */
   private sources(): [id: string, words: string][] {
-    const { body, reply } = this.entry.job;
-    const entries = reply?.items.flatMap((item) => item.entries) ?? [];
-    const nameOf = (entry: Entry): string => entry.title || (toolNamed(entry.tool)?.declaration.title ?? entry.tool);
+    const { body, entries } = this.entry.job;
     const withPieces = (entry: Entry): boolean =>
       entry.id !== this.entry.id && (entries.find(({ id }) => id === entry.id)?.pieces ?? 0) > 0;
     return [
       ...(body.stock ?? []).map(({ id, title }): [string, string] => [id, title || "Stock"]),
       ...body.items.map(({ id, title }): [string, string] => [id, title || "Item"]),
       ...body.items.flatMap((item) =>
-        item.entries.filter(withPieces).map((entry): [string, string] => [entry.id, `${entry.letter} ${nameOf(entry)}`]),
+        item.entries.filter(withPieces).map((entry): [string, string] => [entry.id, `${entry.letter} ${calledAs(entry)}`]),
       ),
     ];
   }
