@@ -7,6 +7,7 @@ import marshmallow as ma
 from marshmallow.error_store import merge_errors
 
 from longpoint.trade.inputs import Choice, Input
+from longpoint.trade.measured import Number
 from longpoint.trade.refusal import FieldError
 from longpoint.trade.rows import Rows
 
@@ -76,9 +77,19 @@ class AngleField(InputField):
 
 
 class NumberField(InputField):
-    """A plain number, or a text that says one."""
+    """A number in its unit, or a text that says one.
+
+    Of a number with two systems of units a bare text is in the units asked for; an object names
+    other units.
+    """
 
     json_type: ClassVar[dict[str, object]] = {"type": ["number", "string", "null"]}
+
+    def document(self, asked: Input) -> dict[str, Any]:
+        described = super().document(asked)
+        if isinstance(asked, Number) and asked.measure:
+            described["anyOf"] = [{"type": described.pop("type")}, TYPED_IN]
+        return described
 
 
 class CountField(InputField):

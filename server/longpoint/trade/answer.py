@@ -1,5 +1,6 @@
 """What a tool answers: figures, pieces, marks, tables, drawings and words, in display order."""
 
+from .amounts import amount_words
 from .drawing import Drawing
 from .ends import End, end_json, ends_words
 from .lengths import Scale, show_angle, show_money, show_number
@@ -101,17 +102,38 @@ class Answer:
         text = show_number(value, places) + (" " + unit if unit else "")
         self._figure(name, "number", value, text, label, short, lead)
 
+    def amount(
+        self,
+        name: str,
+        value: float,
+        measure: str,
+        *,
+        label: str = "",
+        short: str = "",
+        lead: bool = False,
+        places: "int | None" = None,
+    ) -> None:
+        """Add an amount of one of `amounts.MEASURES`, in the units in force and in the others."""
+        text, also = self.both_ways(value, measure, places)
+        self._figure(name, "number", value, text, label, short, lead)["also"] = also
+
+    def both_ways(
+        self, value: float, measure: str, places: "int | None" = None
+    ) -> "tuple[str, str]":
+        """Return an amount in the units in force, and in the other ones."""
+        other = "mm" if self.scale.units == "in" else "in"
+        here = amount_words(value, measure, self.scale.units, places)
+        return here, amount_words(value, measure, other, places)
+
     def weight(
         self, name: str, pounds: float, *, label: str = "", short: str = "", lead: bool = False
     ) -> None:
         """Add a weight, in kilograms where millimeters are in force, and the other way too."""
-        text, also = self.weight_words(pounds)
-        self._figure(name, "number", pounds, text, label, short, lead)["also"] = also
+        self.amount(name, pounds, "weight", label=label, short=short, lead=lead)
 
     def weight_words(self, pounds: float) -> "tuple[str, str]":
         """Return a weight in the units in force, and in the other ones."""
-        both = (_weighed(pounds, "lb"), _weighed(pounds * 0.45359237, "kg"))
-        return both if self.scale.units == "in" else (both[1], both[0])
+        return self.both_ways(pounds, "weight")
 
     def money(
         self, name: str, dollars: float, *, label: str = "", short: str = "", lead: bool = False
@@ -254,11 +276,6 @@ class Answer:
         figure["also"], figure["tick"], figure["per"] = "", None, None
         self.figures.append(figure)
         return figure
-
-
-def _weighed(number: float, unit: str) -> str:
-    """Return a weight to a tenth, a light one to a hundredth."""
-    return show_number(number, 1 if number >= 10 else 2) + " " + unit
 
 
 def _finite(value: float) -> None:

@@ -7,10 +7,10 @@ unit. Keys that say nothing (an empty text, no choices of its own) are left out 
 from .entry import inch_split, is_unfinished
 from .inputs import Choice, Flag, Text
 from .lengths import Scale
-from .measured import Angle, Length, is_typed_in
+from .measured import Angle, Length, has_two_units, is_typed_in
 from .refusal import FieldError
 from .rows import Field, Reader, Rows, unknown_names
-from .shown import differing, empty_text, shown
+from .shown import differing, empty_text, shown, unit_shown
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -142,6 +142,8 @@ class Form:
         said: dict[str, Any] = {"name": asked.name}
         _put(said, "shown", shown(field, self.scale))
         _put(said, "empty", empty_text(asked))
+        if has_two_units(asked) and unit_shown(field, self.scale) != asked.unit:
+            said["unit"] = unit_shown(field, self.scale)
         if isinstance(asked, Choice):
             _put(said, "chosen", field.value)
             _put(said, "choices", options(asked) if asked.narrowed else None)
@@ -208,7 +210,7 @@ def could_be_typed(asked: "Input", value: object) -> bool:
         return False
     if isinstance(value, str):
         return len(value) <= LONGEST_TEXT
-    if isinstance(asked, Length) and is_typed_in(value):
+    if has_two_units(asked) and is_typed_in(value):
         typed: Any = value
         return len(typed["text"]) <= LONGEST_TEXT
     return isinstance(value, (int, float)) and asked.kind not in ("text",)

@@ -1,5 +1,7 @@
 """What a tool can ask for in numbers: lengths, angles, numbers and counts, within bounds."""
 
+from .amounts import MEASURES, amount_words, read_amount
+from .bounded import Bounds, Measured
 from .inputs import Input
 from .lengths import (
     Scale,
@@ -17,113 +19,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-NUMBER_TYPES = (int, float)
-
-
-class Bounds:
-    """Limits of a number: `above` and `below` stay out, `least` and `most` are still in."""
-
-    def __init__(
-        self,
-        above: "float | None" = None,
-        least: "float | None" = None,
-        below: "float | None" = None,
-        most: "float | None" = None,
-    ) -> None:
-        self.above = above
-        self.least = least
-        self.below = below
-        self.most = most
-
-    def complaint(self, value: float) -> "tuple[str, float] | None":
-        """Return the words and the limit that `value` breaks, or None."""
-        if self.above is not None and value <= self.above:
-            return "must be greater than", self.above
-        if self.least is not None and value < self.least:
-            return "must be at least", self.least
-        if self.below is not None and value >= self.below:
-            return "must be less than", self.below
-        if self.most is not None and value > self.most:
-            return "must be at most", self.most
-        return None
-
-
-class _Measured(Input):
-    """An input whose value is a number within bounds.
-
-    With `default_by`, ``(input, {value: default})``, a length or an angle takes its default from
-    what that earlier choice says; it is then optional.
-    """
-
-    def __init__(
-        self,
-        name: str,
-        label: str,
-        bounds: Bounds,
-        *,
-        default_by: "tuple[str, dict[str, object]] | None" = None,
-        **rest: "Any",
-    ) -> None:
-        self.bounds = bounds
-        self.default_by = default_by
-        self.rest = rest
-        if default_by is not None:
-            rest["optional"] = True
-        super().__init__(name, label, **rest)
-
-    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
-        if self.default_by is None:
-            return self
-        name, defaults = self.default_by
-        chosen = earlier.get(name)
-        if chosen not in defaults:
-            return self
-        rest = {key: value for key, value in self.rest.items() if key != "default_text"}
-        rest["default"] = defaults[chosen]
-        return self.within(self.bounds, rest)
-
-    def within(self, bounds: Bounds, rest: "dict[str, Any]") -> "Input":
-        """Return this input again, with `rest` as its other parameters."""
-        kind: Any = self.__class__
-        limits = {"above": bounds.above, "least": bounds.least, "below": bounds.below}
-        again: Input = kind(self.name, self.label, most=bounds.most, **limits, **rest)
-        return again
-
-    def read(self, raw: object, scale: Scale) -> "Any":
-        value = self.number_of(raw, scale)
-        broken = self.bounds.complaint(value)
-        if broken:
-            words, limit = broken
-            raise Unreadable(
-                f"{self.label} {words} {self.show(limit, scale)}: "
-                f"{self.show(value, scale)} can't be."
-            )
-        return value
-
-    def number_of(self, raw: object, scale: Scale) -> float:
-        """Return a raw value as a number: JSON numbers as they are, texts read."""
-        if isinstance(raw, bool):
-            raise Unreadable(f"{self.label} needs {self.wanted()}, not yes or no.")
-        if isinstance(raw, NUMBER_TYPES):
-            if not -1e15 < raw < 1e15:
-                raise Unreadable(f"{self.label} needs {self.wanted()} of a size that can be used.")
-            return float(raw)
-        if isinstance(raw, str):
-            return self.parse(raw, scale)
-        raise Unreadable(f"{self.label} needs {self.wanted()}.")
-
-    def parse(self, text: str, scale: Scale) -> float:
-        """Return the number that `text` says."""
-        raise NotImplementedError
-
-    def show(self, value: float, scale: Scale) -> str:
-        """Return `value` as it is written in sentences."""
-        raise NotImplementedError
-
-    def wanted(self) -> str:
-        """Return what is asked for, as a noun."""
-        return "a number"
-
 
 def is_typed_in(raw: object) -> bool:
     """Tell whether a length comes as a text with the units its bare numbers were typed in."""
@@ -132,7 +27,7 @@ def is_typed_in(raw: object) -> bool:
     return isinstance(raw.get("text"), str) and raw.get("units") in ("in", "mm")
 
 
-class Length(_Measured):
+class Length(Measured):
     """A length, in inches once read; more than 0 and at most 1000 feet unless said otherwise.
 
     It comes as a number of inches, as a text in the units of the form, or as an object with a
@@ -176,7 +71,7 @@ class Length(_Measured):
         return "a length"
 
 
-class Angle(_Measured):
+class Angle(Measured):
     """An angle, in degrees once read; 0 to 180 exclusive unless said otherwise.
 
     With `slide` a screen offers to drag it, from `least` to `most`, and the drawing follows.
@@ -222,10 +117,12 @@ class Angle(_Measured):
         return "an angle"
 
 
-class Number(_Measured):
+class Number(Measured):
     """A plain number, in `unit`; 0 or more unless said otherwise.
 
-    With ``takes="board feet"`` a job fills it with what its pieces of a stock measure.
+    With ``takes="board feet"`` a job fills it with what its pieces of a stock measure. With a
+    `measure`, one of `amounts.MEASURES`, it has two systems of units, as a length has: `unit` is
+    then the measure's own, and a text may come with the units that it was typed in.
     """
 
     kind = "number"
@@ -236,6 +133,7 @@ class Number(_Measured):
         label: str,
         *,
         unit: str = "",
+        measure: str = "",
         above: "float | None" = None,
         least: "float | None" = None,
         most: float = 1000000.0,
@@ -244,18 +142,45 @@ class Number(_Measured):
     ) -> None:
         if above is None and least is None:
             least = 0.0
-        self.unit = unit
+        self.measure = measure
+        self.unit = MEASURES[measure].unit if measure else unit
         self.takes = takes
         super().__init__(name, label, Bounds(above, least, None, most), **rest)
 
+    def number_of(self, raw: object, scale: Scale) -> float:
+        if self.measure and is_typed_in(raw):
+            typed: Any = raw
+            return self.number_of(typed["text"], Scale(scale.units, scale.step, typed["units"]))
+        return super().number_of(raw, scale)
+
     def parse(self, text: str, scale: Scale) -> float:
+        if self.measure:
+            return read_amount(text, self.measure, scale.typed_in)
         return read_number(text)
 
     def show(self, value: float, scale: Scale) -> str:
+        if self.measure:
+            return amount_words(value, self.measure, scale.units, 3)
         return show_number(value, 3)
 
+    def show_default(self) -> str:
+        if self.measure and self.default is not None:
+            return amount_words(self.read(self.default, Scale()), self.measure, "in", 3)
+        return super().show_default()
 
-class Count(_Measured):
+    def declare(self) -> "dict[str, object]":
+        declared = super().declare()
+        if self.measure:
+            declared["metric"] = MEASURES[self.measure].metric
+        return declared
+
+
+def has_two_units(asked: Input) -> bool:
+    """Tell whether a bare number typed for an input means what the units in force say."""
+    return isinstance(asked, Length) or (isinstance(asked, Number) and asked.measure != "")
+
+
+class Count(Measured):
     """A whole number; 1 to 1000 unless said otherwise."""
 
     kind = "count"

@@ -63,6 +63,8 @@ export type components = {
             kind: "length" | "angle" | "number" | "count" | "choice" | "flag" | "text" | "rows";
             label: string;
             max_rows?: number;
+            /** @description Its unit where millimeters are in force, if it has one. */
+            metric?: string;
             min_rows?: number;
             name: string;
             offers?: components["schemas"]["Offer"][];
@@ -229,6 +231,8 @@ export type components = {
             shown?: string;
             /** @description The entry stops in the middle. */
             unfinished?: boolean;
+            /** @description Behind what is shown, where it is not the declared one. */
+            unit?: string;
         };
         FieldError: {
             field: string;

@@ -11,7 +11,7 @@ import type { FormChange, FormCollision, KeptForm, ToolDocuments } from "../stor
 import { ActiveField } from "./active-field";
 import { AnswerRecorder } from "./answer-recorder";
 import type { FormHost } from "./host";
-import { folded, inputAt, nameOf, rowsAt, TYPED } from "./paths";
+import { folded, hasTwoUnits, inputAt, nameOf, rowsAt, TYPED } from "./paths";
 import { Session } from "./session";
 import { messageAt } from "./status-text";
 
@@ -128,7 +128,8 @@ export class FormController implements FormHost {
   }
 
   change(path: string, value: Raw): void {
-    this.session.set(path, value, inputAt(this.declaration, path)?.kind === "length");
+    const input = inputAt(this.declaration, path);
+    this.session.set(path, value, input !== undefined && hasTwoUnits(input));
     this.edited();
   }
 

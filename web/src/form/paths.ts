@@ -5,6 +5,11 @@ import type { Declaration, Field, FormSaid, Input, Raw, RawInputs, RawRow, RowFi
 const OPEN_FIELDS = 6;
 export const TYPED = ["length", "angle", "number", "count", "text"];
 
+/** Whether a bare number typed for an input means what the units in force say. */
+export function hasTwoUnits({ kind, metric }: Input): boolean {
+  return kind === "length" || metric !== undefined;
+}
+
 /** Returns the rows kept under `name`, none where there are none. */
 export function rowsAt(inputs: RawInputs, name: string): RawRow[] {
   const rows = inputs[name];

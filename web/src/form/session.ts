@@ -122,10 +122,10 @@ export class Session {
   }
 
   /** Puts a text typed in the units in force, or another value, at `path`. */
-  set(path: string, value: Raw, isLength = false): void {
+  set(path: string, value: Raw, inUnits = false): void {
     const { units } = this.scale;
     if (!this.isTyped) this.typedIn = units;
-    const isForeign = isLength && typeof value === "string" && value !== "" && units !== this.typedIn;
+    const isForeign = inUnits && typeof value === "string" && value !== "" && units !== this.typedIn;
     this.replace(withValue(this.inputs, path, isForeign ? { text: String(value), units } : value));
   }
 

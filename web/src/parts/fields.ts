@@ -142,12 +142,13 @@ function typedControl(
 ): TemplateResult {
   const text = host.shown(path);
   const empty = field.empty ?? "";
+  const unit = field.unit ?? input.unit;
   const isTyping = host.active === path && host.isTyping;
   const isFree = input.kind === "text" && !field.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
     <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
-      >${typesetSilently(text || empty || "–")}${text && input.unit
-        ? html`<span class="unit">${input.unit}</span>`
+      >${typesetSilently(text || empty || "–")}${text && unit
+        ? html`<span class="unit">${unit}</span>`
         : nothing}</span
     >
     <input

@@ -78,7 +78,7 @@ function entryClasses({ field, entry, isFresh }: PadView): string {
 
 /** Always what the entry comes to, in both systems; a number says its unit. */
 function alsoWords({ input, entry, field, name }: PadView): string {
-  if (input.kind !== "length") return input.unit || name;
+  if (input.kind !== "length") return (field.unit ?? input.unit) || name;
   if (!entry) return name;
   return field.reads && !field.message ? `= ${field.reads.join(" · ")}` : "";
 }

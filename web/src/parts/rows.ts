@@ -176,7 +176,7 @@ export class Rows extends LitElement {
 
 /** Returns a field as its row says it: the first alone, others where they were changed, with what they are. */
 function saidInRow(column: Input, field: Field, shown: string, isFirst: boolean): string {
-  const text = withUnit(column, shown);
+  const text = withUnit({ ...column, unit: field.unit ?? column.unit }, shown);
   if (isFirst) return text || (field.empty ?? "");
   if (!field.changed || text === "") return "";
   if (column.kind === "flag") return shown === "yes" ? column.label : "";

@@ -5,6 +5,7 @@
  * It is no part of a tool's form, of its address or of its earlier answers.
  */
 import type { Input, Raw, RawInputs, RawRow, Units } from "../contract/contract";
+import { hasTwoUnits } from "../form/paths";
 
 /** Returns what belongs to the form itself. */
 export function ownInputs(asked: Input[], inputs: RawInputs): RawInputs {
@@ -29,9 +30,9 @@ export function listsIn(asked: Input[], inputs: RawInputs, from: Units, to: Unit
   return Object.fromEntries(asked.filter(({ name }) => name in lists).map(named));
 }
 
-/** A length's text carries its units where they are not its form's. */
+/** A text with two systems of units carries those it was typed in where they are not its form's. */
 function rowIn(columns: Input[], row: RawRow, units: Units): RawRow {
-  const lengths = columns.filter(({ kind }) => kind === "length").map(({ name }) => name);
+  const lengths = columns.filter(hasTwoUnits).map(({ name }) => name);
   const carried = (name: string, value: Raw): Raw =>
     lengths.includes(name) && typeof value === "string" ? { text: value, units } : value;
   return Object.fromEntries(Object.entries(row).map(([name, value]) => [name, carried(name, value)]));

@@ -59,6 +59,9 @@ class Field(Reply):
     empty = fields.String(
         metadata={"description": "What stands there while nothing is put in: the default as used."}
     )
+    unit = fields.String(
+        metadata={"description": "Behind what is shown, where it is not the declared one."}
+    )
     chosen = fields.String()
     choices = fields.List(
         fields.Nested(Offered),

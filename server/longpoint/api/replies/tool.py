@@ -92,6 +92,9 @@ class AskedInput(Reply):
     default_text = members.text("What stands in the empty field.")
     help = members.text()
     unit = members.text()
+    metric = fields.String(
+        metadata={"description": "Its unit where millimeters are in force, if it has one."}
+    )
     only_when = fields.Nested(Condition, required=True, allow_none=True)
     quantity = members.text("Which size it is, where other tools know it too.")
     takes = fields.String(
