@@ -1,0 +1,1 @@
+"""Money in exact numbers: cents and fractions of them, never floats that drift."""
