@@ -55,6 +55,18 @@ class TestAnswer:
         app.expect_answer()
         expect(app.field(label)).not_to_have_attribute("aria-invalid", "true")
 
+    def test_what_was_unfolded_is_unfolded_below_the_next_answer(self, app: App) -> None:
+        app.open(frame())
+        app.expect_answer()
+        figures = app.block("More numbers").locator(".lines")
+        expect(figures).to_be_visible()
+        app.enter("Opening width", "3/0")
+        app.expect_withdrawn()
+        expect(figures).to_be_hidden()
+        app.enter("Opening width", "30")
+        app.expect_answer()
+        expect(figures).to_be_visible()
+
     def test_a_message_that_comes_or_goes_leaves_the_field_in_hand(self, app: App) -> None:
         """A late message once moved the cards on, and with them the entry to another field."""
         app.open(frame())

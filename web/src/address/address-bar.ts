@@ -3,6 +3,9 @@
 /** Milliseconds between two writes: a browser refuses more than about a hundred in half a minute. */
 const GAP = 400;
 
+/** Names, in what the browser keeps for this tab, the addresses written here last, the newest first. */
+const WRITTEN = "written";
+
 /** What an entry of the browser's history notes. */
 interface EntryState {
   /** Its address was written here: the saved form behind it is never older. */
@@ -14,6 +17,8 @@ interface EntryState {
 }
 
 let waiting = "";
+/** Whether the form behind the newest address is the one that is kept, and not a link's. */
+let isKept = false;
 let timer = 0;
 let last = 0;
 /** The address as the open page found or left it: where another stands, another page is opening. */
@@ -31,9 +36,14 @@ export function entryState(): EntryState {
   };
 }
 
-/** Writes `hash` into the address now, or within a moment where one was just written. */
-export function writeSoon(hash: string): void {
+/**
+ * Writes `hash` into the address now, or within a moment where one was just written.
+ *
+ * @param isOfKept whether it says the form that is kept; a link's, unchanged, is not
+ */
+export function writeSoon(hash: string, isOfKept: boolean): void {
   waiting = hash;
+  isKept = isOfKept;
   clearTimeout(timer);
   const wait = last + GAP - Date.now();
   if (wait <= 0) writeNow();
@@ -43,12 +53,47 @@ export function writeSoon(hash: string): void {
 /** A page opens at the address that stands now: nothing else may write there. */
 export function arrived(): void {
   own = location.hash;
+  isKept = false;
   forget();
 }
 
-/** Whether the address that stands now was written from the form, perhaps a moment ago. */
+/**
+ * Whether the address that stands now was written from the form, perhaps a moment ago.
+ *
+ * A page that is loaded anew right after a write comes back with its entry's notes gone, seen in
+ * Chromium, or with the address before: so what was written is known by the tab too.
+ */
 export function isFromForm(): boolean {
-  return entryState().isFromForm;
+  return entryState().isFromForm || (isReturn() && written().includes(location.hash));
+}
+
+/** Whether the page was loaded anew or come back to, and not led to by a link. */
+function isReturn(): boolean {
+  const [way] = performance.getEntriesByType("navigation") as PerformanceNavigationTiming[];
+  return way !== undefined && way.type !== "navigate";
+}
+
+function written(): string[] {
+  try {
+    const kept: unknown = JSON.parse(sessionStorage.getItem(WRITTEN) ?? "[]");
+    return Array.isArray(kept) ? kept.map(String) : [];
+  } catch {
+    // A browser may keep nothing for a tab: then only the entry's notes tell.
+    return [];
+  }
+}
+
+/** Puts `hash` in the place of the address that stands now. */
+function write(hash: string): void {
+  history.replaceState({ ...entryState(), isFromForm: isKept }, "", hash);
+  own = location.hash;
+  if (!isKept) return;
+  try {
+    const before = written().filter((each) => each !== own);
+    sessionStorage.setItem(WRITTEN, JSON.stringify([own, ...before].slice(0, 2)));
+  } catch {
+    // As above: nothing is kept for this tab.
+  }
 }
 
 /** Forgets a write that waits: another page is open now. */
@@ -61,8 +106,7 @@ export function forget(): void {
 export function rewrite(): boolean {
   const hash = waiting || own;
   const differs = location.hash !== hash;
-  history.replaceState({ ...entryState(), isFromForm: true }, "", hash);
-  own = hash;
+  write(hash);
   forget();
   return differs;
 }
@@ -70,9 +114,8 @@ export function rewrite(): boolean {
 function writeNow(): void {
   if (!waiting) return;
   // Back, or an address typed above, arrives before the page hears of it: that entry is not ours.
-  if (location.hash === own && waiting !== own) {
-    history.replaceState({ ...entryState(), isFromForm: true }, "", waiting);
-    own = location.hash;
+  if (location.hash === own && (waiting !== own || isKept !== entryState().isFromForm)) {
+    write(waiting);
     last = Date.now();
   }
   forget();

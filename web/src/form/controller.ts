@@ -274,7 +274,7 @@ export class FormController implements FormHost {
   private write(): void {
     if (this.entry) return;
     const { inputs, typedIn } = this.session;
-    writeSoon(hashWith(this.declaration, inputs, typedIn));
+    writeSoon(hashWith(this.declaration, inputs, typedIn), this.isKept);
   }
 
   private called(name: string, at: number): string {

@@ -117,7 +117,7 @@ export class ToolScreen extends LitElement {
           ${this.drawing(answer)} ${this.slides()}
         </div>
         <div class="rest">
-          ${guard([answer, this.chosen], () => (answer ? this.answered(answer) : nothing))}
+          ${this.below(answer)}
           ${guard([answer, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer))}
         </div>
       </div>
@@ -200,6 +200,14 @@ export class ToolScreen extends LitElement {
     const { inputs } = this.tool.declaration;
     const shown = (name: string): string => this.form.shown(name);
     return slides(said.fields, inputs, shown, (name, value) => this.form.change(name, value));
+  }
+
+  /** What stood below an answer is hidden with it, so that what was unfolded is so again below the next. */
+  private below(answer: Answer | null): TemplateResult {
+    const last = answer ?? this.form.session.last;
+    return html`<div class="below" ?hidden=${!answer}>
+      ${guard([last, this.chosen], () => (last ? this.answered(last) : nothing))}
+    </div>`;
   }
 
   /** First what is cut or marked; the rest folded, each fold with its gist in its heading. */
