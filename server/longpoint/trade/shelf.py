@@ -49,6 +49,7 @@ SHELF = (
     ("site", "site/casing-set"),
     ("site", "site/hardware-centers"),
     ("site", "site/scribe"),
+    ("site", "site/finish-plan"),
     ("site", "site/story-stick"),
 )
 

@@ -1,0 +1,109 @@
+"""What the plan asks for: the air, the label's times, and the hours there is work."""
+
+from ...tool import Choice, Count, Length, Number, Rows, Text
+from .air import COLDEST, HOTTEST
+from .calendar import DAYS, Clock
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+MOST_HOURS = 2000
+
+
+def _has_coats(earlier: "dict[str, Any]") -> bool:
+    return bool(earlier.get("coats"))
+
+
+class _PlanChoice(Choice):
+    """Asked once there are coats to plan."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return _has_coats(earlier)
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _PlanNumber(Number):
+    """Asked once there are coats to plan."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return _has_coats(earlier)
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _GapLength(Length):
+    """Asked once a film is told."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return earlier.get("dry_film") is not None
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _Films(Choice):
+    """Asked once a film is told."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return earlier.get("dry_film") is not None
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+def _hours(name: str, label: str, help: str, *, optional: bool = False) -> Number:
+    if optional:
+        return Number(name, label, unit="h", most=MOST_HOURS, optional=True, default_text="-",
+                      help=help)  # fmt: skip
+    return Number(name, label, unit="h", most=MOST_HOURS, help=help)
+
+
+_COAT = [
+    Text("name", "Coat", optional=True, default_text="coat"),
+    Count("minutes", "To put on, each face (min)", least=1, most=1440),
+    _hours("recoat_from", "Recoat from", "After it is on, by the label."),
+    _hours("recoat_until", "Recoat until", "Where the label ends its window.", optional=True),
+    Number("sanding", "Sanding, each face", unit="min", default=0, most=1440,
+           help="Before the next coat; 0 for none."),
+    _hours("sand_after", "Dry to sand", "The recoat time where not given.", optional=True),
+    _hours("handle_after", "Dry to handle", "To turn it. The recoat time where not given.",
+           optional=True),
+]  # fmt: skip
+
+_AIR = [
+    Number("air_temperature", "Air", measure="temperature", least=COLDEST, most=HOTTEST),
+    Number("humidity", "Relative humidity", unit="%", above=0, most=100),
+    Number("surface_temperature", "Surface", measure="temperature", least=COLDEST, most=200,
+           optional=True, default_text="-", help="Of the work, by a surface thermometer."),
+    Number("label_lowest", "Label: not colder than", measure="temperature", least=COLDEST,
+           most=HOTTEST, optional=True, default_text="-"),
+    Number("label_highest", "Label: not warmer than", measure="temperature", least=COLDEST,
+           most=200, optional=True, default_text="-"),
+    Number("label_humidity", "Label: not damper than", unit="%", above=0, most=100, optional=True,
+           default_text="-"),
+]  # fmt: skip
+
+INPUTS = _AIR + [
+    Rows("coats", "Coats", _COAT, row="coat", least=0, most=8),
+    _PlanChoice("faces", "Faces",
+                [("1", "all at once, hung or on points"), ("2", "one, turned, then the other")]),
+    _PlanChoice("start_day", "Begin on", list(DAYS)),
+    Clock("day_from", "Work from"),
+    Clock("day_to", "Work to"),
+    Clock("start_time", "Begin at", optional=True, default_text="start of work"),
+    _PlanChoice("working_days", "Work on",
+                [("5", "Monday to Friday"), ("6", "Monday to Saturday"), ("7", "every day")]),
+    _PlanNumber("hang_after", "Dry to hang", unit="h", most=MOST_HOURS,
+                help="After the last coat: stacked, closed against a stop."),
+    _PlanNumber("cure_days", "Full cure", unit="days", most=365, optional=True, default_text="-"),
+    _PlanNumber("dry_film", "Dry film of a coat", measure="film", above=0, most=40, optional=True,
+                default_text="-", help="To tell what the gaps of a door lose."),
+    _Films("coated", "Coated",
+           [("leaf", "the leaf alone"), ("both", "leaf and jamb alike")]),
+    _GapLength("side_gap", "Side gap", quantity="side gap", least=0, most=1, optional=True,
+               default_text="-", help="As the leaf is sized bare."),
+]  # fmt: skip
