@@ -56,8 +56,8 @@ class Clock(Text):
     """A time of day."""
 
     def read(self, raw: object, scale: "Scale") -> str:
-        if isinstance(raw, (int, float)) and not isinstance(raw, bool) and raw == int(raw):
-            raw = str(int(raw))
+        if raw in range(25) and not isinstance(raw, bool):
+            raw = str(raw).split(".")[0]
         text = super().read(raw, scale)
         if minutes_of(text) is None:
             raise Unreadable(f"{quoted(text)} is no time of day: write it like 7:30 or 4 pm.")
