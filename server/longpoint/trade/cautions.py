@@ -34,6 +34,15 @@ FIRE_DOOR = (
     "Fire-rated doors and frames: their label and the local code decide hinges, gaps and what "
     "may be cut; ask the authority before you touch one."
 )
+LEAD_PAINT = (
+    "Paint in a house built before 1978 may hold lead. The EPA's rule for paid work begins above "
+    "6 sq ft a room inside or 20 sq ft outside; a part taken off counts whole, and windows and "
+    "demolition always count. Ask before you sand, and check your state's own rule."
+)
+SANDING_DUST = (
+    "Sanding dust of wood and finish: extraction at the tool and a fitted particulate respirator; "
+    "some woods and fillers sensitize."
+)
 
 
 def warn_if_sharp(answer: "Answer", *settings: float) -> None:

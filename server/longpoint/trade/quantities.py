@@ -74,6 +74,7 @@ QUANTITIES = {
     "stop thickness": "length",
     # The coat on the wood.
     "film thickness": "length",
+    "finish area": "number",
 }
 """Each quantity with the kind of its value: what a figure or an input of that quantity must be."""
 

@@ -22,6 +22,7 @@ SHELF = (
     ("yard", "yard/wood-movement"),
     ("yard", "yard/sheet-plan"),
     ("yard", "yard/piece-weight"),
+    ("yard", "yard/finish-area"),
     ("yard", "yard/price"),
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),

@@ -1,0 +1,1 @@
+"""Finishing in numbers: surfaces that are coated, what covers them."""
