@@ -6,6 +6,7 @@ flat quadrilaterals with mitered corners. Sections lie evenly about their middle
 that it takes them. What is priced is counted cell by cell from the printed rules.
 """
 
+from itertools import pairwise
 from random import Random
 from typing import Any
 
@@ -61,7 +62,7 @@ def frame(random: Random, row: dict[str, Any]) -> dict[str, Any]:
 
 
 def section(width: float, deep: float) -> npt.NDArray[np.float64]:
-    """Return a sticking's section, inward and down: an ogee of five corners, even about its middle."""
+    """Return a sticking's section, inward and down: an ogee, even about its middle."""
     inward = np.array([0, 0.1, 0.5, 0.5, 0.9, 1]) * width
     down = np.array([0, 0.3, 0.4, 0.6, 0.7, 1]) * deep
     return np.column_stack([inward, down])
@@ -120,7 +121,7 @@ def face(row: dict[str, Any], is_raised: bool) -> Mesh:
     for place in range(row["openings"]):
         low = gap + place * (gap + each)
         rings = [ring(left, low, across, each, point) for point in path]
-        for one, other in zip(rings, rings[1:], strict=False):
+        for one, other in pairwise(rings):
             mesh += quads(one, other)
         mesh += [] if row["kind"] == "glazed" else flat(rings[-1])
     return mesh
@@ -137,7 +138,7 @@ def depth_of(row: dict[str, Any]) -> float:
 def edges(row: dict[str, Any]) -> Mesh:
     """Return the band between the outlines of both faces."""
     outline = ring(0, 0, row["width"], row["length"], (0.0, 0.0))
-    return quads(outline, outline + [0, 0, row["thickness"]])
+    return quads(outline, outline + np.array([0, 0, row["thickness"]]))
 
 
 def area(mesh: Mesh) -> float:
