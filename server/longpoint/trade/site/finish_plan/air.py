@@ -11,8 +11,8 @@ FIVE_F = 5.0
 """Degrees Fahrenheit over the dew point: coating handbooks of the services."""
 THREE_C = 5.4
 """3 degrees Celsius in degrees Fahrenheit: the rule of ISO 8502-4, its number from memory."""
-COLDEST, HOTTEST = -49.0, 140.0
-"""Degrees Fahrenheit between which the formula holds."""
+COLDEST, HOTTEST = 0.0, 140.0
+"""Degrees Fahrenheit: nobody coats in colder air, and the formula holds to the hotter end."""
 
 
 def dew_point(air: float, humidity: float) -> float:
