@@ -25,6 +25,7 @@ MEASURES = {
     ),
     "film": Measure("mil", "µm", INCH, 0.0, ("mil", "mils"), ("µm", "um", "μm", "micron")),
     "volume": Measure("gal", "L", LITERS, 0.0, ("gal", "gallon", "gallons"), ("l", "liter")),
+    "mixed": Measure("fl oz", "mL", LITERS * 1000 / 128, 0.0, ("fl oz", "oz"), ("ml",)),
     "spread": Measure(
         "sq ft/gal", "m²/L", SQUARE_METERS / LITERS, 0.0, ("sq ft/gal", "ft2/gal"), ("m²/l", "m2/l")
     ),

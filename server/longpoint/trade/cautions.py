@@ -39,6 +39,26 @@ LEAD_PAINT = (
     "6 sq ft a room inside or 20 sq ft outside; a part taken off counts whole, and windows and "
     "demolition always count. Ask before you sand, and check your state's own rule."
 )
+FLAMMABLE_FINISH = (
+    "Solvent finishes burn and their vapor does too: no flame, no spark, no pilot light, moving "
+    "air, and a booth by its code where you spray; the label and the local fire code decide."
+)
+OIL_RAGS = (
+    "Rags with oil finish catch fire by themselves: under water in a closed metal can, or flat and "
+    "single outdoors till they are hard."
+)
+ISOCYANATES = (
+    "Two-part finishes with isocyanate give no warning by smell and the harm stays: supplied air, "
+    "not a cartridge."
+)
+SPRAY_MIST = (
+    "Spray mist, of water-borne finish too, calls for extraction and a fitted respirator of the "
+    "kind that the safety data sheet names."
+)
+FINISH_VAPORS = (
+    "Limits on vapors (VOC) differ by state and air district, for the shop and on site: check "
+    "yours before you buy or thin."
+)
 SANDING_DUST = (
     "Sanding dust of wood and finish: extraction at the tool and a fitted particulate respirator; "
     "some woods and fillers sensitize."

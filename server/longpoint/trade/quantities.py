@@ -72,8 +72,8 @@ QUANTITIES = {
     "jamb thickness": "length",
     "jamb depth": "length",
     "stop thickness": "length",
-    # The coat on the wood.
-    "film thickness": "length",
+    # The finish: one dry coat in mils, and all that is coated in square feet.
+    "film thickness": "number",
     "finish area": "number",
 }
 """Each quantity with the kind of its value: what a figure or an input of that quantity must be."""

@@ -23,6 +23,7 @@ SHELF = (
     ("yard", "yard/sheet-plan"),
     ("yard", "yard/piece-weight"),
     ("yard", "yard/finish-area"),
+    ("yard", "yard/finish-amount"),
     ("yard", "yard/price"),
     ("saw", "saw/corner-joint"),
     ("saw", "saw/mitered-frame"),

@@ -1,20 +1,14 @@
 """The air and the plan in words."""
 
 from ...amounts import amount_words
+from ...cautions import FLAMMABLE_FINISH, ISOCYANATES, LEAD_PAINT, OIL_RAGS
 from ...lengths import show_number
 from ...tool import Answer, Given
 from .air import FIVE_F, THREE_C
 from .calendar import Week
 from .schedule import Coat, Step, missed
 
-CAUTIONS = [
-    "Solvent finishes burn and their vapor does too: no flame, no spark, no pilot light, moving "
-    "air, and a booth by its code where you spray; the label and the local fire code decide.",
-    "Rags with oil finish catch fire by themselves: under water in a closed metal can, or flat and "
-    "single outdoors till they are hard.",
-    "Two-part finishes with isocyanate give no warning by smell and the harm stays: supplied air, "
-    "not a cartridge. Dust of old paint may hold lead: before 1978 have it tested.",
-]
+CAUTIONS = [FLAMMABLE_FINISH, OIL_RAGS, ISOCYANATES, LEAD_PAINT]
 
 SOURCES = [
     "Dew point: Magnus formula, a = 17.62, b = 243.12, WMO guide to instruments, annex 4.B, as "

@@ -1,0 +1,209 @@
+"""What is asked about coats, how they are put on, the mix, the cans and the cup."""
+
+from ...finish.cups import CUPS
+from ...tables.transfer import METHODS
+from ...tool import Choice, Count, Number, Rows
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from ...inputs import Input
+
+CANS = (
+    ("half-pint", "half-pint", 1 / 16),
+    ("pint", "pint", 1 / 8),
+    ("quart", "quart", 1 / 4),
+    ("gallon", "gallon", 1.0),
+    ("five", "5-gallon", 5.0),
+    ("1l", "1 L", 1 / 3.785411784),
+    ("2.5l", "2.5 L", 2.5 / 3.785411784),
+    ("5l", "5 L", 5 / 3.785411784),
+)
+TWO = ("parts", "2")
+
+
+class _Solids(Number):
+    """Needed to know a wet film from a dry one; else it tells the dry one."""
+
+    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
+        needed = earlier["film_by"] == "dry"
+        more: dict[str, Any] = {} if needed else {"optional": True, "default_text": "not known"}
+        return Number(self.name, self.label, unit="%", above=0, most=100, help=self.help, **more)
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _Efficiency(Number):
+    """By the method chosen, the person's own list before the table; typed where none is chosen."""
+
+    def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
+        method = earlier["method"]
+        default = {each.value: each.percent for each in METHODS}.get(method)
+        for row in earlier["methods"] or []:
+            if row["method"] == method:
+                default = row["lands"]
+        more: dict[str, Any] = {} if default is None else {"default": default}
+        return Number(self.name, self.label, unit="%", above=0, most=100, help=self.help, **more)
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _WithPotLife(Number):
+    """Asked once a pot life is told."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return earlier["pot_life"] is not None
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+def inputs() -> "list[Input]":
+    """Return the form."""
+    return _film() + _put_on() + _mix() + _cans() + _cup()
+
+
+def _film() -> "list[Input]":
+    return [
+        Number("area", "Area", measure="area", above=0, quantity="finish area"),
+        Count("coats", "Coats", most=30),
+        Choice(
+            "film_by",
+            "Coat known by",
+            [("dry", "dry film"), ("wet", "wet film"), ("spread", "coverage")],
+            default="dry",
+        ),
+        Number(
+            "dry_film",
+            "Dry film per coat",
+            measure="film",
+            above=0,
+            most=40,
+            help="Of one coat: a data sheet may mean the whole system.",
+            quantity="film thickness",
+            only_when=("film_by", "dry"),
+        ),
+        Number(
+            "wet_coat",
+            "Wet film per coat",
+            measure="film",
+            above=0,
+            most=100,
+            help="By the notched gauge, thinner in it.",
+            only_when=("film_by", "wet"),
+        ),
+        Number(
+            "coverage",
+            "Coverage per coat",
+            measure="spread",
+            above=0,
+            most=10000,
+            help="As the label says, before what is lost; about 400 by old rules of thumb.",
+            only_when=("film_by", "spread"),
+        ),
+        _Solids(
+            "solids",
+            "Solids by volume",
+            unit="%",
+            above=0,
+            most=100,
+            help="Of the data sheet: by weight they read higher.",
+        ),
+        Number(
+            "thinner",
+            "Thinner",
+            unit="%",
+            default=0,
+            most=200,
+            help="Of the paint's volume.",
+        ),
+    ]
+
+
+def _put_on() -> "list[Input]":
+    methods = [(method.value, method.label) for method in METHODS]
+    return [
+        Choice("method", "Put on by", [("given", "percent told")] + methods, default="given"),
+        Rows(
+            "methods",
+            "My methods",
+            [
+                Choice("method", "Method", methods),
+                Number("lands", "Lands", unit="%", above=0, most=100),
+            ],
+            row="method",
+            least=0,
+            most=12,
+            kept="finish-methods",
+        ),
+        _Efficiency(
+            "efficiency",
+            "Lands on the work",
+            unit="%",
+            above=0,
+            most=100,
+            help="Of what leaves gun or brush; the rest is mist and loss.",
+        ),
+    ]
+
+
+def _mix() -> "list[Input]":
+    return [
+        Choice("parts", "Mix", [("1", "one part"), ("2", "two parts")], default="1"),
+        Number("part_a_of", "Parts of A", above=0, most=1000, only_when=TWO),
+        Number("part_b_of", "Parts of B", above=0, most=1000, only_when=TWO),
+        Choice(
+            "thinner_of",
+            "Thinner is of",
+            [("both", "A and B together"), ("a", "A alone")],
+            help="Data sheets differ: read yours.",
+            only_when=TWO,
+        ),
+        Number(
+            "batch",
+            "Mixed at once",
+            measure="mixed",
+            above=0,
+            optional=True,
+            default_text="one coat",
+            only_when=TWO,
+        ),
+        Number(
+            "pot_life",
+            "Pot life",
+            unit="h",
+            above=0,
+            most=1000,
+            optional=True,
+            default_text="not known",
+            only_when=TWO,
+        ),
+        _WithPotLife("pot_life_at", "Told at", measure="temperature", least=32, most=120),
+        _WithPotLife("shop_temperature", "In the shop", measure="temperature", least=32, most=120),
+    ]
+
+
+def _cans() -> "list[Input]":
+    return [
+        Choice("can", "Can", [(value, label) for value, label, _ in CANS], default="gallon"),
+        Number("can_price", "A can costs", unit="$", optional=True, default_text="-", most=100000),
+    ]
+
+
+def _cup() -> "list[Input]":
+    cups = [(cup.value, cup.label) for cup in CUPS]
+    return [
+        Choice("cup", "Viscosity cup", [("none", "none")] + cups, default="none"),
+        Number(
+            "cup_seconds",
+            "Runs for",
+            unit="s",
+            above=0,
+            most=1000,
+            help="To the first break of the stream, at 77 °F (25 °C).",
+            only_when=("cup",) + tuple([cup.value for cup in CUPS]),
+        ),
+    ]
