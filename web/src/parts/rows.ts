@@ -180,12 +180,19 @@ function saidInRow(column: Input, field: Field, shown: string, isFirst: boolean)
   if (isFirst) return text || (field.empty ?? "");
   if (!field.changed || text === "") return "";
   if (column.kind === "flag") return shown === "yes" ? column.label : "";
-  const isPlain = !["length", "angle", "number"].includes(column.kind) || column.unit !== "";
+  const isSaid = ["length", "angle", "number"].includes(column.kind) || isOtherCount(column);
+  const isPlain = !isSaid || column.unit !== "";
   return column.kind === "angle" || !isPlain ? `${inSentence(column.label)} ${text}` : text;
+}
+
+/** Whether it counts something else than how many rows alike there are. */
+function isOtherCount({ kind, name }: Input): boolean {
+  return kind === "count" && name !== "count";
 }
 
 function withUnit(column: Input, shown: string): string {
   if (shown === "" || column.kind === "choice" || column.kind === "flag") return shown;
+  if (isOtherCount(column)) return shown;
   if (column.kind === "count") return `×\u2009${shown}`;
   if (column.kind === "angle") return /\d$/.test(shown) ? `${shown}°` : shown;
   return column.unit === "$" ? `$${shown}` : [shown, column.unit].filter(Boolean).join(" ");

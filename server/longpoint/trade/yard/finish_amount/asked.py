@@ -1,6 +1,7 @@
 """What is asked about coats, how they are put on, the mix, the cans and the cup."""
 
 from ...finish.cups import CUPS
+from ...lengths import show_number
 from ...tables.transfer import METHODS
 from ...tool import Choice, Count, Number, Rows
 
@@ -44,7 +45,9 @@ class _Efficiency(Number):
         for row in earlier["methods"] or []:
             if row["method"] == method:
                 default = row["lands"]
-        more: dict[str, Any] = {} if default is None else {"default": default}
+        more: dict[str, Any] = {}
+        if default is not None:
+            more = {"default": default, "default_text": show_number(default, 1) + " %"}
         return Number(self.name, self.label, unit="%", above=0, most=100, help=self.help, **more)
 
     def is_always_asked(self) -> bool:
