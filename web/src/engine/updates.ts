@@ -31,8 +31,11 @@ function isWhole(worker: ServiceWorker): Promise<boolean> {
 
 /** Tell when the first version could not be kept; a later one that fails leaves the old in charge. */
 function watchForFailure(registration: ServiceWorkerRegistration, on: Updates): void {
-  const first = registration.active ? null : registration.installing;
-  first?.addEventListener("statechange", () => {
+  if (registration.active || registration.waiting) return;
+  const first = registration.installing;
+  // On a busy page it may have failed before anyone listened.
+  if (!first) return on.failed();
+  first.addEventListener("statechange", () => {
     if (first.state === "redundant" && !registration.active) on.failed();
   });
 }
