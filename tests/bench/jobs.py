@@ -70,7 +70,10 @@ def show(whole: Any, reply: Any, found: Any) -> None:
     """Print the table for DEVELOPERS.md."""
     entries = sum(len(item["entries"]) for item in whole["items"])
     pieces = sum(len(group["cuts"]) for group in reply["saw"]["groups"])
-    print(f"{entries} questions, {pieces} pieces; the reply {found['again']['kilobytes']:.0f} KB\n")
+    print(
+        f"{entries} questions, {pieces} pieces; said of them at first "
+        f"{found['first']['kilobytes']:.0f} KB, of the change {found['again']['kilobytes']:.0f}\n"
+    )
     print("| job, phone's interpreter | ms | x 4 | longest step, x 4 | goal |")
     print("|---|---|---|---|---|")
     for name, key in (("opened", "first"), ("changed", "again")):

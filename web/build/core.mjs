@@ -26,6 +26,8 @@ export async function startCore(files) {
     python.FS.mkdirTree(`/lib/${dirname(path)}`);
     python.FS.writeFile(`/lib/${path}`, content);
   }
+  // As the worker has it, so that what is measured here is what a phone takes.
+  python.pyimport("gc").threshold(4_000_000);
   const { call } = python.pyimport("longpoint.trade.calls");
   return (request) => JSON.parse(call(JSON.stringify(request)));
 }

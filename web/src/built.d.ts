@@ -27,6 +27,7 @@ declare module "longpoint:files" {
 declare module "@micropython/micropython-webassembly-pyscript" {
   export interface MicroPython {
     FS: { mkdirTree(path: string): void; writeFile(path: string, content: string | Uint8Array): void };
+    pyimport(module: "gc"): { threshold(bytes: number): void };
     pyimport(module: string): { call(text: string): string };
   }
   export function loadMicroPython(options: {

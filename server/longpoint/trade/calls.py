@@ -18,15 +18,12 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
     from typing import Any
 
+JOB_DEPTH = 3
+"""Objects within objects of a job's reply whose long lists are put together from their items."""
 MOST_SIZE = 1200.0
 """Inches: no stock is longer."""
 LONG = 40
 """A list of more items is written item by item."""
-JOB_DEPTH = 4
-"""Objects within objects of a job's reply that are written part by part."""
-STEADY = ("figures", "layout")
-"""Parts of a job's reply that are the same objects while their question is not worked out anew."""
-MOST_TEXTS = 200
 
 
 def call(text: str) -> str:
@@ -41,7 +38,7 @@ def call(text: str) -> str:
     except Refusal as refusal:
         reply = {"ok": False, "errors": [error.to_json() for error in refusal.errors]}
     if "job" in reply:
-        return _job_text(reply, JOB_DEPTH)
+        return _job_text(reply)
     return dumped(reply) if _is_long(reply) else json.dumps(reply)
 
 
@@ -62,35 +59,14 @@ def dumped(value: object, depth: int = 2) -> str:
     return json.dumps(value)
 
 
-def _job_text(value: object, depth: int, name: str = "") -> str:
-    """Return a part of a job's reply as JSON text, in parts down to its single pieces and marks.
-
-    What did not change since the last reply is the same object, and its text is there already.
-    """
-    if name in STEADY:
-        known = _Texts.known.get(id(value))
-        if known is None:
-            known = _Texts.keep(value)
-        return known[1]
-    if depth and isinstance(value, dict):
-        parts = [json.dumps(key) + ": " + _job_text(value[key], depth - 1, key) for key in value]
-        return "{" + ", ".join(parts) + "}"
-    if isinstance(value, list) and value and isinstance(value[0], (dict, list)):
-        return "[" + ", ".join([_job_text(each, depth) for each in value]) + "]"
-    return json.dumps(value)
-
-
-class _Texts:
-    """Texts of parts of a job's reply by the identity of what they say, which is kept with them."""
-
-    known: "dict[int, tuple[object, str]]" = {}  # noqa: RUF012 one for all
-
-    @classmethod
-    def keep(cls, value: object) -> "tuple[object, str]":
-        if len(cls.known) >= MOST_TEXTS:
-            cls.known.clear()
-        cls.known[id(value)] = value, json.dumps(value)
-        return cls.known[id(value)]
+def _job_text(reply: "dict[str, Any]") -> str:
+    """Return a job's reply as JSON text, its parts each written alone."""
+    text = dumped({name: reply[name] for name in reply if name != "parts"}, JOB_DEPTH)
+    if "parts" not in reply:
+        return text
+    parts = reply["parts"]
+    texts = [json.dumps(name) + ": " + json.dumps(parts[name]) for name in parts]
+    return text[:-1] + ', "parts": {' + ", ".join(texts) + "}}"
 
 
 def _is_long(reply: "dict[str, Any]") -> bool:
@@ -122,11 +98,9 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         return _Search.go_on(request.get("search"))
     if do == "job":
         # Only who works on a job waits for the rooms that work it out.
-        from .job.sheets import job_replies
+        from .job.work import WORK
 
-        return _JobWork.start(
-            job_replies(request.get("job"), _scale(request), request.get("offcuts"))
-        )
+        return WORK.start(request, _scale(request))
     if do == "check job":
         from .job.document import check
 
@@ -137,7 +111,9 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
 
         return {"grid": label_grid(request, _scale(request))}
     if do == "continue job":
-        return _JobWork.go_on(request.get("work"))
+        from .job.work import WORK
+
+        return WORK.go_on(request.get("work"))
     if do == "patterns":
         from .job.patterns import declared
 
@@ -205,32 +181,6 @@ class _Search:
         # An answer that stands is not said again: a long plan takes longer to say than to find.
         news = answer if "figures" in answer else None
         return {"answer": news, "progress": answer["progress"], "search": search}
-
-
-class _JobWork:
-    """The one job that is being worked out, beside a tool's search; a new one ends it."""
-
-    number = 0
-    replies: "Iterator[dict[str, Any]] | None" = None
-
-    @classmethod
-    def start(cls, replies: "Iterator[dict[str, Any]]") -> "dict[str, Any]":
-        cls.number += 1
-        cls.replies = replies
-        return cls.go_on(cls.number)
-
-    @classmethod
-    def go_on(cls, number: object) -> "dict[str, Any]":
-        if cls.replies is None or number != cls.number:
-            raise Refusal("work", "That job is not being worked out any more: ask again.")
-        try:
-            reply = next(cls.replies)
-        except Refusal:
-            cls.replies = None
-            raise
-        if reply["progress"] >= 1:
-            cls.replies = None
-        return {"job": reply, "work": cls.number if cls.replies else None}
 
 
 def shelf() -> "list[dict[str, Any]]":

@@ -4,6 +4,7 @@ import type {
 } from "../contract/contract";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
+import { isInParts, JobParts } from "./job-parts";
 import { takePrestarted } from "./prestart-worker";
 
 export { CoreFault };
@@ -40,6 +41,7 @@ function wellFormed(_: string, value: unknown): unknown {
 export class Core {
   #engine: Engine;
   #last: Promise<unknown> = Promise.resolve();
+  readonly #parts = new JobParts();
 
   /** Boot a module Worker with MicroPython; the page fetches its files and posts them. */
   constructor() {
@@ -78,10 +80,13 @@ export class Core {
     return this.#ask({ do: "continue", search });
   }
 
-  /** Ask what a job comes to; it is worked out one question at each call. */
-  /** Work a job out; `offcuts` are the rows of the shop's own list. */
+  /**
+   * Ask what a job comes to; it is worked out a step at each call. `offcuts` are the rows of the
+   * shop's own list.
+   */
   async job(job: object, scale: Scale, offcuts: object[]): Promise<JobSaid> {
-    return this.#ask({ do: "job", job, offcuts, ...scale }, ["job"]);
+    const ask = () => ({ do: "job", job, offcuts, have: this.#parts.have, ...scale });
+    return this.#ask(ask, ["job"]);
   }
 
   /** Ask whether a document is a job; each fault has its place. */
@@ -109,9 +114,9 @@ export class Core {
     return this.#ask({ do: "continue job", work }, ["job"]);
   }
 
-  /** `tools` are those that the request is about. */
-  #ask<Reply>(request: object, tools: string[] = []): Promise<Reply> {
-    const text = () => JSON.stringify(request, wellFormed);
+  /** `tools` are those that the request is about; one that is a function is made in its turn. */
+  #ask<Reply>(request: object | (() => object), tools: string[] = []): Promise<Reply> {
+    const text = () => JSON.stringify(typeof request === "function" ? request() : request, wellFormed);
     const turn = this.#last.then(() => this.#call<Reply>(text(), tools));
     this.#last = turn.catch(() => undefined);
     return turn;
@@ -120,7 +125,8 @@ export class Core {
   async #call<Reply>(text: string, tools: string[]): Promise<Reply> {
     const engine = this.#engine;
     try {
-      return JSON.parse(await engine.call(text, tools)) as Reply;
+      const reply = JSON.parse(await engine.call(text, tools)) as object;
+      return (isInParts(reply) ? { ...reply, job: this.#parts.whole(reply) } : reply) as Reply;
     } catch (error) {
       engine.end();
       this.#engine = new Engine();

@@ -19,6 +19,12 @@ function serveFromMemory(wasm: ArrayBuffer): void {
       : ask(what, options);
 }
 
+/**
+ * Bytes that are used before garbage is collected, between two calls: it takes some milliseconds
+ * however little there is, and after 16 KB, as the interpreter has it, nearly each call would wait.
+ */
+const GARBAGE = 4_000_000;
+
 /** The core, started. */
 export interface Core {
   /** Put further parts where the core's imports look. */
@@ -44,6 +50,7 @@ export async function boot({ wasm, parts }: CoreAssets): Promise<Core> {
   serveFromMemory(wasm);
   const python = await loadMicroPython({ url: WASM });
   write(python, parts);
+  python.pyimport("gc").threshold(GARBAGE);
   const { call } = python.pyimport("longpoint.trade.calls");
   return { add: (more) => write(python, more), call };
 }

@@ -5,8 +5,10 @@ What is on hand is used first and counted apart from what is bought.
 
 from ..lengths import Scale
 from .boards import board_line
+from .desk import Desk
 from .pieces import Cut
 from .plans import sheet_plans, stick_plans
+from .saying import said_line
 from .stock_sizes import Sizes
 from .ticks import Ticks
 
@@ -66,66 +68,114 @@ def _is_same(each: "dict[str, Any]", stock: "dict[str, Any]") -> bool:
 
 
 def buy_lines(
-    shop: Shop, cuts: "list[Cut]", ticks: Ticks, scale: Scale
+    shop: Shop, cuts: "list[list[Cut]]", ticks: Ticks, scale: Scale, desk: Desk
 ) -> "Iterator[tuple[list[dict[str, Any]], bool] | None]":
     """Give the whole buy list, ever better, and whether it is the last; None while looking on.
 
     The first has a quick plan of every stock, so that the list is there soon; it is the last where
-    all were planned before.
+    all were planned before. `cuts` are the pieces question by question.
     """
-    searches = [_Search(stock, shop, cuts, ticks, scale) for stock in shop.stocks]
-    for search in searches:
-        while not search.line and not search.is_over:
-            if not search.is_better():
-                yield None
-        # Only another look tells whether there is more to find.
-        search.is_better()
-    things = [_ticked(_thing(thing, shop), thing["id"], ticks) for thing in shop.things]
+    by_stock = _by_stock(cuts, ticks)
+    searches = []
+    for stock in shop.stocks:
+        search = _search(stock, by_stock.get(stock["id"]) or [], shop, scale, desk)
+        searches.append(search)
+        while not search.plan and not search.is_over:
+            search.is_better()
+            yield None
+    things = [_thing_once(thing, shop, desk) for thing in shop.things]
+
+    def lines() -> "list[dict[str, Any]]":
+        planned = [(search.plan, search.stock) for search in searches if search.plan]
+        planned += [(thing, {}) for thing in things]
+        return [_said(plan, stock, shop, ticks, scale, desk) for plan, stock in planned]
+
     left = [search for search in searches if not search.is_over]
-    yield [search.line for search in searches] + things, not left
+    yield lines(), not left
     for search in left:
         while not search.is_over:
             is_news = search.is_better()
-            yield ([each.line for each in searches] + things, False) if is_news else None
+            yield (lines(), False) if is_news else None
     if left:
-        yield [search.line for search in searches] + things, True
+        yield lines(), True
+
+
+def _thing_once(thing: "dict[str, Any]", shop: Shop, desk: Desk) -> "dict[str, Any]":
+    ties = [thing.get(name) or {} for name in ("from", "times")]
+    made = [shop.done.get(tie.get("entry") or "") for tie in ties]
+    sources = [thing, shop.counts.get(thing.get("item") or ""), made]
+    line: dict[str, Any] = desk.made("thing " + thing["id"], sources, lambda: _thing(thing, shop))
+    return line
+
+
+def _by_stock(cuts: "list[list[Cut]]", ticks: Ticks) -> "dict[str, list[Cut]]":
+    """Return the pieces to buy for by their stock: a spoiled one is needed once more."""
+    found: dict[str, list[Cut]] = {}
+    for cut in [cut for mine in cuts for cut in mine]:
+        needed = found.setdefault(cut.stock, [])
+        for _ in range(1 + ticks.spoiled(cut.of)):
+            needed.append(cut)
+    return found
+
+
+def _search(
+    stock: "dict[str, Any]", cuts: "list[Cut]", shop: Shop, scale: Scale, desk: Desk
+) -> "_Search":
+    search: _Search = desk.made(
+        "plan " + stock["id"],
+        [stock, cuts, shop.offcuts],
+        lambda: _Search(stock, shop.offered(stock, cuts), _line(stock, cuts, shop.sizes, scale)),
+    )
+    return search
 
 
 class _Search:
-    """The line of one stock, as good as it was found so far."""
+    """The plan of one stock, as good as it was found so far; empty before the first."""
 
     def __init__(
-        self, stock: "dict[str, Any]", shop: Shop, cuts: "list[Cut]", ticks: Ticks, scale: Scale
+        self,
+        stock: "dict[str, Any]",
+        offered: "list[int]",
+        plans: "Iterator[dict[str, Any] | None]",
     ) -> None:
-        mine = _with_spoiled([cut for cut in cuts if cut.stock == stock["id"]], ticks)
-        self.line: dict[str, Any] = {}
+        self.plan: dict[str, Any] = {}
         self.is_over = False
         self.stock = stock
-        self.ticks = ticks
-        self.offered = shop.offered(stock, mine)
-        self.lines = _line(stock, mine, shop.sizes, scale)
+        self.offered = offered
+        self.plans = plans
 
     def is_better(self) -> bool:
-        """Look on for a moment, and tell whether the line is a better one now."""
+        """Look on for a moment, and tell whether the plan is a better one now."""
         try:
-            line = next(self.lines)
+            plan = next(self.plans)
         except StopIteration:
             self.is_over = True
             return False
-        if line is None:
+        if plan is None:
             return False
-        line["offered"] = self.offered
-        self.line = _ticked(line, self.stock["id"], self.ticks)
+        plan["offered"] = self.offered
+        self.plan = plan
         return True
 
 
-def _with_spoiled(cuts: "list[Cut]", ticks: Ticks) -> "list[Cut]":
-    """Return the pieces to buy for: a spoiled one is needed once more."""
-    return [cut for cut in cuts for _ in range(1 + ticks.spoiled(cut.of))]
+def _said(
+    plan: "dict[str, Any]",
+    stock: "dict[str, Any]",
+    shop: Shop,
+    ticks: Ticks,
+    scale: Scale,
+    desk: Desk,
+) -> "dict[str, Any]":
+    """Return a plan as a line of the list, with what is ticked of it."""
+    of = plan["stock"]
 
+    def make() -> "dict[str, Any]":
+        line = dict(plan)
+        line["of"], line["state"], line["paid"] = of, ticks.state(of), ticks.paid(of)
+        said_line(line, stock, shop.sizes, scale)
+        return line
 
-def _ticked(line: "dict[str, Any]", of: str, ticks: Ticks) -> "dict[str, Any]":
-    line["of"], line["state"], line["paid"] = of, ticks.state(of), ticks.paid(of)
+    line: dict[str, Any] = desk.made("line " + of, [plan, stock, ticks.under(of)], make)
     return line
 
 

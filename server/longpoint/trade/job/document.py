@@ -179,8 +179,8 @@ def json_schema() -> "dict[str, Any]":
     return head
 
 
-def check(document: object) -> None:
-    """Check a job document.
+def check(document: object, known: object = None) -> None:
+    """Check a job document; `known` is one found right before, whose objects it may hold.
 
     Raises
     ------
@@ -189,7 +189,7 @@ def check(document: object) -> None:
     """
     if isinstance(document, dict):
         _check_made_for_us(document)
-    faults = JOB.faults(document, "")
+    faults = JOB.faults(document, "", known)
     if not faults and isinstance(document, dict):
         faults = _counted(document)
     if faults:

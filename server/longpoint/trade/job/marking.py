@@ -1,6 +1,7 @@
 """The mark list: by item what is pencilled, from which datum, and the checks before leaving."""
 
 from ..lengths import show_angle
+from .desk import Desk
 from .ticks import Ticks
 
 TYPE_CHECKING = False
@@ -15,23 +16,33 @@ _HUNG = ("hinge-layout", "door-swing", "jamb-and-stop", "door-set")
 
 
 def mark_list(
-    document: "dict[str, Any]", done: "dict[str, Done]", ticks: Ticks, scale: "Scale"
+    document: "dict[str, Any]",
+    done: "dict[str, Done]",
+    ticks: Ticks,
+    scale: "Scale",
+    desk: Desk,
 ) -> "list[dict[str, Any]]":
     """Return each item with its marks and its closing checks."""
     listed = []
     for item in document["items"]:
         entries = [done[entry["id"]] for entry in item["entries"]]
-        marks = [mark for made in entries for mark in _marks(made, ticks)]
-        checks = enumerate(_checks(entries, scale))
-        listed.append(
-            {
-                "item": item["id"],
-                "title": item["title"],
-                "marks": marks,
-                "checks": [_check(item, at, words, ticks) for at, words in checks],
-            }
-        )
+        owns = [item["id"]] + [made.entry["id"] for made in entries]
+        sources = [item["title"], entries, [ticks.under(own) for own in owns]]
+        name = "marked " + item["id"]
+        listed.append(desk.made(name, sources, lambda: _marked(item, entries, ticks, scale)))  # noqa: B023 called at once
     return listed
+
+
+def _marked(
+    item: "dict[str, Any]", entries: "list[Done]", ticks: Ticks, scale: "Scale"
+) -> "dict[str, Any]":
+    checks = enumerate(_checks(entries, scale))
+    return {
+        "item": item["id"],
+        "title": item["title"],
+        "marks": [mark for made in entries for mark in _marks(made, ticks)],
+        "checks": [_check(item, at, words, ticks) for at, words in checks],
+    }
 
 
 def _marks(made: "Done", ticks: Ticks) -> "list[dict[str, Any]]":

@@ -3,6 +3,7 @@
 from collections import namedtuple
 
 from ..refusal import Refusal
+from .desk import Desk
 from .document import MOST_PIECES, NOT_CUT
 
 TYPE_CHECKING = False
@@ -16,23 +17,34 @@ Cut = namedtuple("Cut", ("of", "tag", "piece", "stock", "entry", "item"))
 number; `stock` the id of what it is cut from, empty where none was named."""
 
 
-def all_cuts(document: "dict[str, Any]", done: "dict[str, Done]") -> "list[Cut]":
-    """Return the pieces of all answered questions, in the order of the document.
+def all_cuts(document: "dict[str, Any]", done: "dict[str, Done]", desk: Desk) -> "list[list[Cut]]":
+    """Return the pieces of each question in the order of the document; none for one unanswered.
 
     Raises
     ------
     Refusal
         More pieces than a job holds.
     """
-    cuts: list[Cut] = []
+    cuts: list[list[Cut]] = []
+    number = 0
     for item in document["items"]:
         for entry in item["entries"]:
-            if not takes_pieces(entry):
-                cuts.extend(cuts_of_entry(item, entry, done[entry["id"]]))
-            if len(cuts) > MOST_PIECES:
-                raise Refusal(
-                    "items", f"{len(cuts)} pieces and more: a job holds {MOST_PIECES} at most."
-                )
+            if takes_pieces(entry):
+                continue
+            mine = _once(item, entry, done[entry["id"]], desk)
+            number += len(mine)
+            if number > MOST_PIECES:
+                words = f"{number} pieces and more: a job holds {MOST_PIECES} at most."
+                raise Refusal("items", words)
+            cuts.append(mine)
+    return cuts
+
+
+def _once(item: "dict[str, Any]", entry: "dict[str, Any]", made: "Done", desk: Desk) -> "list[Cut]":
+    sources = [made, item["id"], item.get("count")]
+    cuts: list[Cut] = desk.made(
+        "cuts " + entry["id"], sources, lambda: cuts_of_entry(item, entry, made)
+    )
     return cuts
 
 

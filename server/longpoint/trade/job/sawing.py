@@ -1,6 +1,7 @@
 """The cut list: by stock, then by setting of the saw so that it is set once, longest first."""
 
 from ..ends import End, ends_words, square
+from .desk import Desk
 from .pieces import Cut
 from .saying import again_words, rough_text
 from .stock_sizes import Sizes
@@ -12,34 +13,66 @@ if TYPE_CHECKING:
 
     from ..lengths import Scale
 
+    Said = dict[str, Any]
+
 SQUARE = "square"
+SQUARE_ENDS = ends_words((square(), square()))
+NAMES = ("name", "length", "text", "short_text", "width", "thickness", "section_text", "ends",
+         "ends_text", "tick", "per")  # fmt: skip
 
 
 def cut_list(
-    document: "dict[str, Any]", cuts: "list[Cut]", ticks: Ticks, scale: "Scale"
+    document: "dict[str, Any]",
+    cuts: "list[list[Cut]]",
+    ticks: Ticks,
+    scale: "Scale",
+    desk: Desk,
 ) -> "list[dict[str, Any]]":
-    """Return the groups of the cut list."""
-    order = [stock["id"] for stock in document.get("stock") or []] + [""]
-    stocks = {stock["id"]: stock for stock in document.get("stock") or []}
-    sizes = Sizes(str(document.get("units") or "in"))
+    """Return the groups of the cut list; `cuts` are the pieces question by question.
+
+    A piece of which nothing has changed is the same object as the last time.
+    """
+    stock = document.get("stock") or []
+    saw = _Saw(stock, ticks, Sizes(str(document.get("units") or "in")), scale)
+    by_stock: dict[str, list[tuple[Said, str]]] = {}
+    for mine in cuts:
+        for cut, said in zip(mine, _sawn(mine, saw, desk)):
+            by_stock.setdefault(saw.stock_of(cut), []).append(said)
     groups: list[dict[str, Any]] = []
-    for stock in order:
-        mine = [cut for cut in cuts if (cut.stock if cut.stock in stocks else "") == stock]
-        same: dict[str, list[Cut]] = {}
-        for cut in mine:
-            same.setdefault(setting_of(cut.piece), []).append(cut)
-        for setting in sorted(same, key=_square_first):
-            cut_from = stocks.get(stock, {})
-            groups.append({
-                "stock": stock,
-                "title": cut_from.get("title", ""),
-                "setting": setting,
-                "cuts": [
-                    _cut(cut, cut_from, ticks, sizes, scale)
-                    for cut in _longest_first(same[setting])
-                ],
-            })  # fmt: skip
+    for own in saw.order:
+        pieces = by_stock.get(own) or []
+        title = saw.stocks.get(own, {}).get("title", "")
+        sources = [title, [said for said, _ in pieces]]
+        groups += desk.made("groups " + own, sources, lambda: _groups(own, title, pieces))  # noqa: B023 called at once
     return groups
+
+
+def _sawn(mine: "list[Cut]", saw: "_Saw", desk: Desk) -> "list[tuple[Said, str]]":
+    """Return the pieces of one question as the list shows them, each with its setting."""
+    if not mine:
+        return []
+    name = "sawn " + mine[0].entry
+    sources = [mine, saw.stock, saw.ticks.under(mine[0].entry)]
+    known: list[tuple[Said, str]] | None = desk.known(name, sources)
+    if known is not None:
+        return known
+    before = {said["of"]: said for said, _ in desk.last(name) or []}
+    sawn = []
+    for said, setting in saw.sawn(mine):
+        old = before.get(said["of"])
+        sawn.append((old if old == said and old is not None else said, setting))
+    kept: list[tuple[Said, str]] = desk.keep(name, sources, sawn)
+    return kept
+
+
+def _groups(stock: str, title: str, pieces: "list[tuple[Said, str]]") -> "list[dict[str, Any]]":
+    same: dict[str, list[Said]] = {}
+    for said, setting in pieces:
+        same.setdefault(setting, []).append(said)
+    return [
+        {"stock": stock, "title": title, "setting": setting, "cuts": _longest_first(same[setting])}
+        for setting in sorted(same, key=_square_first)
+    ]
 
 
 def setting_of(piece: "dict[str, Any]") -> str:
@@ -49,30 +82,62 @@ def setting_of(piece: "dict[str, Any]") -> str:
     """
     ends = [End(end["joint"], end["saw"], end["bevel"], "") for end in piece["ends"]]
     words = ends_words(tuple(ends))
-    return SQUARE if words in ("", ends_words((square(), square()))) else words
+    return SQUARE if words in ("", SQUARE_ENDS) else words
 
 
 def _square_first(setting: str) -> "tuple[bool, str]":
     return (setting != SQUARE, setting)
 
 
-def _longest_first(cuts: "list[Cut]") -> "list[Cut]":
+def _longest_first(cuts: "list[Said]") -> "list[Said]":
     places = list(range(len(cuts)))
-    places.sort(key=lambda at: (-cuts[at].piece["length"], at))
+    places.sort(key=lambda at: (-cuts[at]["length"], at))
     return [cuts[at] for at in places]
 
 
-def _cut(
-    cut: Cut, stock: "dict[str, Any]", ticks: Ticks, sizes: Sizes, scale: "Scale"
-) -> "dict[str, Any]":
-    piece = cut.piece
-    names = ("name", "length", "text", "short_text", "width", "thickness", "section_text", "ends",
-             "ends_text", "tick", "per")  # fmt: skip
-    said = {name: piece[name] for name in names}
-    said["of"], said["tag"], said["item"], said["entry"] = cut.of, cut.tag, cut.item, cut.entry
-    said["state"] = ticks.state(cut.of)
-    said["rough_text"] = rough_text(piece, stock, sizes, scale)
-    said["spoiled"] = ticks.spoiled(cut.of)
-    said["again"] = again_words(piece, stock, sizes, scale) if said["spoiled"] else ""
-    said["stale"] = ticks.stale(cut.of, piece["length"], scale)
-    return said
+class _Saw:
+    """Says pieces as the cut list shows them."""
+
+    def __init__(
+        self, stock: "list[dict[str, Any]]", ticks: Ticks, sizes: Sizes, scale: "Scale"
+    ) -> None:
+        self.stock = stock
+        self.order = [each["id"] for each in stock] + [""]
+        self.stocks = {each["id"]: each for each in stock}
+        self.ticks = ticks
+        self.sizes = sizes
+        self.scale = scale
+
+    def stock_of(self, cut: Cut) -> str:
+        """Return the id of a piece's stock; empty where it has none."""
+        return cut.stock if cut.stock in self.stocks else ""
+
+    def sawn(self, cuts: "list[Cut]") -> "list[tuple[Said, str]]":
+        """Return pieces in words, each with its setting; copies of one piece are alike."""
+        sawn = []
+        piece: dict[str, Any] = {}
+        alike: Said = {}
+        setting = ""
+        for cut in cuts:
+            if cut.piece is not piece:
+                piece, alike, setting = cut.piece, self._alike(cut), setting_of(cut.piece)
+            sawn.append((self._own(alike, cut), setting))
+        return sawn
+
+    def _alike(self, cut: Cut) -> "Said":
+        said = {name: cut.piece[name] for name in NAMES}
+        said["tag"], said["item"], said["entry"] = cut.tag, cut.item, cut.entry
+        said["rough_text"] = rough_text(cut.piece, self._from(cut), self.sizes, self.scale)
+        return said
+
+    def _own(self, alike: "Said", cut: Cut) -> "Said":
+        said = dict(alike)
+        said["of"], said["state"] = cut.of, self.ticks.state(cut.of)
+        said["spoiled"], said["again"] = self.ticks.spoiled(cut.of), ""
+        if said["spoiled"]:
+            said["again"] = again_words(cut.piece, self._from(cut), self.sizes, self.scale)
+        said["stale"] = self.ticks.stale(cut.of, cut.piece["length"], self.scale)
+        return said
+
+    def _from(self, cut: Cut) -> "dict[str, Any]":
+        return self.stocks.get(cut.stock) or {}

@@ -17,8 +17,12 @@ LARGEST = 1e12
 class Shape:
     """One kind of value."""
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
-        """Return what is wrong with a value: pairs of a path and a sentence."""
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
+        """Return what is wrong with a value: pairs of a path and a sentence.
+
+        `known` is a value found right before; the parts of it that the value holds are not looked
+        at again.
+        """
         raise NotImplementedError
 
     def schema(self) -> "dict[str, Any]":
@@ -33,7 +37,7 @@ class Words(Shape):
         self.most = most
         self.least = least
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         if not isinstance(value, str):
             return [(path, "A text is needed here.")]
         if not self.least <= len(value) <= self.most:
@@ -54,7 +58,7 @@ class Numeral(Shape):
         self.most = most
         self.whole = whole
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         if isinstance(value, bool) or not isinstance(value, (int, float)):
             return [(path, "A number is needed here.")]
         if not self.least <= value <= self.most:
@@ -75,7 +79,7 @@ class OneOf(Shape):
     def __init__(self, *values: object) -> None:
         self.values = values
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         if isinstance(value, (str, int, float)) and not isinstance(value, bool):
             if value in self.values:
                 return []
@@ -90,7 +94,7 @@ class OneOf(Shape):
 class Anything(Shape):
     """A value that is not looked into here: inputs are read by their tool."""
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         return []
 
     def schema(self) -> "dict[str, Any]":
@@ -106,16 +110,19 @@ class ListOf(Shape):
         self.what = what
         self.by_id = by_id
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         if not isinstance(value, list):
             return [(path, "A list is needed here.")]
         if len(value) > self.most:
             return [(path, f"{len(value)} {self.what}: a job holds {self.most} at most.")]
-        faults = [
-            fault
-            for at, each in enumerate(value)
-            for fault in self.one.faults(each, f"{path}.{at}")
-        ]
+        if value is known:
+            return []
+        before = known if isinstance(known, list) else []
+        faults: list[tuple[str, str]] = []
+        for at, each in enumerate(value):
+            same = before[at] if at < len(before) else None
+            if each is not same or each is None:
+                faults.extend(self.one.faults(each, f"{path}.{at}", same))
         return faults + (self._twice(value, path) if self.by_id else [])
 
     def _twice(self, value: "list[Any]", path: str) -> "list[tuple[str, str]]":
@@ -140,14 +147,17 @@ class Thing(Shape):
         self.keys = keys
         self.needs = needs
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         if not isinstance(value, dict):
             return [(path, "An object is needed here.")]
+        if value is known:
+            return []
+        right = known if isinstance(known, dict) else {}
         before = path + "." if path else ""
         faults = [(before + name, "This is needed.") for name in self.needs if name not in value]
         for name, shape in self.keys:
             if name in value:
-                faults.extend(shape.faults(value[name], before + name))
+                faults.extend(shape.faults(value[name], before + name, right.get(name)))
         return faults
 
     def schema(self) -> "dict[str, Any]":
@@ -162,8 +172,8 @@ class EitherOf(Thing):
         super().__init__(keys)
         self.one_of = one_of
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
-        faults = super().faults(value, path)
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
+        faults = super().faults(value, path, known)
         if isinstance(value, dict) and not [name for name in self.one_of if name in value]:
             faults.append((path, f"{' or '.join(self.one_of)} is needed."))
         return faults
@@ -182,9 +192,11 @@ class MapOf(Shape):
         self.one = one
         self.most = most
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
         if not isinstance(value, dict):
             return [(path, "An object is needed here.")]
+        if value is known:
+            return []
         if len(value) > self.most:
             return [(path, f"{len(value)} names: {self.most} at most.")]
         return [
@@ -204,8 +216,8 @@ class Maybe(Shape):
     def __init__(self, one: Shape) -> None:
         self.one = one
 
-    def faults(self, value: object, path: str) -> "list[tuple[str, str]]":
-        return [] if value is None else self.one.faults(value, path)
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
+        return [] if value is None else self.one.faults(value, path, known)
 
     def schema(self) -> "dict[str, Any]":
         return {"anyOf": [self.one.schema(), {"type": "null"}]}

@@ -2,12 +2,11 @@
 
 from ..lengths import Scale, show_angle, show_money, show_number
 from .buying import Shop, buy_lines
+from .desk import Desk
 from .document import check, checked_offcuts
 from .marking import mark_list
 from .pieces import all_cuts
 from .sawing import cut_list
-from .saying import said_line
-from .stock_sizes import Sizes
 from .ticks import Ticks
 from .working import Done, work_out
 
@@ -17,51 +16,67 @@ if TYPE_CHECKING:
     from typing import Any
 
     from .carrying import Carried
+    from .pieces import Cut
 
 
 def job_replies(
-    document: object, scale: Scale, offcuts: object = None
+    document: object, scale: Scale, offcuts: object = None, desk: "Desk | None" = None
 ) -> "Iterator[dict[str, Any]]":
     """Check a job, then give what it comes to, ever more of it; the last one is whole.
 
     Each step is one question answered or one plan made better, so that a phone stays free to hear
-    something else in between. `offcuts` are the rows of the shop's own list, if it has one.
+    something else in between. `offcuts` are the rows of the shop's own list, if it has one. With
+    the `desk` of the last time, what has not changed since is the same object.
 
     Raises
     ------
     Refusal
         With each fault's place, for what is no job; an entry's own errors are never among them.
     """
-    check(document)
-    job: Any = document
-    ticks = Ticks(job.get("ticks") or [])
+    desk = desk or Desk()
+    job = _checked(document, scale, desk)
     number = sum([len(item["entries"]) for item in job["items"]])
     done: dict[str, Done] = {}
-    for done in work_out(job, scale):
+    for done in work_out(job, scale, desk):
         if len(done) < number:
             yield {"progress": len(done) / (2 * number)}
-    cuts = all_cuts(job, done)
-    saw = {"groups": cut_list(job, cuts, ticks, scale)}
-    yield {"progress": 0.6}
+    ticks = Ticks(job.get("ticks") or [])
+    cuts = all_cuts(job, done, desk)
     reply = {
-        "items": [_item(item, done, scale) for item in job["items"]],
-        "saw": saw,
-        "site": {"items": mark_list(job, done, ticks, scale)},
+        "items": [_item(item, done, scale, desk) for item in job["items"]],
+        "saw": {"groups": cut_list(job, cuts, ticks, scale, desk)},
+        "site": {"items": mark_list(job, done, ticks, scale, desk)},
         "warnings": _warnings(job, cuts),
     }
-    yield {"progress": 0.7}
     shop = Shop(job, done, checked_offcuts(offcuts))
-    for better in buy_lines(shop, cuts, ticks, scale):
+    for better in buy_lines(shop, cuts, ticks, scale, desk):
         if better is None:
             # Nothing new is said while a search goes on: a long job takes long to say.
             yield {"progress": 0.75}
             continue
         lines, is_last = better
-        yield dict(reply, yard=_yard(job, lines, scale), progress=1.0 if is_last else 0.75)
+        if is_last:
+            desk.clear()
+        yield dict(reply, yard=_yard(lines), progress=1.0 if is_last else 0.75)
 
 
-def _item(item: "dict[str, Any]", done: "dict[str, Done]", scale: Scale) -> "dict[str, Any]":
-    entries = [_entry(done[entry["id"]], scale) for entry in item["entries"]]
+def _checked(document: object, scale: Scale, desk: Desk) -> "Any":
+    if not isinstance(document, dict):
+        check(document)
+    job = desk.lay(document, scale)  # type: ignore[arg-type]  # what is no object was refused
+    check(job, desk.document)
+    desk.document = job
+    return job
+
+
+def _item(
+    item: "dict[str, Any]", done: "dict[str, Done]", scale: Scale, desk: Desk
+) -> "dict[str, Any]":
+    entries = []
+    for entry in item["entries"]:
+        made = done[entry["id"]]
+        said = desk.made("entry " + entry["id"], [made], lambda: _entry(made, scale))  # noqa: B023 called at once
+        entries.append(said)
     return {"id": item["id"], "title": item["title"], "entries": entries}
 
 
@@ -104,20 +119,16 @@ def _shown(taken: "Carried", scale: Scale) -> str:
     return taken.value if isinstance(taken.value, str) else show_number(taken.value, 3)
 
 
-def _yard(job: "dict[str, Any]", lines: "list[dict[str, Any]]", scale: Scale) -> "dict[str, Any]":
-    sizes = Sizes(str(job.get("units") or "in"))
-    stocks = {stock["id"]: stock for stock in job.get("stock") or []}
-    for line in lines:
-        said_line(line, stocks.get(line["stock"], {}), sizes, scale)
+def _yard(lines: "list[dict[str, Any]]") -> "dict[str, Any]":
     cost = sum([line["cost"] for line in lines if line["cost"] is not None])
     paid = sum([line["paid"] for line in lines if line["paid"] is not None])
     texts = {"cost_text": show_money(cost), "paid_text": show_money(paid)}
     return dict(texts, lines=lines, cost=cost, paid=paid)
 
 
-def _warnings(job: "dict[str, Any]", cuts: "list[Any]") -> "list[str]":
+def _warnings(job: "dict[str, Any]", cuts: "list[list[Cut]]") -> "list[str]":
     known = [stock["id"] for stock in job.get("stock") or []]
-    loose = [cut for cut in cuts if cut.stock not in known]
+    loose = [cut for mine in cuts for cut in mine if cut.stock not in known]
     if not loose:
         return []
     word = "piece has" if len(loose) == 1 else "pieces have"

@@ -60,6 +60,11 @@ class Sources:
                     found.append((item, entry))
         return [(item, entry) for item, entry in found if not takes_pieces(entry)]
 
+    def of_pieces(self, own: str) -> "list[Any]":
+        """Return what the pieces of an id are made of beside the questions that they come from."""
+        counts = [item.get("count") for item, _ in self.entries(own)]
+        return counts + [self.called(own), self.document.get("stock"), self.document.get("ticks")]
+
     def cuts(self, own: str, done: "dict[str, Done]") -> "list[Cut]":
         """Return the pieces that an id names; of a stock those that were spoiled once more."""
         cuts = []

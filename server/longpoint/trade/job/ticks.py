@@ -16,10 +16,16 @@ class Ticks:
     def __init__(self, ticks: "list[dict[str, Any]]") -> None:
         self.last: dict[str, dict[str, Any]] = {}
         self.spoilt: dict[str, int] = {}
+        self._under: dict[str, list[dict[str, Any]]] = {}
         for tick in ticks:
             self.last[tick["of"]] = tick
+            self._under.setdefault(tick["of"].split("/")[0], []).append(tick)
             if tick["state"] == "spoiled":
                 self.spoilt[tick["of"]] = self.spoilt.get(tick["of"], 0) + 1
+
+    def under(self, own: str) -> "list[dict[str, Any]]":
+        """Return the ticks of a question's pieces and marks, of an item's checks, of a stock."""
+        return self._under.get(own) or []
 
     def state(self, of: str) -> str:
         """Return what was last ticked of a piece, a mark or a line to buy; empty for nothing."""

@@ -5,6 +5,7 @@ from ..lengths import Scale
 from ..refusal import FieldError, Refusal
 from ..shelf import tool_named
 from .carrying import Carried, carried_to
+from .desk import Desk
 from .memory import Memory, key_of
 from .taking import Sources
 
@@ -39,11 +40,12 @@ class Done:
     errors : list of FieldError
     carried : dict
         By input: what was taken from other questions.
+    wrong : dict
+        By input: what is wrong with its tie.
     """
 
-    def __init__(self, entry: "dict[str, Any]", item: "dict[str, Any]", title: str) -> None:
+    def __init__(self, entry: "dict[str, Any]", title: str) -> None:
         self.entry = entry
-        self.item = item
         self.title = title
         self.figures: dict[str, tuple[str, Any]] = {}
         self.values: dict[str, tuple[str, Any]] = {}
@@ -52,6 +54,7 @@ class Done:
         self.errors: list[FieldError] = []
         self.waiting: dict[str, str] | None = None
         self.carried: dict[str, Carried] = {}
+        self.wrong: dict[str, str] = {}
         self.is_recalled = False
 
     def recall(self, known: "Done") -> None:
@@ -61,11 +64,12 @@ class Done:
         self.answer, self.errors, self.waiting = known.answer, known.errors, known.waiting
 
 
-def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Done]]":
+def work_out(document: "dict[str, Any]", scale: Scale, desk: Desk) -> "Iterator[dict[str, Done]]":
     """Give the questions that are worked out, in an order that carries, and at the end all.
 
     Each time one more was worked out anew; what is remembered takes no time of its own. A question
-    that can't be answered never stops another.
+    that can't be answered never stops another. One that says and takes the same as the last time
+    is the same `Done`.
     """
     entries, items = _entries_of(document)
     order = [entry["id"] for entry in entries]
@@ -83,12 +87,46 @@ def work_out(document: "dict[str, Any]", scale: Scale) -> "Iterator[dict[str, Do
             if ahead is not None:
                 waiting.append(ahead)
                 continue
-            made = _answered(places[entry], items[entry], done, scale, waiting, sources)
+            given = _given(places[entry], items[entry], done, sources)
+            made = desk.known("done " + entry, given)
+            is_new = made is None
+            if made is None:
+                made = _answered(places[entry], items[entry], done, scale, waiting, sources)
+                made = _as_before(made, desk.last("done " + entry))
+                if not made.wrong:
+                    desk.keep("done " + entry, given, made)
             done[entry] = made
             waiting.pop()
-            if not made.is_recalled and len(done) < len(order):
+            if is_new and not made.is_recalled and len(done) < len(order):
                 yield done
     yield done
+
+
+def _given(
+    entry: "dict[str, Any]", item: "dict[str, Any]", done: "dict[str, Done]", sources: Sources
+) -> "list[Any]":
+    """Return all that a question is made of."""
+    given: list[Any] = [entry]
+    for tie in (entry.get("ties") or {}).values():
+        if tie.get("pieces"):
+            given += sources.of_pieces(tie["pieces"])
+        given += [done.get(own) for own in _tied_to(tie, sources)]
+    return given + [done.get(own) for own in earlier_than(entry, item)]
+
+
+def _tied_to(tie: "dict[str, Any]", sources: Sources) -> "list[str]":
+    """Return the ids of the questions that a tie takes from."""
+    if tie.get("pieces"):
+        return [each["id"] for _, each in sources.entries(tie["pieces"])]
+    return [tie["entry"]] if tie["entry"] in sources.places else []
+
+
+def _as_before(made: Done, last: "Done | None") -> Done:
+    """Return the last answer of a question where it says just the same."""
+    if last is None or last.answer is not made.answer or last.errors is not made.errors:
+        return made
+    is_same = last.entry is made.entry and last.title == made.title
+    return last if is_same and last.carried == made.carried else made
 
 
 def _entries_of(
@@ -120,10 +158,7 @@ def _needed(
     """Return a question to work out before this one, None where none is left."""
     tied: list[str] = []
     for tie in (entry.get("ties") or {}).values():
-        if tie.get("pieces"):
-            tied += [each["id"] for _, each in sources.entries(tie["pieces"])]
-        elif tie["entry"] in sources.places:
-            tied.append(tie["entry"])
+        tied += _tied_to(tie, sources)
     for other in tied + earlier_than(entry, item):
         if other not in done and other not in waiting:
             return other
@@ -141,16 +176,16 @@ def _answered(
     try:
         tool = tool_named(entry["tool"])
     except KeyError:
-        unknown = Done(entry, item, entry.get("title") or entry["tool"])
+        unknown = Done(entry, entry.get("title") or entry["tool"])
         unknown.errors = [FieldError("tool", "This version has no such question.")]
         return unknown
-    made = Done(entry, item, entry.get("title") or tool.title)
+    made = Done(entry, entry.get("title") or tool.title)
     ties = entry.get("ties") or {}
     found, wrong = carried_to(tool.inputs, entry, done, earlier_than(entry, item), sources)
     for name in ties:
         if ties[name].get("entry") in waiting:
             wrong[name] = "These questions take numbers from each other in a circle."
-    made.carried = found
+    made.carried, made.wrong = found, wrong
     key = _key(entry, found, scale)
     known = None if wrong else _memory.get(key)
     if known is not None:
