@@ -1,8 +1,8 @@
 """Compile the core for the phone: `python server/phone_core.py`, run by the build hook.
 
-Writes to web/generated/core/ a part for each room of the core, `frame` being the modules that lie
-in no room, and `needs.json`: by tool, the rooms whose parts it needs beside the frame; under the
-empty name those that the core needs without a tool, under `job` those of a job.
+Writes to web/generated/core/ the core in parts: one for each tool, one for each folder of what
+tools share, `frame` for the rest; and `needs.json`: by tool, the parts that it needs beside the
+frame; under the empty name those that the core needs without a tool, under `job` those of a job.
 
 A part is a line of JSON, `[[path, bytes], ...]`, and then the files' contents end to end.
 """
@@ -34,23 +34,39 @@ def main() -> None:
     """Write every part anew."""
     shutil.rmtree(OUT, ignore_errors=True)
     OUT.mkdir(parents=True)
-    for room, paths in rooms().items():
-        (OUT / f"{room}.bin").write_bytes(part([compiled(path) for path in paths]))
+    for name, paths in parts().items():
+        (OUT / f"{name}.bin").write_bytes(part([compiled(path) for path in paths]))
     (OUT / "needs.json").write_text(json.dumps(needs()), encoding="utf-8")
 
 
-def rooms() -> dict[str, list[Path]]:
-    """Return the core's sources by the room they lie in."""
+def parts() -> dict[str, list[Path]]:
+    """Return the core's sources by the part they travel in."""
     found: dict[str, list[Path]] = {FRAME: [SERVER / "longpoint" / "__init__.py"]}
     for path in sorted(TRADE.rglob("*.py")):
-        found.setdefault(room_of(path), []).append(path)
+        found.setdefault(part_of(path), []).append(path)
     return found
 
 
-def room_of(path: Path) -> str:
-    """Return the name of the folder in trade/ that holds a source, or `frame`."""
-    folders = path.relative_to(TRADE).parts[:-1]
-    return folders[0] if folders else FRAME
+def part_of(path: Path) -> str:
+    """Return the part of a source: its tool's module name, else the folder in trade/, or `frame`.
+
+    The empty `__init__` of a folder goes with the frame: it would be a part of 50 bytes.
+    """
+    within = path.relative_to(TRADE)
+    folder, *names = within.with_suffix("").parts
+    if not names or names == ["__init__"]:
+        return FRAME
+    return names[0] if TRADE / folder / names[0] in tools().values() else folder
+
+
+@cache
+def tools() -> dict[str, Path]:
+    """Return by tool its module's path, without the end of a file."""
+    sys.path.insert(0, str(SERVER))
+    from longpoint.trade.shelf import SHELF, module_of
+
+    slugs = [path.split("/")[1] for _, path in SHELF]
+    return {slug: SERVER.joinpath(*module_of(slug).split(".")) for slug in slugs}
 
 
 def compiled(path: Path) -> File:
@@ -81,28 +97,23 @@ def part(files: list[File]) -> bytes:
 
 
 def needs() -> dict[str, list[str]]:
-    """Return by tool the rooms that it and the core's entry import from, directly or not."""
-    sys.path.insert(0, str(SERVER))
-    from longpoint.trade.shelf import SHELF, module_of
-
+    """Return by tool the parts that it and the core's entry import from, directly or not."""
     entry = TRADE / "calls.py"
-    slugs = [path.split("/")[1] for _, path in SHELF]
-    modules = {slug: SERVER.joinpath(*module_of(slug).split(".")) for slug in slugs}
-    starts = {slug: {entry, *sources_of([module])} for slug, module in modules.items()}
+    starts = {slug: {entry, *sources_of([module])} for slug, module in tools().items()}
     whole = set().union(*starts.values())
     jobs = {"job": {TRADE / "job" / "sheets.py", *whole}}
-    return {name: rooms_from(start) for name, start in {"": {entry}, **starts, **jobs}.items()}
+    return {name: parts_from(start) for name, start in {"": {entry}, **starts, **jobs}.items()}
 
 
-def rooms_from(start: set[Path]) -> list[str]:
-    """Return the rooms that some sources and all they import lie in, but for the frame."""
+def parts_from(start: set[Path]) -> list[str]:
+    """Return the parts of some sources and of all they import, but for the frame."""
     seen: set[Path] = set()
     left = set(start)
     while left:
         path = left.pop()
         seen.add(path)
         left |= imported(path) - seen
-    return sorted({room_of(path) for path in seen} - {FRAME})
+    return sorted({part_of(path) for path in seen} - {FRAME})
 
 
 @cache

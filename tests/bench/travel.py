@@ -22,14 +22,14 @@ from tests.phone.app import READY, example_hash
 from tests.phone.test_same_core import NEEDS
 
 FIRST_TOOL = "mitered-frame"
-FIRST_ROOMS = ["frame", *NEEDS[FIRST_TOOL]]
+FIRST_PARTS = ["frame", *NEEDS[FIRST_TOOL]]
 
 Sent = list[tuple[str, int]]
 
 
 def _is_for_later(path: str) -> bool:
     part = re.fullmatch(r"/assets/core-(\w+)-\w+\.bin", path)
-    return path == "/sw.js" or (part is not None and part[1] not in FIRST_ROOMS)
+    return path == "/sw.js" or (part is not None and part[1] not in FIRST_PARTS)
 
 
 class _Between(BaseHTTPRequestHandler):

@@ -1,4 +1,4 @@
-"""The core as it travels: compiled, in parts by room; a tool waits for those it needs alone."""
+"""The core as it travels: compiled, in parts; a tool waits for those it needs alone."""
 
 import importlib.util
 import json
@@ -11,6 +11,7 @@ import pytest
 from playwright.sync_api import Route, expect
 
 from longpoint.front import STATIC
+from longpoint.trade.shelf import SHELF
 from tests.phone.app import App, example_hash
 from tests.phone.test_same_core import NEEDS
 
@@ -28,14 +29,19 @@ def script(name: str) -> ModuleType:
     return module
 
 
-def room_of(source: Path) -> str:
-    """A room is a folder in trade/; what lies in none is the frame."""
-    folders = source.relative_to(PACKAGE).parts[1:-1]
-    return folders[0] if folders else "frame"
+TOOLS = {tuple(path.replace("-", "_").split("/")) for _, path in SHELF}
+
+
+def part_of(source: Path) -> str:
+    """A tool is a part of its own, what tools share one by its folder, the rest is the frame."""
+    names = source.relative_to(PACKAGE).with_suffix("").parts[1:]
+    if names[:2] in TOOLS:
+        return names[1]
+    return names[0] if len(names) > 1 and names[1:] != ("__init__",) else "frame"
 
 
 def travelling() -> list[tuple[str, str]]:
-    """Return room and path of every file in the parts, which hold just what they list."""
+    """Return part and path of every file in the parts, which hold just what they list."""
     found = []
     for part in (STATIC / "assets").glob("core-*.bin"):
         index, contents = part.read_bytes().split(b"\n", 1)
@@ -45,10 +51,10 @@ def travelling() -> list[tuple[str, str]]:
     return found
 
 
-def test_every_source_travels_once_in_the_part_of_its_room() -> None:
+def test_every_source_travels_once_in_its_part() -> None:
     sources = [PACKAGE / "__init__.py", *(PACKAGE / "trade").rglob("*.py")]
-    expected = [(room_of(each), str(each.relative_to(SERVER).with_suffix(""))) for each in sources]
-    found = [(room, str(Path(path).with_suffix(""))) for room, path in travelling()]
+    expected = [(part_of(each), str(each.relative_to(SERVER).with_suffix(""))) for each in sources]
+    found = [(part, str(Path(path).with_suffix(""))) for part, path in travelling()]
     assert sorted(found) == sorted(expected)
 
 
@@ -66,24 +72,25 @@ def test_where_there_is_no_compiler_the_source_travels(monkeypatch: pytest.Monke
     assert sent == ("longpoint/trade/calls.py", calls.read_bytes())
 
 
-def room_in(route: Route) -> str:
+def part_in(route: Route) -> str:
     found = re.search(r"core-(\w+)-", route.request.url)
     assert found
     return found[1]
 
 
 def test_the_first_answer_waits_for_its_own_parts_alone(app: App) -> None:
+    coming = {"frame", *NEEDS["corner-joint"]}
     held: list[Route] = []
 
     def hold(route: Route) -> None:
-        own = room_in(route) in ("frame", *NEEDS["corner-joint"])
-        route.continue_() if own else held.append(route)
+        route.continue_() if part_in(route) in coming else held.append(route)
 
     app.page.route("**/core-*.bin", hold)
     app.open(example_hash("saw", "corner-joint"))
     app.expect_answer()
     app.turn("site", "door-swing", example_hash("site", "door-swing"))
     app.expect_withdrawn()
+    coming |= set(NEEDS["door-swing"])
     for route in held:
         route.continue_()
     app.expect_answer()
@@ -93,14 +100,14 @@ def test_a_part_that_does_not_come_is_said_and_asked_for_again(app: App) -> None
     lost: list[str] = []
 
     def lose(route: Route) -> None:
-        lost.append(room_in(route))
+        lost.append(part_in(route))
         route.abort()
 
-    app.page.route("**/core-site-*.bin", lose)
+    app.page.route("**/core-door_swing-*.bin", lose)
     app.open(example_hash("site", "door-swing"))
     expect(app.page.get_by_text("could not be loaded").first).to_be_visible()
-    assert "site" in lost
-    app.page.unroute("**/core-site-*.bin")
+    assert "door_swing" in lost
+    app.page.unroute("**/core-door_swing-*.bin")
     app.turn("saw", "corner-joint", example_hash("saw", "corner-joint"))
     app.expect_answer()
     app.turn("site", "door-swing", example_hash("site", "door-swing"))

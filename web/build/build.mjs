@@ -5,6 +5,7 @@
  * in the environment makes a different version of the same sources, for trying out updates.
  *
  * @import { Catalog } from "../src/contract/contract"
+ * @import { Shelf } from "./catalog.mjs"
  * @import { Core } from "./parts.mjs"
  * @typedef {{[name: string]: string}} Paths paths in the site by what they hold
  */
@@ -13,7 +14,7 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { bundle, bundleTogether, load } from "./bundles.mjs";
-import { makeCatalog } from "./catalog.mjs";
+import { makeShelf } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
 import { fill } from "./page.mjs";
 import { readCore } from "./parts.mjs";
@@ -37,6 +38,34 @@ function addParts(site, { parts }) {
 }
 
 /**
+ * Add each value as a file of JSON.
+ * @param {Site} site
+ * @param {string} name
+ * @param {{[key: string]: unknown}} values
+ * @returns {Paths} by key
+ */
+function addEach(site, name, values) {
+  const paths = Object.entries(values).map(([key, value]) => [
+    key,
+    site.addHashed(`${name}-${key}`, "json", JSON.stringify(value)),
+  ]);
+  return Object.fromEntries(paths);
+}
+
+/**
+ * Add what of the shelf is loaded when it is wanted.
+ * @param {Site} site
+ * @param {Shelf} shelf
+ */
+function addShelf(site, { tools, pictures, patterns }) {
+  return {
+    tools: addEach(site, "tool", tools),
+    pictures: addEach(site, "pictures", pictures),
+    patterns: site.addHashed("patterns", "json", JSON.stringify(patterns)),
+  };
+}
+
+/**
  * Add the job that an empty list offers to open; nobody who doesn't open it waits for it.
  * @param {Site} site
  */
@@ -47,14 +76,13 @@ async function addDemo(site) {
 
 /**
  * @param {Site} site
- * @param {{wasm: string, parts: Paths, needs: Core["needs"], demo: string}} assets
+ * @param {{[name: string]: unknown}} assets what the scripts find by name
  * @param {Catalog} catalog
  * @returns {Promise<Paths>}
  */
 async function addScripts(site, assets, catalog) {
-  const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
   const job = site.addHashed("job", "css", await bundle(join(web, "styles/job.css")));
-  const modules = { assets: { ...assets, worker, styles: { job } }, catalog: { catalog } };
+  const modules = { assets: { ...assets, styles: { job } }, catalog: { catalog } };
   const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
   const scripts = await bundleTogether(entries, modules);
   for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);
@@ -74,20 +102,41 @@ async function addFixed(site) {
 /**
  * @param {Site} site
  * @param {Paths} paths
+ * @returns {Promise<string>} its HTML
  */
 async function addPage(site, paths) {
   const page = await readFile(join(web, "index.html"), "utf8");
-  site.add("index.html", fill(page, { ...paths, version: site.version(note + page) }));
+  const filled = fill(page, { ...paths, version: site.version(note + page) });
+  site.add("index.html", filled);
+  return filled;
 }
 
 /**
- * Add the service worker, last, since it lists all other files.
- * @param {Site} site
+ * What a start asks for first: the page, with the addresses that stand in it, and the core's worker,
+ * which a browser judges by the headers that it came with.
+ * @typedef {{page: string, worker: string}} First
  */
-async function addServiceWorker(site) {
-  // "./" is the address that serves index.html; the other some hosts redirect.
-  const files = site.digests().map(([path, hash]) => [path === "index.html" ? "./" : path, hash]);
-  const modules = { files: { version: site.version(note), files } };
+
+/**
+ * Add the service worker, last, since it lists all other files.
+ *
+ * Those that no start waits for it fetches in one: compressed together they travel in fewer bytes,
+ * and with the headers of one file.
+ * @param {Site} site
+ * @param {First} first
+ */
+async function addServiceWorker(site, { page, worker }) {
+  const isForLater = (/** @type {string} */ path) =>
+    path.startsWith("assets/") && path !== worker && !page.includes(path);
+  const packed = new Map(site.files().filter(([path]) => isForLater(path)).map(([path, content]) => [path, Buffer.from(content)]));
+  const files = site.digests().map(([path, hash]) => [
+    path === "index.html" ? "./" : path, // the address that serves it; the other some hosts redirect
+    hash,
+    packed.get(path)?.length ?? 0,
+  ]);
+  const version = site.version(note);
+  const pack = site.addHashed("pack", "bin", Buffer.concat([...packed.values()]));
+  const modules = { files: { version, files, pack } };
   site.add("sw.js", await bundle(join(web, "src/sw/sw.ts"), { format: "iife", modules }));
 }
 
@@ -98,14 +147,16 @@ async function buildSite(folder) {
   const { filesOf } = await load(join(web, "src/worker/parts.ts"));
   const { drawingSvg } = await load(join(web, "src/drawing/svg.ts"));
   const ask = await startCore(Object.values(core.parts).flatMap(filesOf));
-  const catalog = makeCatalog(ask, drawingSvg);
+  const shelf = makeShelf(ask, drawingSvg);
   const wasm = site.addHashed("micropython", "wasm", await readFile(wasmPath));
+  const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
   const parts = addParts(site, core);
   const demo = await addDemo(site);
-  const scripts = await addScripts(site, { wasm, parts, needs: core.needs, demo }, catalog);
+  const assets = { wasm, worker, parts, needs: core.needs, demo, ...addShelf(site, shelf) };
+  const scripts = await addScripts(site, assets, shelf.catalog);
   await addFixed(site);
-  await addPage(site, { wasm, frame: parts["frame"] ?? "", ...scripts });
-  await addServiceWorker(site);
+  const page = await addPage(site, { wasm, frame: parts["frame"] ?? "", ...scripts });
+  await addServiceWorker(site, { page, worker });
   return site;
 }
 

@@ -1,5 +1,5 @@
 /**
- * @import { Catalog, CatalogTool, FieldError, Input, Pattern, Scale, StepChoices } from "../src/contract/contract"
+ * @import { Catalog, CatalogTool, Declaration, FieldError, Input, Listing, Pattern, Scale, StepChoices } from "../src/contract/contract"
  * @import { drawingSvg } from "../src/drawing/svg"
  * @import { Ask } from "./core.mjs"
  * @typedef {typeof drawingSvg} Draw the app's own renderer
@@ -38,37 +38,60 @@ function shownInput({ only_when, default: _, default_text, columns, choices, off
 /**
  * @param {Ask} ask
  * @param {Draw} draw
+ * @param {Declaration} declaration
+ * @returns {string}
+ */
+function picture(ask, draw, { slug, example }) {
+  const question = { do: "answer", tool: slug, inputs: example, ...SCALE };
+  const { answer } = demand(ask(question), `worked example of ${slug}`);
+  if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
+  return draw(answer.drawing, { thumbnail: true, idPrefix: `thumbnail-${slug}` });
+}
+
+/**
+ * @param {Ask} ask
  * @param {string} slug
  * @returns {CatalogTool}
  */
-function listing(ask, draw, slug) {
+function ownFile(ask, slug) {
   const { tool } = demand(ask({ do: "declare", tool: slug }), `declaration of ${slug}`);
-  const question = { do: "answer", tool: slug, inputs: tool.example, ...SCALE };
-  const { answer } = demand(ask(question), `worked example of ${slug}`);
-  if (!answer.drawing) throw new Error(`worked example of ${slug}: it has no drawing to show`);
-  const options = { thumbnail: true, idPrefix: `thumbnail-${slug}` };
   // Sources come with an answer, and only then they are seen; what a tool gives concerns jobs.
   const { sources, gives, inputs, ...declaration } = tool;
   const { ok, answer: _, progress, search, ...form } = demand(
     ask({ do: "form", tool: slug, inputs: {}, ...SCALE }),
     `empty form of ${slug}`,
   );
-  const shown = { ...declaration, inputs: inputs.map(shownInput) };
-  return { declaration: shown, form, thumbnail: draw(answer.drawing, options) };
+  return { declaration: { ...declaration, inputs: inputs.map(shownInput) }, form };
 }
+
+/**
+ * @param {Declaration} declaration
+ * @returns {Listing}
+ */
+const listing = ({ slug, place, title, question, finds }) => ({ slug, place, title, question, finds });
 
 /** @typedef {{place: string, title: string, tools: string[]}} Place */
 
 /**
- * Ask the core for everything that lists, forms and first drawings need.
+ * What lists, forms and first drawings need, by when it is loaded.
+ *
+ * @typedef {object} Shelf
+ * @property {Catalog} catalog at each start
+ * @property {{[tool: string]: CatalogTool}} tools with a tool's screen, and when something is looked for in all
+ * @property {{[place: string]: {[tool: string]: string}}} pictures with a place's list, as SVG
+ * @property {Pattern[]} patterns when an item of a job is begun
+ */
+
+/**
+ * Ask the core for all of a shelf.
  *
  * Throws when the shelf is empty or a tool cannot answer its own example.
  *
  * @param {Ask} ask
  * @param {Draw} draw
- * @returns {Catalog}
+ * @returns {Shelf}
  */
-export function makeCatalog(ask, draw) {
+export function makeShelf(ask, draw) {
   /** @type {{places: Place[]}} */
   const { places } = demand(ask({ do: "shelf" }), "shelf");
   if (!places.some(({ tools }) => tools.length > 0)) throw new Error("shelf: no tool lies on it");
@@ -76,13 +99,18 @@ export function makeCatalog(ask, draw) {
   const { patterns } = demand(ask({ do: "patterns" }), "patterns");
   /** @type {{scales: StepChoices[]}} */
   const { scales } = demand(ask({ do: "scales" }), "scales");
+  const own = new Map(places.flatMap(({ tools }) => tools.map((slug) => [slug, ownFile(ask, slug)])));
+  const declared = (/** @type {Place} */ { tools }) =>
+    tools.flatMap((slug) => own.get(slug)?.declaration ?? []);
+  const lists = places.map((each) => ({ ...each, tools: declared(each).map(listing) }));
+  const drawn = places.map((each) => [
+    each.place,
+    Object.fromEntries(declared(each).map((tool) => [tool.slug, picture(ask, draw, tool)])),
+  ]);
   return {
-    scales,
+    catalog: { scales, places: lists.map(({ place, title, tools }) => ({ place, title, tools })) },
+    tools: Object.fromEntries(own),
+    pictures: Object.fromEntries(drawn),
     patterns,
-    places: places.map(({ place, title, tools }) => ({
-      place,
-      title,
-      tools: tools.map((slug) => listing(ask, draw, slug)),
-    })),
   };
 }

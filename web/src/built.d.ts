@@ -8,10 +8,16 @@ declare module "longpoint:catalog" {
 declare module "longpoint:assets" {
   export const worker: string;
   export const wasm: string;
-  /** The core's parts, by the room of the core that each holds. */
+  /** The core's parts, by name: those of tools, of folders that tools share, the frame. */
   export const parts: { [room: string]: string };
-  /** The rooms that a tool needs beside the frame; "" stands for the core without a tool. */
+  /** The parts that a tool needs beside the frame; "" stands for the core without a tool. */
   export const needs: { [tool: string]: string[] };
+  /** What a tool's own screen starts with, by tool. */
+  export const tools: { [tool: string]: string };
+  /** The pictures in a place's list, by place. */
+  export const pictures: { [place: string]: string };
+  /** The kinds of item that a job can begin with. */
+  export const patterns: string;
   /** A job to try, invented: its document as JSON. */
   export const demo: string;
   /** Styles that are loaded later, by what wears them. */
@@ -21,7 +27,9 @@ declare module "longpoint:assets" {
 /** The complete site: path relative to the service worker's scope and SHA-256 in hex. */
 declare module "longpoint:files" {
   export const version: string;
-  export const files: [path: string, sha256: string][];
+  export const files: [path: string, sha256: string, inPack: number][];
+  /** One file that holds those with a length `inPack`, end to end, for a first visit to fetch. */
+  export const pack: string;
 }
 
 declare module "@micropython/micropython-webassembly-pyscript" {

@@ -6,7 +6,7 @@
  * its inputs as typed. A bare number means inches unless the address says `units=mm`.
  */
 import { catalog } from "../engine/catalog";
-import type { CatalogTool, Declaration, RawInputs, Units } from "../contract/contract";
+import type { Declaration, Listing, RawInputs, Units } from "../contract/contract";
 import { isName, MOST, parsed } from "../store/check";
 import { sorted } from "../store/form-body";
 import { ownInputs } from "../store/lists";
@@ -15,16 +15,16 @@ export const JOB = "job";
 
 export interface Route {
   place: string;
-  tool: CatalogTool | null;
+  tool: Listing | null;
   /** A job's id, empty for the list of jobs, and which part of it; null for a tool's own address. */
   job: { id: string; part: string } | null;
-  /** The inputs the address carries; null where it carries none. */
-  inputs: RawInputs | null;
+  /** What the address carries for the tool; null where it carries nothing. */
+  carried: URLSearchParams | null;
   units: Units;
   /** Of the form that wrote the address. */
   version: number;
-  /** Names of what the address carries that can't be read. */
-  unread: string[];
+  /** Whether the address is too long to be read. */
+  isTooLong: boolean;
 }
 
 /** Names the version of a form in an address; the first needs no name. */
@@ -38,27 +38,25 @@ export function routeOf(hash: string): Route | null {
   if (place === JOB) return jobRoute(slug, part);
   const shelf = catalog.places.find((each) => each.place === place);
   if (!shelf) return null;
-  const tool = shelf.tools.find((each) => each.declaration.slug === slug) ?? null;
+  const tool = shelf.tools.find((each) => each.slug === slug) ?? null;
   if (slug && !tool) return null;
-  const isShort = query.length <= MOST.address;
-  const asked = new URLSearchParams(isShort ? query : "");
-  const isCarrying = tool && [...asked].length > 0;
-  const { inputs, unread } = isCarrying ? inputsOf(tool.declaration, asked) : NOTHING;
+  const isTooLong = query.length > MOST.address;
+  const asked = new URLSearchParams(isTooLong ? "" : query);
   return {
     place,
     tool,
     job: null,
-    inputs,
+    carried: tool && asked.size > 0 ? asked : null,
     units: asked.get(UNITS) === "mm" ? "mm" : "in",
     version: Number(asked.get(VERSION)) || 1,
-    unread: isShort ? unread : ["all of it, since it is too long"],
+    isTooLong,
   };
 }
 
 function jobRoute(id: string, part: string): Route | null {
   try {
     const job = { id: decodeURIComponent(id), part: decodeURIComponent(part) };
-    return { place: JOB, tool: null, job, inputs: null, units: "in", version: 1, unread: [] };
+    return { place: JOB, tool: null, job, carried: null, units: "in", version: 1, isTooLong: false };
   } catch {
     return null; // a broken escape
   }
@@ -68,9 +66,6 @@ function jobRoute(id: string, part: string): Route | null {
 export function jobHash(id = "", part = ""): string {
   return [`#/${JOB}`, id, part].filter(Boolean).map((each, at) => (at ? encodeURIComponent(each) : each)).join("/");
 }
-
-type Carried = Pick<Route, "inputs" | "unread">;
-const NOTHING: Carried = { inputs: null, unread: [] };
 
 /** Returns the fragment of a place or, with a slug, of a tool without inputs. */
 export function hashOf(place: string, slug = ""): string {
@@ -94,8 +89,15 @@ export function hashWith(declaration: Declaration, inputs: RawInputs, units: Uni
   return hashOf(declaration.place, declaration.slug) + (query ? `?${query}` : "");
 }
 
-/** Names that no form has now are carried too: the core knows what an older form meant by them. */
-function inputsOf({ inputs: asked }: Declaration, given: URLSearchParams): Carried {
+/**
+ * Returns the inputs that an address carries, and the names of those that can't be read.
+ *
+ * Names that no form has now are carried too: the core knows what an older form meant by them.
+ */
+export function inputsOf(
+  { inputs: asked }: Declaration,
+  given: URLSearchParams,
+): { inputs: RawInputs; unread: string[] } {
   const isOwn = (name: string): boolean => name !== UNITS && name !== VERSION;
   const flags = asked.filter(({ kind }) => kind === "flag").map(({ name }) => name);
   const values = [...given].filter(([name]) => isOwn(name)).map(([name, text]): [string, unknown] => {

@@ -96,12 +96,16 @@ export type Declaration = Omit<Schemas["Declaration"], "inputs" | "gives" | "sou
   example: RawInputs;
 };
 
+/** What lists show of a tool. */
+export type Listing = Pick<Declaration, "slug" | "place" | "title" | "question" | "finds">;
+
+/** What a tool's own screen starts with. */
 export interface CatalogTool {
   declaration: Declaration;
   /** The empty form as the core says it, so that the first screen waits for no worker. */
   form: FormSaid;
-  thumbnail: string;
 }
+
 
 /** A kind of item that a job can begin with. */
 export type Pattern = Omit<Schemas["Pattern"], "questions"> & { questions: PatternQuestion[] };
@@ -112,6 +116,5 @@ export type StepChoices = Schemas["StepChoices"];
 
 export interface Catalog {
   scales: StepChoices[];
-  places: { place: string; title: string; tools: CatalogTool[] }[];
-  patterns: Pattern[];
+  places: { place: string; title: string; tools: Listing[] }[];
 }

@@ -1,56 +1,37 @@
 import { needs, parts, wasm } from "longpoint:assets";
 import type { CoreAssets } from "../worker/messages";
-import { address } from "./site-url";
+import { bytesOf } from "./files";
 
 const FRAME = "frame";
 
-const held = new Map<string, Promise<ArrayBuffer>>();
-
-async function get(path: string): Promise<ArrayBuffer> {
-  const response = await fetch(address(path));
-  if (!response.ok) throw new Error(`${path} was answered with ${response.status}`);
-  return response.arrayBuffer();
+function load(part: string): Promise<ArrayBuffer> {
+  const path = parts[part];
+  if (path === undefined) throw new Error(`the core has no part ${part}`);
+  return bytesOf(path);
 }
 
-/** Fetch a file once for the life of the page; a failed fetch is forgotten, the next asks again. */
-function hold(path: string): Promise<ArrayBuffer> {
-  const known = held.get(path);
-  if (known) return known;
-  const file = get(path);
-  held.set(path, file);
-  file.catch(() => held.delete(path));
-  return file;
+/** Return the parts of the core that some tools need, the frame first. */
+export function partsOf(tools: readonly string[]): string[] {
+  return [...new Set([FRAME, ...["", ...tools].flatMap((tool) => needs[tool] ?? [])])];
 }
 
-function partOf(room: string): Promise<ArrayBuffer> {
-  const path = parts[room];
-  if (path === undefined) throw new Error(`the core has no room ${room}`);
-  return hold(path);
-}
-
-/** Return the rooms of the core that some tools need, the frame first. */
-export function roomsOf(tools: readonly string[]): string[] {
-  const rooms = ["", ...tools].flatMap((tool) => needs[tool] ?? []);
-  return [...new Set([FRAME, ...rooms])];
-}
-
-/** Fetch the parts of some rooms. */
-export function loadParts(rooms: readonly string[]): Promise<ArrayBuffer[]> {
-  return Promise.all(rooms.map(partOf));
+export function loadParts(names: readonly string[]): Promise<ArrayBuffer[]> {
+  return Promise.all(names.map(load));
 }
 
 /** Fetch the interpreter and the parts that the core starts with. */
-export async function loadCoreAssets(rooms: readonly string[]): Promise<CoreAssets> {
-  const [interpreter, first] = await Promise.all([hold(wasm), loadParts(rooms)]);
+export async function loadCoreAssets(names: readonly string[]): Promise<CoreAssets> {
+  const [interpreter, first] = await Promise.all([bytesOf(wasm), loadParts(names)]);
   return { wasm: interpreter, parts: first };
 }
 
 /**
- * Fetch every part, for later.
+ * Take every part out of what is kept on the phone, for later.
  *
- * A tool opened later or a restart must not depend on the network, or on files that an update
- * accepted in another tab has taken away.
+ * A tool opened later or a restart must not depend on files that an update accepted in another tab
+ * has taken away. One part after the other: a page is at work.
  */
-export function loadRest(): void {
-  loadParts(Object.keys(parts)).catch(() => undefined); // no network now: asked again when needed
+export async function loadRest(): Promise<void> {
+  if (!navigator.serviceWorker?.controller) return; // nothing is kept yet
+  for (const part of Object.keys(parts)) await load(part).catch(() => undefined); // asked again when needed
 }

@@ -2,7 +2,7 @@ import { worker as workerPath } from "longpoint:assets";
 import { LISTENING, type FromWorker, type Message } from "../worker/messages";
 import { BROKE, CoreFault, NO_WORKER, NOT_STARTED, TOO_LONG } from "./fault";
 import { address } from "./site-url";
-import { loadCoreAssets, loadParts, loadRest, roomsOf } from "./core-assets";
+import { loadCoreAssets, loadParts, loadRest, partsOf } from "./core-assets";
 import { watchdog } from "./watchdog";
 
 const CALL_SECONDS = 3;
@@ -23,19 +23,19 @@ function startWorker(): Worker | null {
 export class Engine {
   #worker = startWorker();
   #id = LISTENING;
-  /** The rooms of the core whose parts the worker has, or has been posted. */
-  #rooms: Set<string>;
+  /** The parts of the core that the worker has, or has been posted. */
+  #parts: Set<string>;
   #booting: Promise<number>;
   /** Resolves when the core has answered once, rejects with a CoreFault. */
   readonly started: Promise<void>;
 
   /** Start a worker with what the core needs for requests about `tools`. */
   constructor(tools: readonly string[] = []) {
-    const rooms = roomsOf(tools);
-    this.#rooms = new Set(rooms);
+    const parts = partsOf(tools);
+    this.#parts = new Set(parts);
     // Posted before the script listens, the assets wait for it in the worker: a page that is busy
     // reading its screens would hear late that it listens.
-    this.#booting = loadCoreAssets(rooms).then((boot) => this.#post({ boot }));
+    this.#booting = loadCoreAssets(parts).then((boot) => this.#post({ boot }));
     this.started = this.#start();
     // Whoever awaits it or asks hears of a failed start; alone it is no stray error.
     this.started.catch(() => undefined);
@@ -65,18 +65,18 @@ export class Engine {
     await this.#bring(tools);
     const reply = this.#reply(this.#post({ text }), CALL_SECONDS, this.started);
     const [answer] = await Promise.all([reply, this.started]);
-    loadRest(); // now that no answer waits for files
+    void loadRest(); // now that no answer waits for files
     return answer;
   }
 
   async #bring(tools: readonly string[]): Promise<void> {
-    const missing = roomsOf(tools).filter((room) => !this.#rooms.has(room));
+    const missing = partsOf(tools).filter((part) => !this.#parts.has(part));
     if (missing.length === 0) return;
     const parts = await loadParts(missing).catch((cause: unknown) => {
       throw new CoreFault(NOT_STARTED, { cause });
     });
     this.#post({ parts });
-    for (const room of missing) this.#rooms.add(room);
+    for (const part of missing) this.#parts.add(part);
   }
 
   end(): void {

@@ -1,7 +1,6 @@
 /** An answer kept on a job, and a number taken from one question to another. */
 import { hashWith, jobHash } from "../address/address";
 import type { CatalogTool, Input, RawInputs, Scale } from "../contract/contract";
-import { catalog } from "../engine/catalog";
 import type { Session } from "../form/session";
 import type { Chosen } from "../parts/chosen";
 import { toast } from "../parts/toast";
@@ -41,8 +40,7 @@ export interface Taker {
  *
  * @param quantity which size it is; empty where that is not known
  */
-export function takers(kind: string, quantity: string): { own: Taker[]; others: Taker[] } {
-  const tools = catalog.places.flatMap((place) => place.tools);
+export function takers(tools: CatalogTool[], kind: string, quantity: string): { own: Taker[]; others: Taker[] } {
   const all = tools.flatMap((tool) =>
     tool.declaration.inputs.filter((input) => input.kind === kind).map((input) => ({ tool, input })),
   );

@@ -4,7 +4,7 @@ import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { jobHash } from "../address/address";
 import type { Pattern } from "../contract/contract";
-import { calledAs, catalog, toolNamed } from "../engine/catalog";
+import { calledAs, catalog, listed, pictureOf } from "../engine/catalog";
 import type { Customer, Entry, Item } from "../job/document";
 import {
   addQuestion, beginItem, changeItem, copyItem, deleteEntry, deleteItem, moveEntry, moveItem, rename,
@@ -16,7 +16,7 @@ import { sheet } from "../parts/sheet";
 import { counter, textField } from "../parts/text-field";
 import { typeset } from "../text/typeset";
 import "./photos";
-import { matching } from "./search";
+import type { Search } from "./search";
 
 type Close = () => void;
 type Seen = (id: string) => void;
@@ -96,7 +96,7 @@ export function entrySheet(job: Job, item: Item, entry: Entry, name: string, clo
   return sheet(
     name,
     html`<p class="quiet">
-        ${toolNamed(entry.tool)?.declaration.question ?? "This version has no such question: update, then open it again."}
+        ${listed(entry.tool)?.question ?? "This version has no such question: update, then open it again."}
       </p>
       ${textField({ label: "Its own name on this job", value: title, put: (value) => renameEntry(job, id, value) })}
       <div class="actions">
@@ -110,7 +110,7 @@ export function entrySheet(job: Job, item: Item, entry: Entry, name: string, clo
 }
 
 /** Returns the sheet of what an item can begin with. */
-export function addItemSheet(job: Job, seen: Seen, close: Close): TemplateResult {
+export function addItemSheet(job: Job, patterns: Pattern[], seen: Seen, close: Close): TemplateResult {
   const begin = async (pattern: string, title = ""): Promise<void> => {
     const id = await beginItem(job, pattern, title);
     if (id) seen(id);
@@ -118,7 +118,7 @@ export function addItemSheet(job: Job, seen: Seen, close: Close): TemplateResult
   return sheet(
     "Begin an item with",
     html`<ul class="patterns">
-        ${catalog.patterns.map((each) => html`<li>${patternButton(each, () => void begin(each.slug, each.title))}</li>`)}
+        ${patterns.map((each) => html`<li>${patternButton(each, () => void begin(each.slug, each.title))}</li>`)}
       </ul>
       ${act("An empty item", () => void begin(""))}`,
     close,
@@ -127,7 +127,7 @@ export function addItemSheet(job: Job, seen: Seen, close: Close): TemplateResult
 
 function patternButton({ title, questions, drawing }: Pattern, begin: () => void): TemplateResult {
   const asks = questions.map(calledAs);
-  const picture = toolNamed(drawing)?.thumbnail;
+  const picture = pictureOf(drawing);
   return html`<button type="button" class="card pattern" @click=${begin}>
     ${picture ? unsafeHTML(picture) : nothing}
     <span class="named"
@@ -141,18 +141,19 @@ interface AddingQuestion {
   /** Id of the item. */
   item: string;
   asked: string;
+  search: Search;
   ask(asked: string): void;
   close: Close;
 }
 
 /** Returns the sheet of the shelf, to ask one more question for an item. */
-export function addQuestionSheet({ job, item, asked, ask, close }: AddingQuestion): TemplateResult {
+export function addQuestionSheet({ job, item, asked, search, ask, close }: AddingQuestion): TemplateResult {
   const add = async (tool: string): Promise<void> => {
     const id = await addQuestion(job, item, tool);
     if (id) location.hash = jobHash(job.id, id);
   };
   const shelves = catalog.places
-    .map((shelf) => ({ ...shelf, tools: asked.trim() ? matching(shelf.tools, asked) : shelf.tools }))
+    .map((shelf) => ({ ...shelf, tools: asked.trim() ? search.matching(shelf.tools, asked) : shelf.tools }))
     .filter(({ tools }) => tools.length > 0);
   return sheet(
     "Ask a question",
@@ -166,17 +167,17 @@ export function addQuestionSheet({ job, item, asked, ask, close }: AddingQuestio
           @input=${(event: Event) => ask((event.target as HTMLInputElement).value)}
         />
       </label>
-      ${shelves.length === 0 ? html`<p class="quiet" role="status">No question holds “${asked.trim()}”.</p>` : nothing}
+      ${shelves.length === 0 && search.isReady ? html`<p class="quiet" role="status">No question holds “${asked.trim()}”.</p>` : nothing}
       ${shelves.map(
         ({ title, tools }) => html`<section class="block" aria-label=${title}>
           <h2>${title}</h2>
           <ul class="lines">
             ${tools.map(
-              ({ declaration }) => html`<li>
-                <button type="button" class="plain line" @click=${() => void add(declaration.slug)}>
+              (tool) => html`<li>
+                <button type="button" class="plain line" @click=${() => void add(tool.slug)}>
                   <span class="named"
-                    ><span class="name">${typeset(declaration.title)}</span>
-                    <span class="under-name">${typeset(declaration.question)}</span></span
+                    ><span class="name">${typeset(tool.title)}</span>
+                    <span class="under-name">${typeset(tool.question)}</span></span
                   >
                 </button>
               </li>`,

@@ -4,8 +4,8 @@ import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { jobHash } from "../address/address";
 import { Layer } from "../address/layers";
-import type { JobEntryReply, Scale } from "../contract/contract";
-import { calledAs } from "../engine/catalog";
+import type { JobEntryReply, Pattern, Scale } from "../contract/contract";
+import { allPatterns, bringPictures, calledAs } from "../engine/catalog";
 import { itemOf, itemWith, type Entry, type Item } from "../job/document";
 import type { Job } from "../job/job";
 import { handOn, onPaper } from "../job-file/doors";
@@ -15,6 +15,7 @@ import { icon } from "../parts/icons";
 import { lineFigure } from "../parts/length";
 import { typeset } from "../text/typeset";
 import { addItemSheet, addQuestionSheet, entrySheet, itemSheet, jobSheet } from "./job-sheets";
+import { Search } from "./search";
 
 /** The open sheet, and the id of what it is about. */
 interface Sheet {
@@ -29,6 +30,8 @@ export class JobScreen extends LitElement {
   @state() private sheet: Sheet | null = null;
   /** The words that a question to add is searched for. */
   @state() private asked = "";
+  private patterns: Pattern[] = [];
+  private readonly search = new Search(this);
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
   protected readonly layer = new Layer(this, () => this.sheet !== null, () => (this.sheet = null));
 
@@ -62,7 +65,7 @@ export class JobScreen extends LitElement {
         ${body.items.length === 0 ? html`<p class="found">What is made or fitted on this job? Add it as an item.</p>` : nothing}
         ${(reply?.warnings ?? []).map((words) => html`<p class="quiet">${typeset(words)}</p>`)}
         <div class="actions">
-          <button type="button" class=${body.items.length === 0 ? "primary" : ""} @click=${() => this.show({ kind: "add item", id: "" })}>
+          <button type="button" class=${body.items.length === 0 ? "primary" : ""} @click=${() => void this.showPatterns()}>
             ${icon("add")} ${body.items.length === 0 ? "An item" : "Another item"}
           </button>
           <button type="button" @click=${() => void onPaper(this.job, this.scale)}>On paper</button>
@@ -146,14 +149,20 @@ export class JobScreen extends LitElement {
     this.sheet = sheet;
   }
 
+  private async showPatterns(): Promise<void> {
+    const none: Pattern[] = []; // an empty item can be begun with all the same
+    [this.patterns] = await Promise.all([allPatterns().catch(() => none), bringPictures()]);
+    this.show({ kind: "add item", id: "" });
+  }
+
   private openSheet(): TemplateResult | typeof nothing {
     const { sheet, job } = this;
     const close = (): void => void (this.sheet = null);
     if (sheet?.kind === "job") return jobSheet(job, close);
-    if (sheet?.kind === "add item") return addItemSheet(job, (id) => this.seen(id), close);
+    if (sheet?.kind === "add item") return addItemSheet(job, this.patterns, (id) => this.seen(id), close);
     if (sheet?.kind === "add question") {
       const ask = (asked: string): void => void (this.asked = asked);
-      return addQuestionSheet({ job, item: sheet.id, asked: this.asked, ask, close });
+      return addQuestionSheet({ job, item: sheet.id, asked: this.asked, search: this.search, ask, close });
     }
     const item = sheet && (sheet.kind === "item" ? itemOf(job.body, sheet.id) : itemWith(job.body, sheet.id));
     if (!sheet || !item) return nothing;

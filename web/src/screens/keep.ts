@@ -1,7 +1,8 @@
 /** The sheets of an open answer: on which job it is kept, and in which question a number is used. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { Scale } from "../contract/contract";
+import type { CatalogTool, Scale } from "../contract/contract";
+import { allTools } from "../engine/catalog";
 import type { Core } from "../engine/core";
 import type { Session } from "../form/session";
 import { listJobs, type Job } from "../job/job";
@@ -86,6 +87,7 @@ export class UseSheet extends LitElement {
   @property({ attribute: false }) close: () => void = () => undefined;
   /** Which size it is; null until the core has said so. */
   @state() private quantity: string | null = null;
+  private tools: CatalogTool[] = [];
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -93,8 +95,9 @@ export class UseSheet extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const find = this.core.gives(this.tool).catch(() => []);
-    void find.then((gives) => {
+    const find = Promise.all([this.core.gives(this.tool).catch(() => []), allTools()]);
+    void find.then(([gives, tools]) => {
+      this.tools = tools;
       this.quantity = gives.find(({ name }) => name === this.chosen.figure)?.quantity ?? "";
     });
   }
@@ -109,7 +112,7 @@ export class UseSheet extends LitElement {
   }
 
   private found(chosen: Chosen, quantity: string): TemplateResult {
-    const { own, others } = takers(chosen.kind, quantity);
+    const { own, others } = takers(this.tools, chosen.kind, quantity);
     const slugs = [...new Set(others.map(({ tool }) => tool.declaration.slug))];
     return html`${block("Questions that ask for it", own.map((taker) => this.taker(taker, this.toolName(taker))))}
     ${slugs.length > 0

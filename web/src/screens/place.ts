@@ -3,12 +3,12 @@ import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
-import { catalog } from "../engine/catalog";
-import type { CatalogTool } from "../contract/contract";
+import { catalog, pictureOf } from "../engine/catalog";
+import type { Listing } from "../contract/contract";
 import { typeset } from "../text/typeset";
 import { hashOf } from "../address/address";
 import { saveFile } from "./backup-file";
-import { matching } from "./search";
+import { Search } from "./search";
 
 type Shelf = (typeof catalog.places)[number];
 
@@ -21,6 +21,8 @@ export class PlaceScreen extends LitElement {
   /** What the open job needs here; null where none is open. */
   @property({ attribute: false }) sheet: TemplateResult | null = null;
   @property({ attribute: false }) restore: (file: File) => void = () => undefined;
+
+  private readonly search = new Search(this);
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -70,10 +72,11 @@ export class PlaceScreen extends LitElement {
     const here = catalog.places.filter(({ place }) => place === this.place);
     const elsewhere = catalog.places.filter(({ place }) => place !== this.place);
     const shelves = [...here, ...elsewhere]
-      .map((shelf) => ({ ...shelf, tools: matching(shelf.tools, this.asked) }))
+      .map((shelf) => ({ ...shelf, tools: this.search.matching(shelf.tools, this.asked) }))
       .filter((shelf) => shelf.tools.length > 0);
     const count = shelves.reduce((sum, shelf) => sum + shelf.tools.length, 0);
-    const said = count === 0 ? `No question holds “${this.asked.trim()}”.` : `${count} found`;
+    const none = this.search.isReady ? `No question holds “${this.asked.trim()}”.` : "";
+    const said = count === 0 ? none : `${count} found`;
     return html`<p class="found ${count ? "unseen" : ""}" role="status">${said}</p>
       ${shelves.map((shelf) => html`<h2>${shelf.title}</h2>${this.shelf(shelf)}`)}`;
   }
@@ -86,11 +89,11 @@ export class PlaceScreen extends LitElement {
     </ul>`;
   }
 
-  private question(tool: CatalogTool): TemplateResult {
-    const { place, slug, question, title } = tool.declaration;
+  private question({ place, slug, question, title }: Listing): TemplateResult {
     // The picture was drawn from the tool's example when the front end was built.
+    const picture = pictureOf(slug);
     return html`<a class="card question" href=${hashOf(place, slug)}>
-      ${tool.thumbnail ? unsafeHTML(tool.thumbnail) : nothing}
+      ${picture ? unsafeHTML(picture) : nothing}
       <span class="named"
         ><span class="asks">${typeset(question)}</span> <span class="under-name">${typeset(title)}</span></span
       >

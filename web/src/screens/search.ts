@@ -1,14 +1,38 @@
 /** Finding a question by any word that its tool says, or that the trade says for it. */
-import type { CatalogTool, Input } from "../contract/contract";
+import type { ReactiveControllerHost } from "lit";
+import type { Declaration, Input, Listing } from "../contract/contract";
+import { allTools, bringPictures } from "../engine/catalog";
 
-/** Returns the tools that hold every word asked for, best match first: in its title, its names, its form. */
-export function matching(tools: CatalogTool[], asked: string): CatalogTool[] {
-  const words = asked.toLowerCase().split(/\s+/).filter(Boolean);
-  const isIn = (text: string): boolean => words.every((word) => forms(word).some((form) => text.includes(form)));
-  const rank = (tool: CatalogTool): number =>
-    [titled(tool), named(tool), `${named(tool)} ${said(tool)}`].findIndex(isIn);
-  const ranked = tools.map((tool) => ({ tool, at: rank(tool) })).filter(({ at }) => at >= 0);
-  return ranked.sort((one, other) => one.at - other.at).map(({ tool }) => tool);
+/** Looks through all that tools say, which is loaded at the first word asked for. */
+export class Search {
+  /** All that the tools say, by tool. */
+  private said: Map<string, string> | null = null;
+  private isAsked = false;
+
+  constructor(private readonly host: ReactiveControllerHost) {}
+
+  /** Whether all words are known; until then titles and names alone are looked through. */
+  get isReady(): boolean {
+    return this.said !== null;
+  }
+
+  /** Returns the tools that hold every word asked for, best match first: in its title, its names, its form. */
+  matching(tools: Listing[], asked: string): Listing[] {
+    if (!this.isAsked) void this.bring();
+    const words = asked.toLowerCase().split(/\s+/).filter(Boolean);
+    const isIn = (text: string): boolean => words.every((word) => forms(word).some((form) => text.includes(form)));
+    const rank = (tool: Listing): number =>
+      [titled(tool), named(tool), `${named(tool)} ${this.said?.get(tool.slug) ?? ""}`].findIndex(isIn);
+    const ranked = tools.map((tool) => ({ tool, at: rank(tool) })).filter(({ at }) => at >= 0);
+    return ranked.sort((one, other) => one.at - other.at).map(({ tool }) => tool);
+  }
+
+  private async bring(): Promise<void> {
+    this.isAsked = true;
+    const [tools] = await Promise.all([allTools(), bringPictures()]);
+    this.said = new Map(tools.map(({ declaration }) => [declaration.slug, saidIn(declaration)]));
+    this.host.requestUpdate();
+  }
 }
 
 /** A word asked for in the plural is found in the singular too: "boxes", "boards", "balusters". */
@@ -20,17 +44,15 @@ function forms(word: string): string[] {
   return [word, ...shorter];
 }
 
-function titled({ declaration }: CatalogTool): string {
-  return [declaration.title, declaration.slug].join(" ").toLowerCase();
+function titled({ slug, title }: Listing): string {
+  return [title, slug].join(" ").toLowerCase();
 }
 
-function named({ declaration }: CatalogTool): string {
-  const { question, title, slug, finds } = declaration;
+function named({ question, title, slug, finds }: Listing): string {
   return [question, title, slug, ...finds].join(" ").toLowerCase();
 }
 
-function said({ declaration }: CatalogTool): string {
-  const { inputs, cautions } = declaration;
+function saidIn({ inputs, cautions }: Declaration): string {
   return [...inputs.flatMap(saidBy), ...cautions].join(" ").toLowerCase();
 }
 

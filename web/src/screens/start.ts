@@ -1,8 +1,8 @@
 /** What the page of an address opens with: the tool, and the form it starts from. */
-import type { Route } from "../address/address";
+import { inputsOf, type Route } from "../address/address";
 import { isFromForm } from "../address/address-bar";
-import type { CatalogTool, Units } from "../contract/contract";
-import { toolNamed } from "../engine/catalog";
+import type { CatalogTool, Declaration, RawInputs, Units } from "../contract/contract";
+import { bringPictures, toolNamed } from "../engine/catalog";
 import type { Start } from "../form/controller";
 import type { Job } from "../job/job";
 import { toast } from "../parts/toast";
@@ -20,23 +20,34 @@ export interface Opened {
  * form itself wrote may lack the last things typed.
  */
 export async function startOf(route: Route, units: Units, isFirst: boolean, job: Job | null): Promise<Opened> {
-  const { tool, inputs, unread, version } = route;
-  if (unread.length > 0) toast(`Part of this address can't be read and was left out: ${unread.join(", ")}.`);
   if (route.job) return ofJob(route.job.part, units, job);
-  if (!tool) return { tool, start: null };
+  const tool = route.tool && (await toolNamed(route.tool.slug));
+  if (!tool) {
+    await bringPictures([route.place]); // with them the list stands as it stays
+    return { tool, start: null };
+  }
+  const inputs = carriedBy(route, tool.declaration);
   const documents = await ToolDocuments.open(tool.declaration, units);
   const isReload = isFirst && isFromForm() && documents.form.revision > 0;
   if (!inputs || isReload) {
     return { tool, start: { form: documents.kept(units), documents, isKept: true, entry: null } };
   }
   const form = {
-    inputs: { ...inputs, ...documents.keptLists(route.units) }, typedIn: route.units, version, aside: [],
+    inputs: { ...inputs, ...documents.keptLists(route.units) }, typedIn: route.units, version: route.version, aside: [],
   };
   return { tool, start: { form, documents, isKept: false, entry: null } };
 }
 
+/** Returns the inputs in an address, null where there are none; what can't be read is said. */
+function carriedBy({ carried, isTooLong }: Route, declaration: Declaration): RawInputs | null {
+  const { inputs, unread } = carried ? inputsOf(declaration, carried) : { inputs: null, unread: [] };
+  const lost = isTooLong ? ["all of it, since it is too long"] : unread;
+  if (lost.length > 0) toast(`Part of this address can't be read and was left out: ${lost.join(", ")}.`);
+  return inputs;
+}
+
 async function ofJob(part: string, units: Units, job: Job | null): Promise<Opened> {
-  const tool = toolNamed(job?.toolOf(part) ?? "");
+  const tool = await toolNamed(job?.toolOf(part) ?? "");
   const entry = tool && job?.entryForm(part, tool.declaration);
   if (!tool || !entry) return { tool: null, start: null };
   const documents = await ToolDocuments.open(tool.declaration, units, entry);

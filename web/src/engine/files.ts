@@ -1,0 +1,30 @@
+/** Files of this site, each fetched once for the life of the page. */
+import { address } from "./site-url";
+
+async function get(path: string): Promise<Response> {
+  const response = await fetch(address(path));
+  if (!response.ok) throw new Error(`${path} was answered with ${response.status}`);
+  return response;
+}
+
+/** Returns what gives a file as `read` makes it; a failed fetch is forgotten, the next asks again. */
+function held<Content>(read: (response: Response) => Promise<Content>): (path: string) => Promise<Content> {
+  const files = new Map<string, Promise<Content>>();
+  return (path) => {
+    const known = files.get(path);
+    if (known) return known;
+    const file = get(path).then(read);
+    files.set(path, file);
+    file.catch(() => files.delete(path));
+    return file;
+  };
+}
+
+export const bytesOf = held((response) => response.arrayBuffer());
+
+const jsonAt = held<unknown>((response) => response.json());
+
+/** Returns what the JSON in a file says: one object for all who ask. */
+export function jsonOf<Content>(path: string): Promise<Content> {
+  return jsonAt(path) as Promise<Content>;
+}
