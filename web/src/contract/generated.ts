@@ -312,6 +312,7 @@ export type components = {
             items: components["schemas"]["JobItem"][];
             /** @description 1 for a finished reply. */
             progress: number;
+            quote: components["schemas"]["Quote"] | null;
             saw: components["schemas"]["Saw"];
             site: components["schemas"]["Site"];
             warnings: string[];
@@ -486,6 +487,107 @@ export type components = {
             note: string;
             /** @description Degrees off a square cut. */
             saw: number;
+        };
+        Quote: {
+            /** @description What is still asked before there is a price. */
+            asks: string[];
+            build: components["schemas"]["QuoteRow"][];
+            compare: components["schemas"]["QuoteCompare"] | null;
+            /** @description How the price would be by today's numbers; empty where it is the same. */
+            drift: string;
+            due: components["schemas"]["QuoteDue"] | null;
+            /** @description What stays of the price, in words. */
+            kept: string;
+            learned: components["schemas"]["QuoteLearned"][];
+            lines: components["schemas"]["QuoteLine"][];
+            /** @description Dollars, before tax. */
+            price: number | null;
+            price_text: string;
+            warnings: string[];
+        };
+        QuoteCompare: {
+            rows: components["schemas"]["QuoteCompared"][];
+            /** @description What was kept of the price in the end. */
+            words: string;
+        };
+        QuoteCompared: {
+            /** @description Empty where no hours worked were said. */
+            actual_text: string;
+            hours_text: string;
+            id: string;
+            material_text: string;
+            over_text: string;
+            paid_text: string;
+            title: string;
+        };
+        QuoteDue: {
+            extras: components["schemas"]["QuoteExtra"][];
+            /** @description Of the change orders agreed on. */
+            extras_total: number;
+            extras_total_text: string;
+            left: number;
+            left_text: string;
+            paid: number;
+            paid_text: string;
+            stages: components["schemas"]["QuoteStage"][];
+            /** @description Why there are no stages; else empty. */
+            stages_fault: string;
+            tax: number;
+            tax_text: string;
+            /** @description Empty for no tax. */
+            tax_words: string;
+            /** @description Price and tax, without change orders. */
+            total: number;
+            total_text: string;
+            whole: number;
+            whole_text: string;
+        };
+        QuoteExtra: {
+            days_text: string;
+            id: string;
+            price: number;
+            price_text: string;
+            state: string;
+            title: string;
+        };
+        QuoteLearned: {
+            label: string;
+            minutes: number;
+            operation: string;
+        };
+        QuoteLine: {
+            count: number;
+            hours: number | null;
+            hours_text: string;
+            /** @description Of the item or the line; empty for what belongs to the whole job. */
+            id: string;
+            is_typed: boolean;
+            material_text: string;
+            operations: components["schemas"]["QuoteOperation"][];
+            /** @description Dollars: its share of the price. */
+            price: number | null;
+            price_text: string;
+            title: string;
+        };
+        QuoteOperation: {
+            count: number;
+            label: string;
+            /** @description Of one; null where the shop has not said. */
+            minutes: number | null;
+            operation: string;
+        };
+        QuoteRow: {
+            label: string;
+            name: string;
+            text: string;
+            value: number;
+        };
+        QuoteStage: {
+            amount: number;
+            id: string;
+            name: string;
+            percent_text: string;
+            text: string;
         };
         Refused: {
             errors: components["schemas"]["FieldError"][];

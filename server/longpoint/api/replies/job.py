@@ -6,6 +6,7 @@ from . import members
 from .answer import Figure, PieceEnd, Table
 from .form import FieldError, Waiting
 from .members import Reply
+from .quote import Quote
 
 
 class CarriedNumber(Reply):
@@ -180,6 +181,7 @@ class Job(Reply):
     yard = fields.Nested(Yard, required=True)
     saw = fields.Nested(Saw, required=True)
     site = fields.Nested(Site, required=True)
+    quote = members.maybe(Quote)
     warnings = members.texts()
     progress = members.number("1 for a finished reply.")
 

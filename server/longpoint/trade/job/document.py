@@ -5,6 +5,7 @@ The schema number rises when the meaning of a key changes; a new key alone does 
 
 from ..refusal import FieldError, Refusal
 from ..steps import STEPS
+from .quote_shape import QUOTE
 from .shapes import Anything, EitherOf, ListOf, MapOf, Maybe, Numeral, OneOf, Shape, Thing, Words
 
 TYPE_CHECKING = False
@@ -68,6 +69,7 @@ ITEM = Thing(
         ("note", _NOTE),
         ("photos", ListOf(Thing([("id", _ID), ("words", _NOTE)], needs=("id",)), 12, "photos")),
         ("hours", Maybe(Numeral(0, 10000))),
+        ("actual_hours", Maybe(Numeral(0, 10000))),
         ("pattern", Words(60)),
         ("pattern_version", Numeral(1, 1000, whole=True)),
     ],
@@ -137,6 +139,7 @@ JOB: Shape = Thing(
         ("items", ListOf(ITEM, MOST_ITEMS, "items", by_id=True)),
         ("stock", ListOf(STOCK, 100, "kinds of stock", by_id=True)),
         ("things", ListOf(THING, 200, "things", by_id=True)),
+        ("quote", Maybe(QUOTE)),
         ("ticks", ListOf(TICK, 4 * MOST_PIECES, "ticks")),
         ("log", ListOf(Thing([("at", _WHEN), ("words", _NOTE)]), 5000, "lines of the log")),
     ],

@@ -6,6 +6,7 @@ from .desk import Desk
 from .document import check, checked_offcuts
 from .marking import mark_list
 from .pieces import all_cuts
+from .quote import quote_of
 from .sawing import cut_list
 from .ticks import Ticks
 from .working import Done, work_out
@@ -55,9 +56,11 @@ def job_replies(
             yield {"progress": 0.75}
             continue
         lines, is_last = better
+        priced = quote_of(job, done, cuts, lines)
         if is_last:
             desk.clear()
-        yield dict(reply, yard=_yard(lines), progress=1.0 if is_last else 0.75)
+        whole = dict(reply, yard=_yard(lines), quote=priced)
+        yield dict(whole, progress=1.0 if is_last else 0.75)
 
 
 def _checked(document: object, scale: Scale, desk: Desk) -> "Any":

@@ -1,13 +1,14 @@
 """What to ask for the work: cost built up, a price that keeps a margin, and how it is paid."""
 
 from ...lengths import Scale, show_money, show_number
+from ...money.build import UP_TO, Build, share
 from ...money.exact import Exact, dollars
 from ...money.stages import in_stages, make_whole, parted
 from ...tool import Answer, Given, Gives, Refusal, Tool
 from .asked import INPUTS
-from .build import UP_TO, Build, percents_of, share
 from .even import break_even
 from .hour import hour_cost, overhead_hour
+from .percents import percents_of
 from .views import bar
 from .words import CAUTIONS, SOURCES, bases, side_by_side, verdict
 

@@ -1,10 +1,11 @@
 """The price in words: the base of every percent, margin and markup side by side, cautions."""
 
 from ...lengths import show_money, show_number
+from ...money.build import Build, share
 from ...money.exact import Exact, dollars
 from ...tool import Answer, Given
-from .build import Build, percents_of, share
 from .hour import overhead_hour
+from .percents import percents_of
 
 CAUTIONS = [
     "How much may be taken as a deposit, what a contract signed at the customer's home must say, "

@@ -4,8 +4,7 @@ Every sum is worked out exactly and rounded once; parts are what lies between ro
 every column adds up to the cent.
 """
 
-from ...money.exact import Exact
-from ...tool import Given
+from .exact import Exact
 
 UP_TO = {"cent": 0, "one": 100, "five": 500, "ten": 1000}
 """Cents that a price is rounded up to; 0 for half up to the cent."""
@@ -31,20 +30,6 @@ class Percents:
         self.overhead_of = "direct"
         self.contingency_of = "sum"
         self.profit_of = "price"
-
-
-def percents_of(given: Given, profit_of: str) -> Percents:
-    """Return the percents of a form, its profit meant as one of the price or of the cost."""
-    asked = "margin_percent" if given.text("profit_of") == "price" else "markup_percent"
-    percents = Percents(
-        given.maybe("overhead_percent") or 0,
-        given.number("contingency_percent"),
-        given.number(asked),
-    )
-    percents.overhead_of = given.text("overhead_by")
-    percents.contingency_of = given.text("contingency_of")
-    percents.profit_of = profit_of
-    return percents
 
 
 class Build:

@@ -1,0 +1,223 @@
+"""A job's quote: lines by item, the price built on them, what is due, and what was kept of it."""
+
+from ..lengths import show_money, show_number
+from ..money.build import UP_TO, Build, Percents
+from ..money.exact import Exact, dollars
+from .quote_due import due
+from .quote_lines import Line, learned, lines_of, said_operations, shared
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    from .pieces import Cut
+    from .working import Done
+
+_ASKED = (
+    ("rate", "What does an hour cost?"),
+    ("overhead_percent", "Overhead, percent of the direct cost: 0 for none."),
+    ("profit_percent", "Profit, percent: 0 for none."),
+)
+
+
+def quote_of(
+    job: "dict[str, Any]",
+    done: "dict[str, Done]",
+    cuts: "list[list[Cut]]",
+    bought: "list[dict[str, Any]]",
+) -> "dict[str, Any] | None":
+    """Return what a job's quote comes to; None where none was begun.
+
+    `cuts` are the pieces by question, `bought` the lines of the buy list. Dollars are exact to the cent, every column adds up.
+    """
+    quote = job.get("quote")
+    if quote is None:
+        return None
+    rates = quote.get("rates") or {}
+    lines, unpriced = lines_of(job, done, [cut for mine in cuts for cut in mine], bought)
+    asks = [words for name, words in _ASKED if rates.get(name) is None]
+    asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line)]
+    build = None if _lacks(rates) else _build(rates, lines)
+    reply = {
+        "asks": asks,
+        "warnings": [f"{title} has no price yet." for title in unpriced],
+        "learned": learned(lines),
+    }
+    reply.update(_priced(quote, rates, lines, build))
+    return reply
+
+
+def _asks_hours(line: Line) -> bool:
+    return line.hours is None and line.id != "" and line.material == 0
+
+
+def _lacks(rates: "dict[str, Any]") -> bool:
+    return bool([name for name, _ in _ASKED if rates.get(name) is None])
+
+
+def _percents(rates: "dict[str, Any]") -> Percents:
+    percents = Percents(
+        rates["overhead_percent"], rates.get("contingency_percent") or 0, rates["profit_percent"]
+    )
+    percents.profit_of = rates.get("profit_of") or "price"
+    return percents
+
+
+def _build(rates: "dict[str, Any]", lines: "list[Line]") -> "Build | None":
+    """Return the price of all lines; None where profit takes all of it."""
+    direct = Exact.of_cents(sum([line.material for line in lines]))
+    for line in lines:
+        direct = direct + line.labor(rates["rate"])
+    build = Build(direct, Exact(0), _percents(rates))
+    return build if build.is_possible else None
+
+
+def _priced(
+    quote: "dict[str, Any]", rates: "dict[str, Any]", lines: "list[Line]", build: "Build | None"
+) -> "dict[str, Any]":
+    """Return lines, build-up, price, what is due; without rates the lines alone."""
+    agreed = (quote.get("agreed") or {}).get("price")
+    computed = None if build is None else _rounded(build, rates)
+    price = computed if agreed is None else Exact.of(agreed).cents()
+    material = sum([line.material for line in lines])
+    reply: dict[str, Any] = {
+        "lines": _said_lines(lines, rates, price),
+        "build": [],
+        "price": None if price is None else dollars(price),
+        "price_text": "" if price is None else show_money(dollars(price)),
+        "kept": "",
+        "drift": _drift(computed, agreed),
+    }
+    if build is not None and price is not None:
+        reply["build"] = _said_build(rates, lines, build, price)
+        reply["kept"] = _kept(price, build.cost.cents())
+    reply["due"] = None if price is None else due(quote, price, material)
+    reply["compare"] = _compare(rates, lines, build, price)
+    return reply
+
+
+def _rounded(build: Build, rates: "dict[str, Any]") -> int:
+    whole = UP_TO[rates.get("round_up") or "cent"]
+    return build.price.cents_up_to(whole) if whole else build.price.cents()
+
+
+def _drift(computed: "int | None", agreed: "float | None") -> str:
+    """Say where the job's numbers have moved since the price was agreed."""
+    if computed is None or agreed is None:
+        return ""
+    off = computed - Exact.of(agreed).cents()
+    if off == 0:
+        return ""
+    now, by = show_money(dollars(computed)), show_money(dollars(abs(off)))
+    return f"By today's numbers it would be {now}, {by} {'more' if off > 0 else 'less'}."
+
+
+def _kept(price: int, cost: int) -> str:
+    """Say in words what stays of the price."""
+    if price < cost:
+        return f"The price is {show_money(dollars(cost - price))} under its cost."
+    if price == 0:
+        return ""
+    percent = show_number(100 * (price - cost) / price, 1)
+    return f"You keep {show_money(dollars(price - cost))}, {percent} % of the price."
+
+
+def _said_lines(
+    lines: "list[Line]", rates: "dict[str, Any]", price: "int | None"
+) -> "list[dict[str, Any]]":
+    rate = rates.get("rate") or 0
+    direct = [Exact.of_cents(line.material) + line.labor(rate) for line in lines]
+    prices = shared(price or 0, direct)
+    return [
+        {
+            "id": line.id,
+            "title": line.title,
+            "count": line.count,
+            "material_text": show_money(dollars(line.material)),
+            "hours": None if line.hours is None else line.hours.near(),
+            "hours_text": "" if line.hours is None else hours_text(line.hours),
+            "is_typed": line.is_typed,
+            "price_text": "" if price is None else show_money(dollars(prices[at])),
+            "price": None if price is None else dollars(prices[at]),
+            "operations": said_operations(line),
+        }
+        for at, line in enumerate(lines)
+    ]
+
+
+def hours_text(hours: Exact) -> str:
+    """Return hours as they are said: ``2.75 h``."""
+    return show_number(hours.near(), 2) + " h"
+
+
+def _said_build(
+    rates: "dict[str, Any]", lines: "list[Line]", build: Build, price: int
+) -> "list[dict[str, Any]]":
+    """Return the build-up as rows that add up, each percent with its base."""
+    material, direct = sum([line.material for line in lines]), build.direct.cents()
+    overhead, cost = (build.direct + build.overhead).cents() - direct, build.cost.cents()
+    hours = Exact(0)
+    for line in lines:
+        hours = hours + line.known_hours()
+    of = "of the price" if _percents(rates).profit_of == "price" else "of the cost"
+    rows = [
+        ("material", "Material", material),
+        ("labor", f"{hours_text(hours)} at {show_money(rates['rate'])}", direct - material),
+        ("direct", "Direct cost", direct),
+        ("overhead", f"Overhead, {_percent(rates, 'overhead')} of the direct cost", overhead),
+        (
+            "contingency",
+            f"Contingency, {_percent(rates, 'contingency')} of both",
+            cost - direct - overhead,
+        ),
+        ("cost", "Cost", cost),
+        ("profit", f"Profit, {_percent(rates, 'profit')} {of}", price - cost),
+        ("price", "Price", price),
+    ]
+    return [
+        {"name": name, "label": label, "text": show_money(dollars(cents)), "value": dollars(cents)}
+        for name, label, cents in rows
+    ]
+
+
+def _percent(rates: "dict[str, Any]", name: str) -> str:
+    return show_number(rates.get(name + "_percent") or 0) + " %"
+
+
+def _compare(
+    rates: "dict[str, Any]", lines: "list[Line]", build: "Build | None", price: "int | None"
+) -> "dict[str, Any] | None":
+    """Return estimate beside actual, item by item; None until hours worked were said."""
+    worked = [line for line in lines if line.actual is not None]
+    if not worked:
+        return None
+    rows = [_compared(line) for line in lines if line.id]
+    words = ""
+    if build is not None and price is not None:
+        direct = Exact.of_cents(sum([line.paid for line in lines]))
+        for line in lines:
+            hours = line.known_hours() if line.actual is None else line.actual
+            direct = direct + hours * Exact.of(rates["rate"])
+        spent = direct + direct * Exact.percent(rates["overhead_percent"])
+        words = _kept(price, spent.cents())
+    return {"rows": rows, "words": words}
+
+
+def _compared(line: Line) -> "dict[str, Any]":
+    over = "" if line.actual is None else _over(line.actual - line.known_hours())
+    return {
+        "id": line.id,
+        "title": line.title,
+        "hours_text": hours_text(line.known_hours()),
+        "actual_text": "" if line.actual is None else hours_text(line.actual),
+        "over_text": over,
+        "material_text": show_money(dollars(line.material)),
+        "paid_text": show_money(dollars(line.paid)),
+    }
+
+
+def _over(hours: Exact) -> str:
+    if hours.is_positive():
+        return hours_text(hours) + " more"
+    less = Exact(0) - hours
+    return hours_text(less) + " less" if less.is_positive() else "as quoted"

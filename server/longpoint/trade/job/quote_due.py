@@ -1,0 +1,97 @@
+"""What a customer pays: price and tax in stages, change orders, what came in, what is left."""
+
+from ..lengths import show_money, show_number
+from ..money.exact import Exact, dollars
+from ..money.stages import in_stages, make_whole
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+_TAX_WORDS = {"material": "of the material", "price": "of the price"}
+
+
+def due(quote: "dict[str, Any]", price: int, material: int) -> "dict[str, Any]":
+    """Return tax, total, stages, change orders, payments and the rest; all columns add up.
+
+    Parameters
+    ----------
+    price, material : int
+        Cents. Tax is taken as the quote says: on nothing, on the material or on the price.
+    """
+    tax, tax_words = _tax(quote, price, material)
+    total = price + tax
+    extras = [_extra(each) for each in quote.get("extras") or []]
+    agreed = sum([each["cents"] for each in extras if each["state"] == "agreed"])
+    paid = sum([Exact.of(each.get("amount") or 0).cents() for each in quote.get("payments") or []])
+    stages, fault = _stages(quote, total)
+    said = {
+        "tax": tax,
+        "total": total,
+        "extras_total": agreed,
+        "whole": total + agreed,
+        "paid": paid,
+        "left": total + agreed - paid,
+    }
+    reply: dict[str, Any] = {"tax_words": tax_words, "stages": stages, "stages_fault": fault}
+    reply["extras"] = [{name: each[name] for name in each if name != "cents"} for each in extras]
+    for name in said:
+        reply[name] = dollars(said[name])
+        reply[name + "_text"] = show_money(dollars(said[name]))
+    return reply
+
+
+def _tax(quote: "dict[str, Any]", price: int, material: int) -> "tuple[int, str]":
+    on, percent = quote.get("tax_on") or "nothing", quote.get("tax_percent")
+    if on == "nothing" or percent is None:
+        return 0, ""
+    base = Exact.of_cents(price if on == "price" else material)
+    words = f"Tax, {show_number(percent, 3)} % {_TAX_WORDS[on]}"
+    return (base * Exact.percent(percent)).cents(), words
+
+
+def _extra(extra: "dict[str, Any]") -> "dict[str, Any]":
+    cents = Exact.of(extra.get("price") or 0).cents()
+    return {
+        "id": extra["id"],
+        "title": extra.get("title") or "Change",
+        "state": extra.get("state") or "offered",
+        "cents": cents,
+        "price": dollars(cents),
+        "price_text": ("+" if cents > 0 else "") + show_money(dollars(cents)),
+        "days_text": _days(extra.get("days") or 0),
+    }
+
+
+def _days(days: float) -> str:
+    """Return days more or less in words; empty for none.
+
+    >>> _days(2), _days(-1), _days(0)
+    ('2 days later', '1 day sooner', '')
+    """
+    if days == 0:
+        return ""
+    word = "day" if abs(days) == 1 else "days"
+    return f"{show_number(abs(days))} {word} " + ("later" if days > 0 else "sooner")
+
+
+def _stages(quote: "dict[str, Any]", total: int) -> "tuple[list[dict[str, Any]], str]":
+    """Return the stages of the total; a sentence instead where they don't make 100 %."""
+    stages = quote.get("stages") or []
+    percents = [float(stage.get("percent") or 0) for stage in stages]
+    if not stages:
+        return [], ""
+    if not make_whole(percents):
+        said = show_number(sum(percents), 4)
+        return [], f"The stages come to {said} %: make them 100 % together."
+    amounts = in_stages(total, percents)
+    return [
+        {
+            "id": stage["id"],
+            "name": stage.get("name") or f"Stage {at + 1}",
+            "percent_text": show_number(percents[at], 4) + " %",
+            "amount": dollars(amounts[at]),
+            "text": show_money(dollars(amounts[at])),
+        }
+        for at, stage in enumerate(stages)
+    ], ""

@@ -1,0 +1,297 @@
+"""The quote of a job. Expected numbers are hand work beside their check, or of `fractions`."""
+
+import json
+from collections.abc import Iterator
+from fractions import Fraction
+from random import Random
+from typing import Any
+
+import pytest
+
+from longpoint.trade.calls import call
+from tests.trade.phone_core import Call, phone_core
+
+from .asking import ask, blank, refused, worked
+
+FRAME = {"fit": "inside", "opening_width": "30", "opening_height": "40", "trim_width": "3"}
+"""Four pieces 3 wide: two of 40, two of 30; two sticks of 96."""
+RATES = {"rate": 45, "overhead_percent": 20, "contingency_percent": 5, "profit_percent": 15}
+
+
+def frame(own: str, stock: str = "s", **rest: Any) -> dict[str, Any]:
+    entry = {"id": own + "-e", "letter": own.upper(), "tool": "mitered-frame", "inputs": FRAME,
+             "stock": {"all": stock}}  # fmt: skip
+    return {"id": own, "title": "Mirror " + own, "entries": [entry]} | rest
+
+
+def job(quote: dict[str, Any], **rest: Any) -> dict[str, Any]:
+    stock = {
+        "id": "s",
+        "title": "1x4",
+        "sold": "stick",
+        "lengths": [{"length": 96, "price": 12.35}],
+    }
+    return blank(items=[frame("a")], stock=[stock], quote=quote) | rest
+
+
+def quoted(quote: dict[str, Any], **rest: Any) -> Any:
+    return worked(job(quote, **rest))["quote"]
+
+
+def alone(**quote: Any) -> Any:
+    """Return a quote of lines of its own, on a job of no items."""
+    return worked(blank(quote={"rates": RATES} | quote))["quote"]
+
+
+def texts(rows: list[Any]) -> dict[str, str]:
+    return {row["name"]: row["text"] for row in rows}
+
+
+class TestPrice:
+    def test_a_job_without_a_quote_has_none(self) -> None:
+        assert worked(blank())["quote"] is None
+
+    def test_the_build_up(self) -> None:
+        """Trade facts, checks 60 to 63: 736 and 22 h at 45; 1726; 2174.76; 2558.54."""
+        got = alone(lines=[{"id": "x", "title": "Door", "material": 736, "hours": 22}])
+        assert texts(got["build"]) == {
+            "material": "$736.00", "labor": "$990.00", "direct": "$1726.00",
+            "overhead": "$345.20", "contingency": "$103.56", "cost": "$2174.76",
+            "profit": "$383.78", "price": "$2558.54",
+        }  # fmt: skip
+        assert got["kept"] == "You keep $383.78, 15 % of the price."
+
+    def test_profit_of_the_cost(self) -> None:
+        """Check 63: 2174.76 x 1.15 = 2500.974."""
+        rates = RATES | {"profit_of": "cost"}
+        got = alone(rates=rates, lines=[{"id": "x", "material": 736, "hours": 22}])
+        assert got["price"] == 2500.97
+
+    def test_stock_things_and_hours(self) -> None:
+        """2 sticks 24.70, 2 hangers 6.20, delivery 40, 2.5 h 112.50: 183.40.
+
+        36.68 on it, 5 % of 220.08 is 11.004: cost 231.084; / 0.85 = 271.8635.
+        """
+        got = quoted(
+            {"rates": RATES, "lines": [{"id": "d", "title": "Delivery", "material": 40}]},
+            items=[frame("a", hours=2.5)],
+            things=[{"id": "t", "title": "Hangers", "count": 2, "price": 3.1, "item": "a"}],
+        )
+        assert [line["material_text"] for line in got["lines"]] == ["$30.90", "$40.00"]
+        assert texts(got["build"])["cost"] == "$231.08"
+        assert got["price"] == 271.86
+        assert sum(round(100 * line["price"]) for line in got["lines"]) == 27186
+
+    def test_two_items_share_a_stock_by_their_pieces(self) -> None:
+        """Alike, so each has half of four sticks, 49.40; a thing of no item is the whole job's."""
+        got = quoted(
+            {"rates": RATES},
+            items=[frame("a", hours=1), frame("b", hours=1)],
+            things=[{"id": "t", "title": "Glue", "count": 1, "price": 9}],
+        )
+        assert [line["material_text"] for line in got["lines"]] == ["$24.70", "$24.70", "$9.00"]
+
+    def test_what_has_no_price_is_named(self) -> None:
+        got = quoted({"rates": RATES}, things=[{"id": "t", "title": "Glue", "count": 1}])
+        assert got["warnings"] == ["Glue has no price yet."]
+
+    def test_without_rates_it_asks(self) -> None:
+        got = quoted({})
+        assert got["price"] is None
+        assert got["due"] is None
+        assert got["asks"][0] == "What does an hour cost?"
+        assert len(got["asks"]) == 3
+
+    def test_rounded_up_to_ten(self) -> None:
+        got = alone(
+            rates=RATES | {"round_up": "ten"}, lines=[{"id": "x", "material": 736, "hours": 22}]
+        )
+        assert (got["price"], texts(got["build"])["profit"]) == (2560, "$385.24")
+
+    def test_what_can_t_be_read_is_refused(self) -> None:
+        wrong = blank(quote={"rates": {"rate": -1}, "tax_on": "labor"})
+        assert len(refused(do="job", job=wrong)) == 2
+
+
+class TestHours:
+    MINUTES = ({"id": "cut", "minutes": 6}, {"id": "casing", "minutes": 30})
+
+    def test_counted_by_the_job_s_own_pieces(self) -> None:
+        """Four pieces at 6 min and a frame at 30: 54 min, 0.9 h; two alike 1.8 h."""
+        for count, hours in ((1, "0.9 h"), (2, "1.8 h")):
+            quote = {"rates": RATES, "minutes": self.MINUTES}
+            (line,) = quoted(quote, items=[frame("a", count=count)])["lines"]
+            assert line["hours_text"] == hours
+
+    def test_typed_hours_stand_over_counted_ones(self) -> None:
+        quote = {"rates": RATES, "minutes": self.MINUTES}
+        (line,) = quoted(quote, items=[frame("a", hours=3)])["lines"]
+        assert (line["hours_text"], line["is_typed"]) == ("3 h", True)
+
+    def test_minutes_nobody_said_are_none(self) -> None:
+        (line,) = quoted({"rates": RATES})["lines"]
+        assert {each["operation"]: each["minutes"] for each in line["operations"]} == {
+            "cut": None,
+            "casing": None,
+        }
+        assert line["hours"] is None
+
+    def test_a_finished_item_teaches_minutes(self) -> None:
+        """0.9 h quoted, 1.8 h worked: everything took twice as long."""
+        quote = {"rates": RATES, "minutes": self.MINUTES}
+        got = quoted(quote, items=[frame("a", actual_hours=1.8)])
+        assert {each["operation"]: each["minutes"] for each in got["learned"]} == {
+            "cut": 12,
+            "casing": 60,
+        }
+        (row,) = got["compare"]["rows"]
+        assert (row["hours_text"], row["actual_text"], row["over_text"]) == (
+            "0.9 h", "1.8 h", "0.9 h more",
+        )  # fmt: skip
+
+    def test_what_was_kept_in_the_end(self) -> None:
+        """Paid 30, 3 h at 45: 165, with 20 % overhead 198; 271.86 agreed leaves 73.86, 27.2 %."""
+        got = quoted(
+            {"rates": RATES, "agreed": {"price": 271.86}},
+            items=[frame("a", hours=2.5, actual_hours=3)],
+            ticks=[{"of": "s", "state": "bought", "paid": 30}],
+        )
+        assert got["compare"]["words"] == "You keep $73.86, 27.2 % of the price."
+
+
+class TestDue:
+    def test_stages_add_up(self) -> None:
+        """Trade facts, check 88."""
+        stages = [{"id": str(at), "percent": each} for at, each in enumerate((40, 40, 20))]
+        due = alone(agreed={"price": 3333.33}, stages=stages)["due"]
+        assert [stage["amount"] for stage in due["stages"]] == [1333.33, 1333.33, 666.67]
+
+    def test_stages_that_don_t_are_said(self) -> None:
+        due = alone(agreed={"price": 100}, stages=[{"id": "x", "percent": 90}])["due"]
+        assert due["stages"] == []
+        assert due["stages_fault"].startswith("The stages come to 90 %")
+
+    def test_tax_on_the_total(self) -> None:
+        """Trade facts, check 87: 7.25 % of 30.30 is 2.20, not three times 0.73."""
+        due = alone(agreed={"price": 30.3}, tax_on="price", tax_percent=7.25)["due"]
+        assert (due["tax"], due["total"]) == (2.2, 32.5)
+
+    def test_tax_on_the_material(self) -> None:
+        due = alone(
+            lines=[{"id": "x", "material": 736, "hours": 22}], tax_on="material", tax_percent=8
+        )["due"]
+        assert (due["tax_text"], due["tax_words"]) == ("$58.88", "Tax, 8 % of the material")
+
+    def test_change_orders_and_payments(self) -> None:
+        """1000 + 120.50 - 20; the one only offered does not count; 400 came in."""
+        extras = [
+            {"id": "1", "title": "Wider casing", "price": 120.5, "days": 2, "state": "agreed"},
+            {"id": "2", "title": "No sill", "price": -20, "state": "agreed"},
+            {"id": "3", "title": "Gold leaf", "price": 5000, "state": "offered"},
+        ]
+        due = alone(agreed={"price": 1000}, extras=extras, payments=[{"id": "p", "amount": 400}])[
+            "due"
+        ]
+        assert (due["extras_total"], due["whole"], due["left"]) == (100.5, 1100.5, 700.5)
+        assert [each["price_text"] for each in due["extras"][:2]] == ["+$120.50", "-$20.00"]
+        assert due["extras"][0]["days_text"] == "2 days later"
+
+    def test_the_job_has_moved_since(self) -> None:
+        """2558.54 by its numbers, 2500 agreed."""
+        got = alone(lines=[{"id": "x", "material": 736, "hours": 22}], agreed={"price": 2500})
+        assert (got["price"], got["drift"]) == (
+            2500,
+            "By today's numbers it would be $2558.54, $58.54 more.",
+        )
+        assert got["kept"] == "You keep $325.24, 13 % of the price."
+
+
+def drawn(random: Random) -> dict[str, Any]:
+    """Return a quote of lines of its own with random numbers."""
+    cents = [random.randint(0, 400000) / 100 for _ in range(random.randint(1, 6))]
+    lines = [
+        {"id": str(at), "title": "Line", "material": each, "hours": random.randint(0, 160) / 4}
+        for at, each in enumerate(cents)
+    ]
+    rates = {
+        "rate": random.randint(2000, 9000) / 100,
+        "overhead_percent": random.randint(0, 400) / 8,
+        "contingency_percent": random.choice([0, 5, 7.5]),
+        "profit_percent": random.randint(0, 60),
+        "profit_of": random.choice(["price", "cost"]),
+    }
+    stages = [{"id": str(at), "percent": each} for at, each in enumerate((33.3, 33.3, 33.4))]
+    taxed = {"tax_on": random.choice(["nothing", "material", "price"]), "tax_percent": 8.875}
+    return {"rates": rates, "lines": lines, "stages": stages} | taxed
+
+
+def rounded(amount: Fraction) -> int:
+    """Return dollars as cents, half up."""
+    return int(amount * 100 + Fraction(1, 2))
+
+
+def check_exactly(quote: dict[str, Any], got: Any) -> None:
+    """Hold a quote to exact fractions, and every column to its sum."""
+    exact = {name: Fraction(str(value)) for name, value in quote["rates"].items()
+             if name != "profit_of"}  # fmt: skip
+    material = sum(Fraction(str(line["material"])) for line in quote["lines"])
+    hours = sum(Fraction(str(line["hours"])) for line in quote["lines"])
+    cost = (material + hours * exact["rate"]) * (1 + exact["overhead_percent"] / 100)
+    cost *= 1 + exact["contingency_percent"] / 100
+    share = exact["profit_percent"] / 100
+    price = rounded(
+        cost / (1 - share) if quote["rates"]["profit_of"] == "price" else cost * (1 + share)
+    )
+    rows = {row["name"]: round(100 * row["value"]) for row in got["build"]}
+    assert (rows["price"], rows["cost"]) == (price, rounded(cost))
+    assert rows["direct"] == rows["material"] + rows["labor"]
+    assert rows["cost"] == rows["direct"] + rows["overhead"] + rows["contingency"]
+    assert rows["price"] == rows["cost"] + rows["profit"]
+    base = {"nothing": Fraction(0), "material": material, "price": Fraction(price, 100)}
+    tax = rounded(base[quote["tax_on"]] * Fraction("8.875") / 100)
+    due = got["due"]
+    assert round(100 * due["tax"]) == tax
+    assert sum(round(100 * stage["amount"]) for stage in due["stages"]) == price + tax
+    assert sum(round(100 * line["price"]) for line in got["lines"]) in (price, 0)
+
+
+def test_random_quotes_are_exact() -> None:
+    for seed in range(200):
+        quote = drawn(Random(seed))
+        check_exactly(quote, worked(blank(quote=quote))["quote"])
+
+
+@pytest.fixture(scope="module")
+def phone() -> Iterator[Call]:
+    with phone_core() as asked:
+        yield asked
+
+
+def test_the_phone_says_the_same(phone: Call) -> None:
+    extras = [{"id": "e", "price": -12.345, "days": 1, "state": "agreed"}]
+    for seed in range(20):
+        quote = drawn(Random(seed)) | {"extras": extras}
+        document = job(quote, items=[frame("a", actual_hours=1.25), frame("b", hours=2)])
+        here = worked(document)["quote"]
+        reply = phone({"do": "job", "job": document})
+        while reply["work"]:
+            reply = phone({"do": "continue job", "work": reply["work"]})
+        assert reply["job"]["quote"] == here
+
+
+def test_two_people_s_changes_are_joined() -> None:
+    """One agrees a change order, the other takes down a payment: both stand."""
+    base = blank(quote={"rates": RATES, "extras": [{"id": "e", "state": "offered"}]})
+    mine, theirs = json.loads(json.dumps(base)), json.loads(json.dumps(base))
+    mine["quote"]["extras"][0]["state"] = "agreed"
+    theirs["quote"]["payments"] = [{"id": "p", "amount": 10}]
+    reply = ask(do="merge jobs", base=base, mine=mine, theirs=theirs)
+    assert reply["collisions"] == []
+    assert reply["document"]["quote"]["extras"][0]["state"] == "agreed"
+    assert reply["document"]["quote"]["payments"][0]["amount"] == 10
+
+
+def test_the_quote_is_part_of_what_is_checked() -> None:
+    wrong = blank(quote={"extras": [{"id": "e"}, {"id": "e"}]})
+    reply = json.loads(call(json.dumps({"do": "check job", "job": wrong})))
+    assert not reply["ok"]
