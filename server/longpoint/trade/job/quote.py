@@ -28,7 +28,8 @@ def quote_of(
 ) -> "dict[str, Any] | None":
     """Return what a job's quote comes to; None where none was begun.
 
-    `cuts` are the pieces by question, `bought` the lines of the buy list. Dollars are exact to the cent, every column adds up.
+    `cuts` are the pieces by question, `bought` the lines of the buy list. Dollars are exact to the
+    cent, every column adds up.
     """
     quote = job.get("quote")
     if quote is None:
