@@ -188,9 +188,8 @@ def test_a_hundred_changes_can_be_undone(app: App) -> None:
         app.enter(WIDTH if count % 2 else HEIGHT, str(20 + count))
     app.page.keyboard.press("Escape")
     back = app.page.get_by_role("main").get_by_role("button", name="Undo")
-    for _ in range(110):
-        expect(back).to_be_visible()
-        back.tap()
+    expect(back).to_be_visible()
+    back.evaluate("(button) => { for (let taps = 0; taps < 110; taps += 1) button.click(); }")
     expect(back).to_be_hidden()
     expect(app.field(WIDTH)).to_have_value("")
     assert len(history(app.page)) == 110
