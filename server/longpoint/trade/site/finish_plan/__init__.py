@@ -161,9 +161,7 @@ TOOL = Tool(
         "coats": [
             {"name": "Primer", "minutes": 40, "recoat_from": 4, "sanding": 30, "sand_after": 4,
              "handle_after": 2},
-            {"name": "Enamel", "minutes": 40, "recoat_from": 16, "sanding": 20,
-             "handle_after": 4},
-            {"name": "Enamel again", "minutes": 40, "recoat_from": 16, "handle_after": 4},
+            {"name": "Enamel", "minutes": 40, "recoat_from": 16, "handle_after": 4},
         ],
         "faces": "2",
         "start_day": "mon",
