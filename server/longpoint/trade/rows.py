@@ -199,7 +199,7 @@ class Rows(Input):
 
     `pieces` says that the rows can be pieces of a job, and which column holds what of a piece:
     pairs of a column and ``length``, ``width``, ``thickness``, ``count``, ``tag``, ``made_of``
-    or ``species``.
+    or ``species``. With `surfaces` they are what the job's pieces and doors have to be coated.
     """
 
     kind = "rows"
@@ -215,13 +215,15 @@ class Rows(Input):
         most: int = 40,
         kept: str = "",
         pieces: "tuple[tuple[str, str], ...]" = (),
+        surfaces: bool = False,
         **rest: "Any",
     ) -> None:
         self.columns = columns
         self.row = row
         self.kept = kept
         self.pieces = pieces
-        self.takes = "pieces" if pieces else ""
+        self.surfaces = surfaces
+        self.takes = "pieces" if pieces or surfaces else ""
         self.least = least
         self.most = most
         super().__init__(name, label, optional=least == 0, **rest)

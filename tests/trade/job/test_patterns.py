@@ -27,7 +27,7 @@ def begun(fixture: dict[str, Any]) -> Any:
     keys = [question.key for question in pattern_named(fixture["pattern"]).questions]
     for key, entry in zip(keys, job["items"][0]["entries"], strict=True):
         entry["inputs"] |= fixture["inputs"].get(key, {})
-    for stock in job["stock"]:
+    for stock in job.get("stock", []):
         stock |= fixture["stock"].get(stock["title"], {})
     return job
 

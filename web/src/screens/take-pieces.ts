@@ -57,12 +57,13 @@ export class TakePieces extends LitElement {
         : nothing}`;
   }
 
-  /** What has pieces: stocks first, then items, then single questions. */
+  /** What has pieces: the whole job first, stocks, items, then single questions. */
   private sources(): [id: string, words: string][] {
     const { body, entries } = this.entry.job;
     const withPieces = (entry: Entry): boolean =>
       entry.id !== this.entry.id && (entries.find(({ id }) => id === entry.id)?.pieces ?? 0) > 0;
     return [
+      ["job", "the whole job"],
       ...(body.stock ?? []).map(({ id, title }): [string, string] => [id, title || "Stock"]),
       ...body.items.map(({ id, title }): [string, string] => [id, title || "Item"]),
       ...body.items.flatMap((item) =>

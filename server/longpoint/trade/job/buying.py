@@ -20,6 +20,9 @@ if TYPE_CHECKING:
     from .working import Done
 
 
+FINISH = "finish-amount"
+
+
 class Shop:
     """What the buy list is made from beside the pieces.
 
@@ -231,7 +234,18 @@ def _thing(thing: "dict[str, Any]", shop: Shop) -> "dict[str, Any]":
             count, words = 0.0, "Counted once its question is answered."
     line = _plain(dict(thing, sold="each"), count, "each")
     line["stock"], line["words"] = thing["id"], words
+    made = shop.done.get((thing.get("from") or {}).get("entry") or "")
+    if said is None and made is not None and made.entry["tool"] == FINISH:
+        _in_cans(line, made)
     return line
+
+
+def _in_cans(line: "dict[str, Any]", made: "Done") -> None:
+    """Say of a finish how much of it is in how many cans, and what it costs as told there."""
+    line["unit"] = "cans"
+    line["words"] = made.answer["verdict"] if made.answer else line["words"]
+    if line["cost"] is None and "cost" in made.figures:
+        line["cost"] = float(made.figures["cost"][1])
 
 
 def _number(tie: "dict[str, Any]", done: "dict[str, Done]") -> "float | None":

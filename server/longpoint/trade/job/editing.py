@@ -193,6 +193,8 @@ def _entry(
 
 def _tie(tie: "tuple[str, str, str]", ids: "dict[str, str]") -> "dict[str, str]":
     key, kind, name = tie
+    if kind == "pieces":
+        return {kind: key}
     return {"entry": ids[key], kind: name}
 
 

@@ -7,7 +7,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-_ONE = {"sticks": "stick", "sheets": "sheet"}
+_ONE = {"sticks": "stick", "sheets": "sheet", "cans": "can"}
 
 
 def said_line(line: "dict[str, Any]", stock: "dict[str, Any]", sizes: Sizes, scale: Scale) -> None:

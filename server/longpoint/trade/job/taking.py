@@ -7,6 +7,7 @@ from ..lumber.board_feet import board_feet
 from ..rows import Rows
 from .pieces import cuts_of_entry, takes_pieces
 from .stock_sizes import Sizes
+from .surfaces import surfaces_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,6 +16,10 @@ if TYPE_CHECKING:
     from ..inputs import Input
     from .pieces import Cut
     from .working import Done
+
+
+WHOLE = "job"
+"""Stands instead of an id: all pieces of the job."""
 
 
 class Sources:
@@ -41,6 +46,8 @@ class Sources:
         """Return what pieces of an id are called; empty where nothing has that id."""
         if own in self.stocks:
             return str(self.stocks[own]["title"])
+        if own == WHOLE:
+            return "The whole job"
         for item in self.document["items"]:
             if item["id"] == own:
                 return str(item["title"])
@@ -50,10 +57,13 @@ class Sources:
     def entries(self, own: str) -> "list[tuple[dict[str, Any], dict[str, Any]]]":
         """Return the questions, with their items, that pieces of an id come from.
 
-        A question that is itself filled with pieces makes none of its own.
+        A question that is itself filled with pieces makes none of its own. Of the whole job those
+        are left out that follow in their item on one filled from it: they may take its numbers.
         """
         found = []
         for item in self.document["items"]:
+            if own == WHOLE:
+                found += [(item, entry) for entry in _before_filled(item)]
             for entry in item["entries"]:
                 cut_from = list((entry.get("stock") or {}).values())
                 if own in (item["id"], entry["id"]) or own in cut_from:
@@ -64,6 +74,16 @@ class Sources:
         """Return what the pieces of an id are made of beside the questions that they come from."""
         counts = [item.get("count") for item, _ in self.entries(own)]
         return counts + [self.called(own), self.document.get("stock"), self.document.get("ticks")]
+
+    def thickness(self, cut: "Cut") -> "float | None":
+        """Return how thick a piece is: its own, else its stock's where that comes surfaced."""
+        thick: float | None = cut.piece["thickness"]
+        stock = self.stocks.get(cut.stock) or {}
+        if thick is None and stock.get("sold") != "board":
+            # Rough boards are planed to what nobody said.
+            sizes = Sizes(str(self.document.get("units") or "in"))
+            thick = sizes.read(stock.get("thickness")) or None
+        return thick
 
     def cuts(self, own: str, done: "dict[str, Done]") -> "list[Cut]":
         """Return the pieces that an id names; of a stock those that were spoiled once more."""
@@ -81,6 +101,16 @@ class Sources:
         """Return how many of the questions that pieces come from have no answer yet."""
         asked = [done.get(entry["id"]) for _, entry in self.entries(own)]
         return len([made for made in asked if made is None or made.answer is None])
+
+
+def _before_filled(item: "dict[str, Any]") -> "list[dict[str, Any]]":
+    """Return an item's questions before the first that is filled from the whole job."""
+    before = []
+    for entry in item["entries"]:
+        if [tie for tie in (entry.get("ties") or {}).values() if tie.get("pieces") == WHOLE]:
+            break
+        before.append(entry)
+    return before
 
 
 def taken(
@@ -102,9 +132,21 @@ def taken(
     left = sources.open_questions(own, done)
     word = "question is" if left == 1 else "questions are"
     said = title + (f"; {left} {word} still open" if left else "")
+    if isinstance(asked, Rows) and asked.surfaces:
+        return _surfaces(own, said, sources, done)
     if isinstance(asked, Rows):
         return rows_of(asked, cuts, sources), said, ""
     return feet_of(cuts, sources), said, ""
+
+
+def _surfaces(
+    own: str, said: str, sources: Sources, done: "dict[str, Done]"
+) -> "tuple[Any, str, str]":
+    rows, left = surfaces_of(own, sources, done)
+    if not rows:
+        return None, "", f"{sources.called(own)} has no surfaces of a known size yet."
+    word = "piece" if left == 1 else "pieces"
+    return rows, said + (f"; {left} {word} without a width left out" if left else ""), ""
 
 
 def rows_of(asked: Rows, cuts: "list[Cut]", sources: Sources) -> "list[dict[str, Any]]":
@@ -124,15 +166,10 @@ def rows_of(asked: Rows, cuts: "list[Cut]", sources: Sources) -> "list[dict[str,
 def _known(cut: "Cut", sources: Sources) -> "dict[str, Any]":
     """Return what is known of a piece, by the names that `Rows` maps to columns."""
     stock = sources.stocks.get(cut.stock) or {}
-    thick = cut.piece["thickness"]
-    if thick is None and stock.get("sold") != "board":
-        # What comes surfaced is as thick as its stock; rough boards are planed to what nobody said.
-        sizes = Sizes(str(sources.document.get("units") or "in"))
-        thick = sizes.read(stock.get("thickness")) or None
     return {
         "length": cut.piece["length"],
         "width": cut.piece["width"],
-        "thickness": thick,
+        "thickness": sources.thickness(cut),
         "tag": cut.tag,
         "made_of": stock.get("made_of"),
         "species": stock.get("species"),

@@ -3,6 +3,7 @@
 from ...reading import quoted
 from ...refusal import Refusal
 from .doors import CASED_DOOR, CUPBOARD_INSET, CUPBOARD_OVERLAY, PAIR, PASSAGE_OLD_JAMB
+from .finish import FINISH
 from .pattern import Pattern
 from .trim import BASE, CROWN, ODD_FRAME, WALL_FRAMES, WINDOW
 
@@ -12,7 +13,7 @@ if TYPE_CHECKING:
 
 PATTERNS = [
     CUPBOARD_INSET, CUPBOARD_OVERLAY, PASSAGE_OLD_JAMB, CASED_DOOR, PAIR, WINDOW, BASE, CROWN,
-    WALL_FRAMES, ODD_FRAME,
+    WALL_FRAMES, ODD_FRAME, FINISH,
 ]  # fmt: skip
 """In the order that they are offered in."""
 

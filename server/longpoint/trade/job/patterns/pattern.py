@@ -21,7 +21,8 @@ class Question:
     presets : dict
         Raw inputs it begins with, seen and changed like typed ones.
     ties : dict
-        Explicit ties by input: ``(key, "figure" or "input", name)``.
+        Explicit ties by input: ``(key, "figure" or "input", name)``, or ``("job", "pieces", "")``
+        for all pieces of the job.
     stock : dict
         By role of its pieces, or ``all``: the key of a stock of the pattern, or `none` for pieces
         that another question cuts.

@@ -29,9 +29,8 @@ def work(given: Given, scale: Scale) -> Answer:
     answer.amount("volume", paint, "volume", lead=True)
     answer.amount("spread", spread(film, landing), "spread")
     cans = add_cans(answer, given, paint)
-    if given.text("film_by") != "dry" and film.dry is not None:
-        answer.amount("dry_film", film.dry, "film")
     if film.dry is not None:
+        answer.amount("dry_film", film.dry, "film")
         answer.amount("dry_total", film.dry * coats, "film")
     add_mix(answer, given, paint, thinned_by(given))
     add_viscosity(answer, given)

@@ -86,7 +86,6 @@ def _film() -> "list[Input]":
             above=0,
             most=40,
             help="Of one coat: a data sheet may mean the whole system.",
-            quantity="film thickness",
             only_when=("film_by", "dry"),
         ),
         Number(

@@ -49,13 +49,8 @@ def inputs() -> "list[Input]":
             "What is coated",
             _sizes() + _in_the_frame() + _counted(),
             row="thing",
-            pieces=(
-                ("width", "width"),
-                ("length", "length"),
-                ("thickness", "thickness"),
-                ("count", "count"),
-                ("name", "tag"),
-            ),
+            surfaces=True,
+            most=200,
         ),
     ]
 

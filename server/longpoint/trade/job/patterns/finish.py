@@ -1,0 +1,30 @@
+"""Finishing what the job makes: its surfaces, a primer and a topcoat, and when each coat goes on.
+
+One coat of primer and two of topcoat: common practice, no source; typed over like all presets.
+"""
+
+from ..taking import WHOLE
+from .pattern import Pattern, Question
+
+FILM = ("dry_film", "solids", "method", "can")
+TIMES = (
+    "air_temperature", "humidity", "coats", "faces", "start_day", "day_from", "day_to",
+    "working_days", "hang_after", "coated",
+)  # fmt: skip
+
+FINISH = Pattern(
+    "finish",
+    "Finish",
+    ("paint", "varnish", "lacquer", "primer", "topcoat", "spray", "coats"),
+    [
+        Question("area", "finish-area", ("things",), ties={"things": (WHOLE, "pieces", "")}),
+        Question("primer", "finish-amount", FILM, title="Primer", presets={"coats": "1"}),
+        Question("topcoat", "finish-amount", FILM, title="Topcoat", presets={"coats": "2"}),
+        Question("plan", "finish-plan", TIMES),
+    ],
+    things=(
+        ("Primer", ("primer", "figure", "cans")),
+        ("Topcoat", ("topcoat", "figure", "cans")),
+    ),
+    drawing="finish-amount",
+)
