@@ -110,6 +110,10 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         from .job.labels import label_grid
 
         return {"grid": label_grid(request, _scale(request))}
+    if do == "calendar":
+        from .finish.calendar_file import asked_for
+
+        return {"file": asked_for(request)}
     if do == "continue job":
         from .job.work import WORK
 

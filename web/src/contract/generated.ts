@@ -259,6 +259,31 @@ export type components = {
             /** @description Inches, degrees, pounds or dollars; a text where the kind is text. */
             value: unknown;
         };
+        FinishPlan: {
+            /** @description The date it begins on; empty while none is said. */
+            begins: string;
+            /** @description Id of the question that plans it. */
+            entry: string;
+            /** @description Title of its item. */
+            item: string;
+            steps: components["schemas"]["FinishStep"][];
+            title: string;
+        };
+        FinishStep: {
+            /** @description Local, 2026-11-30T07:45; empty while no date is said. */
+            begins: string;
+            /** @description It was ticked too early or too late; else empty. */
+            caution: string;
+            ends: string;
+            /** @description What a tick of it names. */
+            of: string;
+            state: string;
+            /** @description When it is due; of one that is ticked, when it was done. */
+            when: string;
+            /** @description From when until when the label lets it begin; else empty. */
+            window: string;
+            words: string;
+        };
         FormReply: {
             answer: components["schemas"]["Answer"] | null;
             aside: components["schemas"]["SetAside"][];
@@ -309,6 +334,7 @@ export type components = {
             share: number | null;
         };
         Job: {
+            finish: components["schemas"]["FinishPlan"][];
             items: components["schemas"]["JobItem"][];
             /** @description 1 for a finished reply. */
             progress: number;

@@ -174,6 +174,29 @@ class Site(Reply):
     items = members.listed(MarkedItem)
 
 
+class FinishStep(Reply):
+    """One coat, one sanding, or the hanging of a finish plan."""
+
+    of = members.text("What a tick of it names.")
+    words = members.text()
+    when = members.text("When it is due; of one that is ticked, when it was done.")
+    window = members.text("From when until when the label lets it begin; else empty.")
+    state = members.text()
+    caution = members.text("It was ticked too early or too late; else empty.")
+    begins = members.text("Local, 2026-11-30T07:45; empty while no date is said.")
+    ends = members.text()
+
+
+class FinishPlan(Reply):
+    """A finish plan with its ticks: what is not done yet counts from what was."""
+
+    entry = members.text("Id of the question that plans it.")
+    item = members.text("Title of its item.")
+    title = members.text()
+    begins = members.text("The date it begins on; empty while none is said.")
+    steps = members.listed(FinishStep)
+
+
 class Job(Reply):
     """A job worked out."""
 
@@ -182,6 +205,7 @@ class Job(Reply):
     saw = fields.Nested(Saw, required=True)
     site = fields.Nested(Site, required=True)
     quote = members.maybe(Quote)
+    finish = members.listed(FinishPlan)
     warnings = members.texts()
     progress = members.number("1 for a finished reply.")
 

@@ -77,8 +77,8 @@ def mixed_parts(
 
     `thinned` is the thinner's share of both parts together.
 
-    >>> mixed_parts(48, (4, 1), 0)
-    (38.4, 9.6, 0.0)
+    >>> mixed_parts(44, (3, 1), 0.1)
+    (30.0, 10.0, 4.0)
     """
     paint = whole / (1 + thinned)
     first = paint * parts[0] / (parts[0] + parts[1])

@@ -124,6 +124,11 @@ TICK = Thing(
     ],
     needs=("of", "state"),
 )
+FINISH = Thing(
+    [("starts", ListOf(Thing([("id", _ID), ("begins", Words(10))], needs=("id", "begins")), 100,
+                       "plans", by_id=True))]
+)  # fmt: skip
+"""By the id of a finish plan's question: the date it begins on, ``2026-11-30``."""
 CUSTOMER = Thing([("name", _TITLE), ("address", _NOTE), ("phone", Words(40)), ("note", _NOTE)])
 
 JOB: Shape = Thing(
@@ -139,6 +144,7 @@ JOB: Shape = Thing(
         ("items", ListOf(ITEM, MOST_ITEMS, "items", by_id=True)),
         ("stock", ListOf(STOCK, 100, "kinds of stock", by_id=True)),
         ("things", ListOf(THING, 200, "things", by_id=True)),
+        ("finish", Maybe(FINISH)),
         ("quote", Maybe(QUOTE)),
         ("ticks", ListOf(TICK, 4 * MOST_PIECES, "ticks")),
         ("log", ListOf(Thing([("at", _WHEN), ("words", _NOTE)]), 5000, "lines of the log")),

@@ -4,6 +4,7 @@ from ..lengths import Scale, show_angle, show_money, show_number
 from .buying import Shop, buy_lines
 from .desk import Desk
 from .document import check, checked_offcuts
+from .finishing import finish_plans
 from .marking import mark_list
 from .pieces import all_cuts
 from .quote import quote_of
@@ -47,6 +48,7 @@ def job_replies(
         "items": [_item(item, done, scale, desk) for item in job["items"]],
         "saw": {"groups": cut_list(job, cuts, ticks, scale, desk)},
         "site": {"items": mark_list(job, done, ticks, scale, desk)},
+        "finish": finish_plans(job, done, ticks, desk),
         "warnings": _warnings(job, cuts),
     }
     shop = Shop(job, done, checked_offcuts(offcuts))

@@ -1,11 +1,20 @@
 """When can each coat go on, and when can the work be hung? And is the air fit to coat in?"""
 
+from ...finish.schedule import (
+    LABEL_HOURS,
+    Coat,
+    Step,
+    minutes_in,
+    missed,
+    schedule,
+    start_without_miss,
+    step_words,
+)
+from ...finish.week import DAY, DAYS, Week, minutes_of
 from ...lengths import Scale
 from ...tool import Answer, Given, Gives, Refusal, Tool
 from .air import FIVE_F, THREE_C, dew_point
 from .asked import INPUTS
-from .calendar import DAY, DAYS, Week, minutes_of
-from .schedule import Coat, Step, missed, schedule, start_without_miss
 from .views import days
 from .words import (
     CAUTIONS,
@@ -13,7 +22,6 @@ from .words import (
     air_verdict,
     air_words,
     plan_verdict,
-    step_words,
     window_words,
 )
 
@@ -40,7 +48,7 @@ def _plan(answer: Answer, given: Given) -> "tuple[str, ...]":
     week, faces = _week(given, coats), int(given.text("faces"))
     steps = schedule(coats, faces, week, _start(given, week))
     last = max([step.end for step in steps])
-    hang = week.next(last + _minutes(given.number("hang_after")), 0)
+    hang = week.next(last + minutes_in(given.number("hang_after")), 0)
     answer.words("hang", week.said(hang), lead=True)
     answer.words("last_coat", week.said(steps[-1].at), lead=True)
     answer.number("hang_hours", (hang - steps[0].at) / 60, "h", places=1)
@@ -48,7 +56,7 @@ def _plan(answer: Answer, given: Given) -> "tuple[str, ...]":
     answer.count("missed", len(missed(steps)))
     cure = given.maybe("cure_days")
     if cure is not None:
-        answer.words("cured", week.said(last + _minutes(24 * cure)))
+        answer.words("cured", week.said(last + minutes_in(24 * cure)))
     _missed_words(answer, coats, faces, week, steps)
     rows = [[week.said(s.at), step_words(s, coats, faces), window_words(s, week)] for s in steps]
     rows.append([week.said(hang), "Hang it", ""])
@@ -78,24 +86,11 @@ def _missed_words(
 
 def _coat(row: Given, at: int) -> Coat:
     name = row.text("name") or f"Coat {at + 1}"
-    coat = Coat(name, row.count("minutes"), int(row.number("sanding") + 0.5))
-    coat.recoat = _minutes(row.number("recoat_from"))
-    until = row.maybe("recoat_until")
-    coat.until = None if until is None else _minutes(until)
+    hours = {label: row.maybe(label) for label in LABEL_HOURS}
+    coat = Coat(name, row.count("minutes"), int(row.number("sanding") + 0.5)).by_label(hours)
     if coat.until is not None and coat.until < coat.recoat:
         raise Refusal(f"coats.{at}.recoat_until", "The window ends before it begins.")
-    coat.sand = _given_or(row, "sand_after", coat.recoat)
-    coat.handle = _given_or(row, "handle_after", coat.recoat)
     return coat
-
-
-def _given_or(row: Given, name: str, otherwise: int) -> int:
-    hours = row.maybe(name)
-    return otherwise if hours is None else _minutes(hours)
-
-
-def _minutes(hours: float) -> int:
-    return int(hours * 60 + 0.5)
 
 
 def _week(given: Given, coats: "list[Coat]") -> Week:

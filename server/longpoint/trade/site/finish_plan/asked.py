@@ -1,8 +1,9 @@
 """What the plan asks for: the air, the label's times, and the hours there is work."""
 
+from ...finish.week import DAYS
 from ...tool import Choice, Count, Length, Number, Rows, Text
 from .air import COLDEST, HOTTEST
-from .calendar import DAYS, Clock
+from .clock import Clock
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

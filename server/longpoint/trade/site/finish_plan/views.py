@@ -1,8 +1,8 @@
 """The plan as a calendar: a row for each day, working hours pale, work on them."""
 
+from ...finish.schedule import Coat, Step
+from ...finish.week import DAY, SHORT, Week
 from ...tool import Drawing
-from .calendar import DAY, SHORT, Week
-from .schedule import Coat, Step
 
 _LONG, _HIGH, _PITCH, _MOST = 12.0, 1.0, 1.4, 14
 

@@ -2,11 +2,11 @@
 
 from ...amounts import amount_words
 from ...cautions import FLAMMABLE_FINISH, ISOCYANATES, LEAD_PAINT, OIL_RAGS
+from ...finish.schedule import Coat, Step, missed
+from ...finish.week import Week
 from ...lengths import show_number
 from ...tool import Answer, Given
 from .air import FIVE_F, THREE_C
-from .calendar import Week
-from .schedule import Coat, Step, missed
 
 CAUTIONS = [FLAMMABLE_FINISH, OIL_RAGS, ISOCYANATES, LEAD_PAINT]
 
@@ -102,16 +102,6 @@ def plan_verdict(
         f"{number}: the last {last}, hang it {week.said(hang)}",
         f"Hang it {week.said(hang)}",
     )
-
-
-def step_words(step: Step, coats: "list[Coat]", faces: int) -> str:
-    """Return what is done at a step."""
-    face = "" if faces == 1 else (" the first face" if step.face == 0 else " the second face")
-    if step.what == "sand":
-        said = f"sand{face}"
-    else:
-        said = coats[step.coat].name + (f" on{face}" if face else "")
-    return ("Turn it, " + said) if step.turned else said[0].upper() + said[1:]
 
 
 def window_words(step: Step, week: Week) -> str:

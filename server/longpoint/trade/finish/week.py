@@ -1,11 +1,6 @@
 """Working hours: when work of so many minutes can begin; minutes from midnight of the first day."""
 
-from ...inputs import Text
-from ...reading import DIGITS, Unreadable, quoted
-
-TYPE_CHECKING = False
-if TYPE_CHECKING:
-    from ...tool import Scale
+from ..reading import DIGITS
 
 DAY = 1440
 DAYS = (
@@ -50,24 +45,6 @@ def clock(minutes: int) -> str:
     hour, minute = divmod(minutes % DAY, 60)
     shown = str(100 + minute)[1:]
     return f"{(hour + 11) % 12 + 1}:{shown} " + ("am" if hour < 12 else "pm")
-
-
-class Clock(Text):
-    """A time of day."""
-
-    def read(self, raw: object, scale: "Scale") -> str:
-        if raw in range(25) and not isinstance(raw, bool):
-            raw = str(raw).split(".")[0]
-        text = super().read(raw, scale)
-        if minutes_of(text) is None:
-            raise Unreadable(f"{quoted(text)} is no time of day: write it like 7:30 or 4 pm.")
-        return text
-
-    def applies(self, earlier: "dict[str, object]") -> bool:
-        return bool(earlier.get("coats"))
-
-    def is_always_asked(self) -> bool:
-        return False
 
 
 class Week:

@@ -1,8 +1,10 @@
 """When each coat, sanding and turning can be done, one after the other, as soon as it may be."""
 
-from .calendar import Week
+from .week import Week
 
 MINUTES = 60
+LABEL_HOURS = ("recoat_from", "recoat_until", "sand_after", "handle_after")
+"""What a label says of a coat after it is on, in hours."""
 
 
 class Coat:
@@ -29,6 +31,25 @@ class Coat:
         self.recoat = 0
         self.until: int | None = None
 
+    def by_label(self, hours: "dict[str, float | None]") -> "Coat":
+        """Set the label's hours: `recoat_from` at least; to sand and to handle are else the same.
+
+        `recoat_until`, `sand_after` and `handle_after` may be None.
+        """
+        self.recoat = minutes_in(hours["recoat_from"] or 0.0)
+        sand, handle, until = [
+            hours.get(name) for name in ("sand_after", "handle_after", "recoat_until")
+        ]
+        self.sand = self.recoat if sand is None else minutes_in(sand)
+        self.handle = self.recoat if handle is None else minutes_in(handle)
+        self.until = None if until is None else minutes_in(until)
+        return self
+
+
+def minutes_in(hours: float) -> int:
+    """Return hours as whole minutes."""
+    return int(hours * 60 + 0.5)
+
 
 class Step:
     """Something done: `what` is coat or sand; `face` 0 or 1; `turned` first or not.
@@ -52,9 +73,16 @@ class Step:
         return self.closes is not None and self.at > self.closes
 
 
-def schedule(coats: "list[Coat]", faces: int, week: Week, start: int) -> "list[Step]":
+def schedule(
+    coats: "list[Coat]",
+    faces: int,
+    week: Week,
+    start: int,
+    ended: "dict[tuple[str, int, int], int] | None" = None,
+) -> "list[Step]":
     """Return the steps in order.
 
+    `ended` says when steps, by what, coat and face, were really done: what follows counts from it.
     With two faces a coat begins on the face that lies up, then the work is turned, so that it is
     turned once for each coat.
     """
@@ -68,7 +96,7 @@ def schedule(coats: "list[Coat]", faces: int, week: Week, start: int) -> "list[S
                 below = last[up]
                 now = max(now, (below.end if below else now) + coats[number].handle)
                 up = 1 - up
-            for step in _on_face(coats, number, last[up], up, turned, week, now):
+            for step in _on_face(coats, number, last[up], up, turned, week, now, ended or {}):
                 steps.append(step)
                 now = step.end
             last[up] = steps[-1]
@@ -83,6 +111,7 @@ def _on_face(
     turned: bool,
     week: Week,
     now: int,
+    ended: "dict[tuple[str, int, int], int]",
 ) -> "list[Step]":
     """Return the sanding, if any, and the coat on one face."""
     coat, steps, ready = coats[number], [], now
@@ -90,14 +119,22 @@ def _on_face(
         under = coats[before.coat]
         if under.sanding:
             at = week.next(max(now, before.end + under.sand), under.sanding)
-            steps.append(Step("sand", at, under.sanding, number, face, turned))
+            steps.append(_done(Step("sand", at, under.sanding, number, face, turned), ended))
             turned, now = False, steps[0].end
         ready = max(now, before.end + under.recoat)
     step = Step("coat", week.next(ready, coat.takes), coat.takes, number, face, turned)
     step.opens = ready
     if before is not None and coats[before.coat].until is not None:
         step.closes = before.end + (coats[before.coat].until or 0)
-    return steps + [step]
+    return steps + [_done(step, ended)]
+
+
+def _done(step: Step, ended: "dict[tuple[str, int, int], int]") -> Step:
+    """Return a step as it was really done, where it was."""
+    end = ended.get((step.what, step.coat, step.face))
+    if end is not None:
+        step.at, step.end = step.at + end - step.end, end
+    return step
 
 
 def missed(steps: "list[Step]") -> "list[Step]":
@@ -115,3 +152,13 @@ def start_without_miss(
         if can_begin and not missed(schedule(coats, faces, week, at)):
             return at
     return None
+
+
+def step_words(step: Step, coats: "list[Coat]", faces: int) -> str:
+    """Return what is done at a step."""
+    face = "" if faces == 1 else (" the first face" if step.face == 0 else " the second face")
+    if step.what == "sand":
+        said = f"sand{face}"
+    else:
+        said = coats[step.coat].name + (f" on{face}" if face else "")
+    return ("Turn it, " + said) if step.turned else said[0].upper() + said[1:]

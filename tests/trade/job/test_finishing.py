@@ -1,0 +1,142 @@
+"""A finish plan as it is ticked: clocks that run from what was done, cautions.
+
+Moments are worked out by hand beside their check, dates by Python's own calendar.
+"""
+
+from datetime import date, timedelta
+from typing import Any
+
+import pytest
+
+from longpoint.trade.finish.dates import date_text, day_number, is_date, is_moment, weekday
+
+from .asking import blank, worked
+
+COATS = [
+    {"name": "Primer", "minutes": "60", "recoat_from": "4", "recoat_until": "24", "sanding": "30",
+     "sand_after": "3"},
+    {"name": "Enamel", "minutes": "60", "recoat_from": "16"},
+]  # fmt: skip
+PLAN = {
+    "air_temperature": "70", "humidity": "50", "coats": COATS, "faces": "1", "start_day": "mon",
+    "day_from": "8 am", "day_to": "5 pm", "working_days": "5", "hang_after": "24",
+}  # fmt: skip
+PRIMER, SANDED, ENAMEL = "plan/coat 1.1", "plan/sand 2.1", "plan/coat 2.1"
+
+
+def job(ticks: dict[str, str] | None = None, begins: str = "2026-11-30", **said: Any) -> Any:
+    """Return a job that is finished from a Monday on, with what was done at which moment."""
+    entry = {"id": "plan", "letter": "A", "tool": "finish-plan", "inputs": PLAN | said}
+    item = {"id": "i", "title": "Doors", "entries": [entry]}
+    done = [{"of": of, "state": "done", "at": at} for of, at in (ticks or {}).items()]
+    starts = [{"id": "plan", "begins": begins}] if begins else []
+    return blank(items=[item], ticks=done, finish={"starts": starts})
+
+
+def steps(document: Any) -> dict[str, Any]:
+    (plan,) = worked(document)["finish"]
+    return {step["of"]: step for step in plan["steps"]}
+
+
+def test_a_plan_has_dates_once_its_day_is_said() -> None:
+    """Primer 8 to 9, sanding from 12 to 12:30, enamel from 1 to 2 pm; a day later it is hung."""
+    plan = steps(job())
+    assert [step["begins"][5:] for step in plan.values()] == [
+        "11-30T08:00", "11-30T12:00", "11-30T13:00", "12-01T14:00",
+    ]  # fmt: skip
+    assert plan[ENAMEL]["when"] == "Mon Nov 30, 1:00 pm"
+    assert plan[ENAMEL]["window"] == "from Mon Nov 30, 1:00 pm, until Tue Dec 1, 9:00 am"
+    assert plan[SANDED]["window"] == "from Mon Nov 30, 12:00 pm"
+    assert [step["state"] for step in plan.values()] == ["", "", "", ""]
+
+
+def test_the_next_coats_clock_runs_from_the_tick() -> None:
+    """Primer done at 10:20 instead of 9: sanding from 1:20, enamel from 2:20 pm."""
+    plan = steps(job({PRIMER: "2026-11-30T10:20:00-05:00"}))
+    assert (plan[PRIMER]["state"], plan[PRIMER]["when"]) == ("done", "Mon Nov 30, 10:20 am")
+    assert plan[SANDED]["begins"] == "2026-11-30T13:20"
+    assert plan[ENAMEL]["begins"] == "2026-11-30T14:20"
+    assert plan["plan/hang"]["begins"] == "2026-12-01T15:20"
+    assert {step["caution"] for step in plan.values()} == {""}
+
+
+def test_a_coat_that_no_longer_fits_the_day_waits_for_the_next_one() -> None:
+    """Primer done at 1 pm: enamel from 5 pm, when work ends; so Tuesday 8 am, in its window."""
+    plan = steps(job({PRIMER: "2026-11-30T13:00:00-05:00"}))
+    assert plan[ENAMEL]["begins"] == "2026-12-01T08:00"
+
+
+def test_too_early_is_said() -> None:
+    """Primer done at 9, enamel done at 1:30 pm and 60 minutes long: begun 12:30, allowed 1 pm."""
+    plan = steps(job({PRIMER: "2026-11-30T09:00", ENAMEL: "2026-11-30T13:30"}))
+    assert plan[ENAMEL]["caution"].startswith("Begun 30 min before the label lets it, counting 1 h")
+    on_time = steps(job({PRIMER: "2026-11-30T09:00", ENAMEL: "2026-11-30T14:00"}))
+    assert on_time[ENAMEL]["caution"] == ""
+
+
+def test_too_late_is_said() -> None:
+    """The window closes Tuesday 9 am; done Tuesday noon and an hour long: begun 2 h late."""
+    plan = steps(job({PRIMER: "2026-11-30T09:00", ENAMEL: "2026-12-01T12:00"}))
+    assert plan[ENAMEL]["caution"].startswith("Begun 2 h after its window closed")
+
+
+def test_sanded_and_hung_too_early_is_said() -> None:
+    """Sanded from 11 to 11:30, allowed at noon. Enamel done at 2 pm: hung from Tuesday 2 pm."""
+    done = {PRIMER: "2026-11-30T09:00", SANDED: "2026-11-30T11:30", ENAMEL: "2026-11-30T14:00"}
+    plan = steps(job(done | {"plan/hang": "2026-12-01T09:00"}))
+    assert plan[SANDED]["caution"].startswith("Begun 1 h before the label lets it")
+    assert plan["plan/hang"]["caution"].startswith("Hung 5 h too early")
+
+
+def test_two_faces_have_a_tick_each() -> None:
+    """One face 8 to 9; turned after 2 h, the other 11 to 12; the first is sanded from 12 on."""
+    coats = [COATS[0] | {"handle_after": "2"}, COATS[1]]
+    plan = steps(job(faces="2", coats=coats))
+    assert plan["plan/coat 1.2"]["begins"] == "2026-11-30T11:00"
+    assert plan["plan/coat 1.2"]["words"] == "Turn it, Primer on the second face"
+    early = steps(job({PRIMER: "2026-11-30T09:00", "plan/coat 1.2": "2026-11-30T11:00"}, faces="2",
+                      coats=coats))  # fmt: skip
+    assert early["plan/coat 1.2"]["caution"].startswith("Begun 1 h before")
+
+
+def test_without_a_day_the_plan_knows_its_weekdays() -> None:
+    plan = steps(job(begins=""))
+    assert (plan[PRIMER]["when"], plan[PRIMER]["begins"]) == ("Mon 8:00 am", "")
+
+
+def test_the_first_tick_says_the_day() -> None:
+    """Done on a Thursday at 10: enamel from 2 pm, hung Friday 3 pm."""
+    plan = steps(job({PRIMER: "2026-12-03T10:00:00+01:00"}, begins=""))
+    assert plan[ENAMEL]["begins"] == "2026-12-03T14:00"
+    assert plan["plan/hang"]["when"] == "Fri Dec 4, 3:00 pm"
+
+
+def test_a_weekend_is_passed_over() -> None:
+    """Begun Friday: enamel from 1 to 2 pm; a day later is Saturday, so it is hung Monday at 8."""
+    assert steps(job(begins="2026-12-04"))["plan/hang"]["begins"] == "2026-12-07T08:00"
+
+
+def test_what_is_no_moment_ticks_without_a_clock() -> None:
+    for moment in ("", "yesterday", "2026-02-30T09:00", "2026-11-30T14:00:00Z"):
+        plan = steps(job({PRIMER: moment}))
+        assert (plan[PRIMER]["state"], plan[ENAMEL]["begins"]) == ("done", "2026-11-30T13:00")
+
+
+def test_a_plan_without_coats_is_none() -> None:
+    assert worked(job(coats=[]))["finish"] == []
+
+
+@pytest.mark.parametrize("start", [date(1999, 12, 25), date(2024, 2, 20), date(2100, 2, 20)])
+def test_days_are_those_of_the_calendar(start: date) -> None:
+    for days in range(500):
+        day = start + timedelta(days=days)
+        number = (day - date(1970, 1, 1)).days
+        assert (day_number(day.isoformat()), date_text(number)) == (number, day.isoformat())
+        assert weekday(number) == day.weekday()
+
+
+def test_what_is_no_date_is_none() -> None:
+    assert [is_date(text) for text in ("2026-11-31", "2026-13-01", "2026-1-1", "20261130")] == [
+        False, False, False, False,
+    ]  # fmt: skip
+    assert (is_moment("2026-11-30T24:00"), is_moment("2026-11-30T23:59")) == (False, True)
