@@ -30,6 +30,16 @@ def test_an_offcut_goes_to_the_shop_and_back_on_a_job(app: App) -> None:
     row.get_by_role("button", name="Keep for the shop").tap()
     expect(row).to_have_count(0)
 
+    # Taken back it lies on the job again, and on no other list.
+    offer = dialog.get_by_role("button", name="Take 1 of 60")
+    undo = dialog.get_by_role("button", name="Undo")
+    expect(offer).to_have_count(1)
+    undo.tap()
+    expect(row.get_by_label("Where it stands")).to_have_value("rack, left")
+    expect(offer).to_have_count(0)
+    row.get_by_role("button", name="Keep for the shop").tap()
+    expect(row).to_have_count(0)
+
     # It is on the list of the shop, after a restart too, and the job offers it.
     offer = dialog.get_by_role("button", name="Take 1 of 60")
     expect(offer).to_contain_text("rack, left")
@@ -45,3 +55,9 @@ def test_an_offcut_goes_to_the_shop_and_back_on_a_job(app: App) -> None:
     expect(row.get_by_label("Where it stands")).to_have_value("rack, left")
     expect(dialog.get_by_role("button", name="Take 1 of 60")).to_have_count(0)
     expect(row.get_by_text("can't be read")).to_have_count(0)
+
+    # What the plan leaves is proposed with its size.
+    left = dialog.get_by_role("region", name="Left by the plan").get_by_role("button").first
+    expect(left).to_contain_text("Keep 1 of")
+    left.tap()
+    expect(dialog.get_by_role("status")).to_contain_text("Kept for the shop")

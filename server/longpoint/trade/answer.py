@@ -41,6 +41,7 @@ class Answer:
         self.notes: list[str] = []
         self.cautions: list[str] = []
         self.keeps: list[dict[str, Any]] = []
+        self.offcuts: list[dict[str, Any]] = []
         self.progress = 1.0
 
     def verdict(self, *ways: str) -> None:
@@ -247,6 +248,10 @@ class Answer:
         """
         self.keeps.append({"input": rows, "words": words, "row": row})
 
+    def offcut(self, length: float, width: "float | None" = None, count: int = 1) -> None:
+        """Add what a plan leaves that is worth keeping; inches."""
+        self.offcuts.append({"length": length, "width": width, "count": count})
+
     def to_json(self) -> "dict[str, Any]":
         """Return the answer's own part of the contract's JSON object."""
         drawings = [drawing.to_json() for drawing in self.drawings]
@@ -263,6 +268,7 @@ class Answer:
             "notes": self.notes,
             "cautions": self.cautions,
             "keeps": self.keeps,
+            "offcuts": self.offcuts,
             "progress": self.progress,
         }
 

@@ -15,6 +15,7 @@ export type components = {
             keeps: components["schemas"]["Keep"][];
             marks: components["schemas"]["Mark"][];
             notes: string[];
+            offcuts: components["schemas"]["Offcut"][];
             pieces: components["schemas"]["Piece"][];
             /** @description 1 for a finished answer. */
             progress: number;
@@ -87,6 +88,7 @@ export type components = {
             /** @description Of what is on hand, in the unit: not counted in the amount. */
             from_hand: number;
             layout: components["schemas"]["Table"][];
+            leaves: components["schemas"]["LeftOver"][];
             longest?: number;
             /** @description Board feet without the waste. */
             net?: number;
@@ -140,6 +142,8 @@ export type components = {
         };
         CutGroup: {
             cuts: components["schemas"]["JobCut"][];
+            /** @description It is milled or glued up, then others are cut. */
+            first: boolean;
             setting: string;
             stock: string;
             title: string;
@@ -418,6 +422,12 @@ export type components = {
             /** @description What is kept. */
             words: string;
         };
+        LeftOver: {
+            count: number;
+            length: string;
+            /** @description Empty of a stick. */
+            width: string;
+        };
         LineShape: {
             from: [
                 number,
@@ -446,6 +456,13 @@ export type components = {
             item: string;
             marks: components["schemas"]["JobMark"][];
             title: string;
+        };
+        Offcut: {
+            count: number;
+            /** @description Inches. */
+            length: number;
+            /** @description Inches; none of a stick. */
+            width: number | null;
         };
         Offer: {
             only_when: components["schemas"]["Condition"] | null;
@@ -627,6 +644,16 @@ export type components = {
         };
         Saw: {
             groups: components["schemas"]["CutGroup"][];
+            steps: components["schemas"]["SawStep"][];
+        };
+        SawStep: {
+            /** @description The question that says it; empty where the stock does. */
+            entry: string;
+            /** @description What a tick of it names. */
+            of: string;
+            state: string;
+            title: string;
+            words: string;
         };
         SearchReply: {
             answer: components["schemas"]["Answer"] | null;

@@ -5,7 +5,7 @@ type Numbers<Whole, Name extends keyof Whole> = Omit<Whole, Name> & { [name in N
 /** A job's reply that names its questions, pieces, marked items and lines to buy by number. */
 interface Numbered extends Omit<JobReply, "items" | "saw" | "site" | "yard"> {
   items: Numbers<JobReply["items"][number], "entries">[];
-  saw: { groups: Numbers<JobReply["saw"]["groups"][number], "cuts">[] };
+  saw: Omit<JobReply["saw"], "groups"> & { groups: Numbers<JobReply["saw"]["groups"][number], "cuts">[] };
   site: { items: number[] };
   yard: Numbers<JobReply["yard"], "lines">;
 }
@@ -37,7 +37,7 @@ export class JobParts {
     return {
       ...job,
       items: job.items.map((item) => ({ ...item, entries: all(item.entries) })),
-      saw: { groups: job.saw.groups.map((group) => ({ ...group, cuts: all(group.cuts) })) },
+      saw: { ...job.saw, groups: job.saw.groups.map((group) => ({ ...group, cuts: all(group.cuts) })) },
       site: { items: all(job.site.items) },
       yard: { ...job.yard, lines: all(job.yard.lines) },
     };

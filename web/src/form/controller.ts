@@ -48,7 +48,7 @@ export class FormController implements FormHost {
     scale: Scale,
   ) {
     this.declaration = tool.declaration;
-    this.session = new Session(tool, start.form, scale, core, () => this.seen());
+    this.session = new Session(tool, start.form, scale, core, () => this.seen(), start.entry?.asks);
     this.field = new ActiveField(this);
     this.recorder = new AnswerRecorder(this.session);
     this.documents = start.documents;

@@ -59,6 +59,7 @@ export class Session {
 
   /**
    * @param changed told of every change
+   * @param asks inputs that are asked first, in their order
    */
   constructor(
     tool: CatalogTool,
@@ -66,13 +67,22 @@ export class Session {
     public scale: Scale,
     private readonly core: Core,
     private readonly changed: () => void,
+    private readonly asks: readonly string[] = [],
   ) {
     this.declaration = tool.declaration;
-    this.said = tool.form;
+    this.said = this.inOrder(tool.form);
     this.inputs = kept.inputs;
     this.typedIn = kept.typedIn;
     this.version = kept.version;
     this.aside = kept.aside;
+  }
+
+  /** Returns what is said of the form with what is asked first in front. */
+  private inOrder<Said extends FormSaid>(said: Said): Said {
+    const { asks } = this;
+    if (asks.length === 0) return said;
+    const place = ({ name }: Field): number => (asks.includes(name) ? asks.indexOf(name) : asks.length);
+    return { ...said, fields: [...said.fields].sort((one, other) => place(one) - place(other)) };
   }
 
   get isEmpty(): boolean {
@@ -248,7 +258,7 @@ export class Session {
    * They are kept with the next change: opening an address must not write over what is kept.
    */
   private hear(reply: FormSaid): void {
-    this.said = shareStructure(this.said, reply);
+    this.said = shareStructure(this.said, this.inOrder(reply));
     this.pad = this.field(this.active)?.pad ?? null;
     this.version = reply.version;
     if (reply.inputs) this.inputs = reply.inputs;

@@ -68,6 +68,7 @@ function buySheet({ reply: { yard } }: Printed): Made {
 const ticked = html`<span class="paperbox done"></span>`;
 
 function cutSheet({ reply: { saw } }: Printed): Made {
+  const steps = saw.steps.map(({ state, title, words }): Cells => [state ? ticked : box, set(title), set(words)]);
   const groups = saw.groups.map((group) => {
     const rows = group.cuts.map((cut): Cells => [
       cut.state === "cut" || cut.state === "fitted" ? ticked : box,
@@ -79,7 +80,8 @@ function cutSheet({ reply: { saw } }: Printed): Made {
       ${table(["", "Tag", "Piece", "Length", "Section", "Rough", "Note"], rows)}
     </section>`;
   });
-  return ["Cut list", html`${groups}`];
+  const first = steps.length > 0 ? html`<section><h2>First: milling and gluing up</h2>${table([], steps)}</section>` : nothing;
+  return ["Cut list", html`${first}${groups}`];
 }
 
 function markSheet({ reply: { site } }: Printed): Made {

@@ -8,7 +8,7 @@ import { capital } from "../text/words";
 import { settingsOf, sticksOf, type Cut, type Group } from "./cut-groups";
 import { count, type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
-import { withLength, withoutTick, withTick } from "./ticking";
+import { withFitted, withLength, withoutTick, withTick } from "./ticking";
 
 type Order = "setting" | "stick";
 
@@ -22,15 +22,45 @@ export function cutGist({ reply, ticked }: SheetView): string {
 /** Returns the list; with `isShort` what is cut already is left out. */
 export function cutList(view: SheetView, order: Order, isShort: boolean): TemplateResult {
   const groups = order === "stick" ? sticksOf(view.reply) : settingsOf(view.reply);
-  if (groups.length === 0) {
+  if (groups.length === 0 && view.reply.saw.steps.length === 0) {
     return html`<p class="card sheetsays">Nothing to cut yet: pieces come from the questions of the job.</p>`;
   }
   const left = groups
     .map((group) => ({ ...group, cuts: group.cuts.filter((cut) => !isShort || isLeft(cut, view)) }))
     .filter(({ cuts }) => cuts.length > 0);
-  if (left.length === 0) return html`<p class="card sheetsays">All ${count(pieces(groups), "piece")} are cut.</p>`;
-  return html`${left.map((group) => cutGroup(group, view))}`;
+  if (groups.length > 0 && left.length === 0) {
+    return html`<p class="card sheetsays">All ${count(pieces(groups), "piece")} are cut.</p>`;
+  }
+  return html`${firstSteps(view, isShort)} ${left.map((group) => cutGroup(group, view))}`;
 }
+
+/** Boards milled and strips glued up: what the crosscuts below need. */
+function firstSteps(view: SheetView, isShort: boolean): TemplateResult | typeof nothing {
+  const steps = view.reply.saw.steps.filter(({ of }) => !isShort || !view.ticked.is(of));
+  if (steps.length === 0) return nothing;
+  return html`<section class="cutgroup" aria-label="First: milling and gluing up">
+    <h2>First <span class="of">milling and gluing up</span></h2>
+    <ul class="card ticklist">
+      ${steps.map((step) => stepRow(step, view))}
+    </ul>
+  </section>`;
+}
+
+function stepRow({ of, entry, title, words }: Step, { job, ticked }: SheetView): TemplateResult {
+  const isOn = ticked.is(of);
+  const turn = (): void => {
+    if (isOn) job.changeWithUndo((body) => withoutTick(body, of), `Not done after all: ${title}`);
+    else job.changeWithUndo((body) => withTick(body, of, "done"), `Done: ${title}`);
+  };
+  const name = html`<span class="name">${typeset(title)}</span>
+    <span class="under-name">${typeset(words)}</span>`;
+  return html`<li class="tickrow ${isOn ? "ticked" : ""}">
+    ${tickBox({ label: `Done: ${title}`, isOn, turn })}
+    ${entry ? html`<a class="what" href=${jobHash(job.id, entry)}>${name}</a>` : html`<div class="what">${name}</div>`}
+  </li>`;
+}
+
+type Step = SheetView["reply"]["saw"]["steps"][number];
 
 const pieces = (groups: Group[]): number => groups.reduce((sum, { cuts }) => sum + cuts.length, 0);
 const isLeft = (cut: Cut, { ticked }: SheetView): boolean => !ticked.is(cut.of) || cut.stale !== null;
@@ -49,8 +79,10 @@ function cutRow(cut: Cut, view: SheetView): TemplateResult {
   const isOn = ticked.is(cut.of);
   const stale = isOn ? cut.stale : null;
   const spoiled = isOn ? 0 : ticked.spoiled(cut.of);
+  const isFitted = ticked.isFitted(cut.of);
   const turn = (): void => {
-    if (isOn) job.changeWithUndo((body) => withoutTick(body, cut.of), `${cut.tag} not cut after all`);
+    if (isFitted) job.changeWithUndo((body) => withFitted(body, [cut.of], false), `${cut.tag} not fitted after all`);
+    else if (isOn) job.changeWithUndo((body) => withoutTick(body, cut.of), `${cut.tag} not cut after all`);
     else job.changeWithUndo((body) => withTick(body, cut.of, "cut", cut.length), `${cut.tag} cut`);
   };
   const isOpen = view.open === cut.of;
@@ -59,7 +91,7 @@ function cutRow(cut: Cut, view: SheetView): TemplateResult {
     <button type="button" class="plain what" aria-expanded=${isOpen} @click=${() => view.unfold(isOpen ? "" : cut.of)}>
       <span class="balloon">${cut.tag}</span>
       <span class="name">${typeset(cut.name)}</span>
-      <span class="under-name">${typeset(cut.section_text)}</span>
+      <span class="under-name">${typeset([cut.section_text, isFitted ? "fitted" : ""].filter(Boolean).join(" · "))}</span>
     </button>
     <span class="cutlength">${lineFigure(cut.text)}</span>
     ${spoiled > 0
@@ -90,7 +122,8 @@ function spoilt(cut: Cut, job: SheetView["job"]): void {
   job.changeWithUndo((body) => withTick(body, cut.of, "spoiled", cut.length), `${cut.tag} spoiled`);
 }
 
-function details(cut: Cut, { job, scale }: SheetView): TemplateResult {
+function details(cut: Cut, { job, scale, ticked }: SheetView): TemplateResult {
+  const fit = (): void => job.changeWithUndo((body) => withFitted(body, [cut.of], true), `${cut.tag} fitted`);
   const facts: [string, string][] = [
     ["Finished", [cut.text, cut.section_text].filter(Boolean).join(" · ")],
     ["First cut rough", cut.rough_text],
@@ -103,6 +136,9 @@ function details(cut: Cut, { job, scale }: SheetView): TemplateResult {
       ${facts.map(([name, text]) => (text ? html`<div><dt>${name}</dt><dd>${typeset(text)}</dd></div>` : nothing))}
     </dl>
     <div class="actions">
+      ${ticked.is(cut.of) && !ticked.isFitted(cut.of)
+        ? html`<button type="button" @click=${fit}>Fitted</button>`
+        : nothing}
       <button type="button" @click=${() => spoilt(cut, job)}>Spoiled</button>
       <a class="button" href=${jobHash(job.id, cut.entry)}>Its question</a>
     </div>

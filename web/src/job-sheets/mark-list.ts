@@ -5,7 +5,7 @@ import { lineFigure } from "../parts/length";
 import { typeset } from "../text/typeset";
 import { type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
-import { withoutTick, withTick, type State } from "./ticking";
+import { withFitted, withoutTick, withTick, type State } from "./ticking";
 
 type Item = JobReply["site"]["items"][number];
 type Mark = Item["marks"][number];
@@ -40,9 +40,27 @@ function markItem(item: Item, view: SheetView): TemplateResult {
     )}
     <h3>Before you leave</h3>
     <ul class="card ticklist">
-      ${item.checks.map((check) => checkRow(check, view))}
+      ${fittedRow(item, view)} ${item.checks.map((check) => checkRow(check, view))}
     </ul>
   </section>`;
+}
+
+/** All cut pieces of an item at once: they are fitted, or hung, together. */
+function fittedRow({ item, title }: Item, { job, reply, ticked }: SheetView): TemplateResult | typeof nothing {
+  const cuts = reply.saw.groups.flatMap((group) => group.cuts.filter((cut) => cut.item === item));
+  const cut = cuts.map(({ of }) => of).filter((of) => ticked.is(of));
+  if (cut.length === 0) return nothing;
+  const fitted = cut.filter((of) => ticked.isFitted(of));
+  const isOn = fitted.length === cut.length;
+  const turn = (): void =>
+    job.changeWithUndo((body) => withFitted(body, cut, !isOn), isOn ? `Not fitted after all: ${title}` : `Fitted: ${title}`);
+  return html`<li class="tickrow ${isOn ? "ticked" : ""}">
+    ${tickBox({ label: `Fitted: ${title}`, isOn, turn })}
+    <div class="what">
+      <span class="name">Fitted and hung</span>
+      <span class="under-name">${fitted.length} of ${cuts.length} pieces${cut.length < cuts.length ? `, ${cuts.length - cut.length} still to cut` : ""}</span>
+    </div>
+  </li>`;
 }
 
 interface Group {

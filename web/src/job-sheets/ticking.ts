@@ -1,7 +1,7 @@
 /** Ticks of a job as they stand in its document: the last one of each piece, mark or line counts. */
 import { newId, type JobBody, type Tick } from "../job/document";
 
-export type State = "cut" | "spoiled" | "bought" | "marked" | "done";
+export type State = "cut" | "fitted" | "spoiled" | "bought" | "marked" | "done";
 
 /** What is ticked, by what it is of. */
 export class Ticked {
@@ -19,6 +19,16 @@ export class Ticked {
   is(of: string): boolean {
     const state = this.last.get(of)?.state;
     return state !== undefined && state !== "spoiled";
+  }
+
+  /** Whether a piece was fitted, or hung. */
+  isFitted(of: string): boolean {
+    return this.last.get(of)?.state === "fitted";
+  }
+
+  /** What a piece was cut to; undefined where nothing was said. */
+  cutTo(of: string): number | undefined {
+    return this.last.get(of)?.was?.length;
   }
 
   /** How many pieces were spoiled under this mark. */
@@ -54,6 +64,13 @@ export function withoutTick(body: JobBody, of: string): JobBody {
   const ticks = named(body.ticks ?? []);
   const spoiled = ticks.map((tick) => tick.of === of && tick.state === "spoiled").lastIndexOf(true);
   return { ...body, ticks: ticks.filter((tick, at) => tick.of !== of || at <= spoiled) };
+}
+
+/** Returns the job with pieces fitted, or cut and not fitted after all; each stays as long as it was cut. */
+export function withFitted(body: JobBody, pieces: readonly string[], isFitted: boolean): JobBody {
+  const ticked = new Ticked(body.ticks);
+  const state = isFitted ? "fitted" : "cut";
+  return pieces.reduce((made, of) => withTick(withoutTick(made, of), of, state, ticked.cutTo(of)), body);
 }
 
 /** Returns the job with a piece cut to today's length: its tick says so now. */

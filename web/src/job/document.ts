@@ -46,6 +46,8 @@ export interface Item {
   entries: Entry[];
   note?: string;
   photos?: Photo[];
+  /** The kind of item that it began as. */
+  pattern?: string;
 }
 
 export type Sold = "board" | "stick" | "sheet" | "each" | "volume";

@@ -11,7 +11,8 @@ import type { JsonObject } from "../store/json";
 import { deleteDocument, listTitles, openDocument, undeleteDocument, type DocumentHandle } from "../store/store";
 import { blankJob, entryOf, isJob, newId, SCHEMA, type JobBody } from "./document";
 import { EntryForm } from "./entry-form";
-import { shopOffcuts } from "./shop";
+import { markPhotos } from "./photos";
+import { followShop, KEPT_FOR_SHOP, shopOffcuts } from "./shop";
 
 const KIND = "job";
 /** Milliseconds of quiet after a change before it is worked out. */
@@ -36,8 +37,25 @@ export async function keepJob(body: JobBody, words: string): Promise<string> {
   return body.id;
 }
 
-export const deleteJob = (id: string): Promise<void> => deleteDocument(KIND, id);
-export const undeleteJob = (id: string): Promise<void> => undeleteDocument(KIND, id);
+/** Deletes a job and its photos; for 30 days all can be had back. */
+export async function deleteJob(id: string): Promise<void> {
+  const body = await bodyOf(id);
+  await deleteDocument(KIND, id);
+  if (body) await markPhotos(body, true);
+}
+
+export async function undeleteJob(id: string): Promise<void> {
+  await undeleteDocument(KIND, id);
+  const body = await bodyOf(id);
+  if (body) await markPhotos(body, false);
+}
+
+async function bodyOf(id: string): Promise<JobBody | null> {
+  const document = await openDocument(KIND, id, { schema: SCHEMA });
+  const { body } = document;
+  document.close();
+  return isJob(body) ? (body as unknown as JobBody) : null;
+}
 
 export class Job {
   /** What the core last made of the whole job; null before it has. */
@@ -192,11 +210,20 @@ export class Job {
   }
 
   undo(): void {
-    void this.document?.undo().then((words) => words && toast(`Undone: ${words}`));
+    void this.document?.undo().then(this.followed("Undone"));
   }
 
   redo(): void {
-    void this.document?.redo().then((words) => words && toast(`Done again: ${words}`));
+    void this.document?.redo().then(this.followed("Done again"));
+  }
+
+  /** Says what was undone or done again, once it is. */
+  private followed(said: string): (words: string | null) => void {
+    const before = this.body;
+    return (words) => {
+      if (words) toast(`${said}: ${words}`);
+      if (words === KEPT_FOR_SHOP) void followShop(before, this.body);
+    };
   }
 
   /** Calls `listener` when document or reply change; returns how to stop that. */

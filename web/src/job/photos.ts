@@ -2,7 +2,7 @@
 import { toast } from "../parts/toast";
 import { MOST } from "../store/check";
 import { deleteDocument, openDocument, storageFault, undeleteDocument } from "../store/store";
-import { newId, withItem, type Item } from "./document";
+import { newId, withItem, type Item, type JobBody } from "./document";
 import type { Job } from "./job";
 
 const KIND = "photo";
@@ -54,6 +54,13 @@ export function removePhoto(job: Job, item: string, id: string): void {
   const edit = (one: Item): Item => ({ ...one, photos: (one.photos ?? []).filter((photo) => photo.id !== id) });
   job.changeWithUndo((body) => withItem(body, item, edit), "Photo deleted");
   deleteDocument(KIND, id).catch(storageFault);
+}
+
+/** Deletes a job's photos with it, or has them back. */
+export async function markPhotos(body: JobBody, isDeleted: boolean): Promise<void> {
+  const mark = isDeleted ? deleteDocument : undeleteDocument;
+  const photos = body.items.flatMap((item) => item.photos ?? []);
+  await Promise.all(photos.map(({ id }) => mark(KIND, id)));
 }
 
 /** Returns a photo's picture; null where it is not on this phone. */

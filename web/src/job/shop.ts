@@ -4,9 +4,11 @@ import type { Raw, RawRow, Units } from "../contract/contract";
 import { readRows } from "../store/form-body";
 import type { JsonObject } from "../store/json";
 import { openDocument, storageFault, type DocumentHandle } from "../store/store";
-import type { OnHand, Stock } from "./document";
+import type { JobBody, OnHand, Stock } from "./document";
 
 const NAME = "offcuts";
+/** How a job's history says that something on hand went to the shop's list. */
+export const KEPT_FOR_SHOP = "Kept for the shop: jobs that can use it offer it";
 /** Sizes on the list carry their marks, so that jobs in inches and in millimeters share it. */
 const UNITS: Units = "in";
 
@@ -31,11 +33,19 @@ export class ShopOffcuts {
     return () => void this.listeners.delete(listener);
   }
 
-  /** Puts what is left of a stock on the list. */
-  keep(stock: Stock, { length, width, count, where }: OnHand, job: string, units: Units): void {
-    const row = { title: stock.title, sold: stock.sold, length: marked(length, units), width: marked(width, units), count, where, job };
-    const says = Object.entries(row).filter(([, value]) => value !== undefined && value !== null && value !== "");
-    this.write([...this.rows, Object.fromEntries(says) as RawRow], "Offcut kept");
+  /** Puts what is left of a stock on the list, and returns the row. */
+  keep(stock: Stock, left: OnHand, job: string, units: Units): RawRow {
+    const kept = rowOf(stock, left, job, units);
+    this.write([...this.rows, kept], "Offcut kept");
+    return kept;
+  }
+
+  /** Takes a row that was kept off the list again; false where another job has taken it. */
+  takeBack(kept: RawRow): boolean {
+    const said = JSON.stringify(kept);
+    const at = this.rows.map((row) => JSON.stringify(row)).lastIndexOf(said);
+    if (at >= 0) this.write(this.rows.filter((_, place) => place !== at), "Offcut taken back");
+    return at >= 0;
   }
 
   /** Takes a row off the list and returns it as what is on hand for a job. */
@@ -54,6 +64,36 @@ export class ShopOffcuts {
   private tell(): void {
     for (const listener of [...this.listeners]) listener();
   }
+}
+
+/**
+ * Follows an undo, or a redo, of what was kept for the shop: the list is no part of the job, and a
+ * piece lies in one place only.
+ */
+export async function followShop(before: JobBody, after: JobBody): Promise<void> {
+  const shop = await shopOffcuts();
+  for (const stock of shop ? before.stock ?? [] : []) {
+    const now = after.stock?.find(({ id }) => id === stock.id)?.on_hand ?? [];
+    const was = stock.on_hand ?? [];
+    for (const row of missing(was, now)) shop?.keep(stock, row, before.title, before.units ?? "in");
+    for (const row of missing(now, was)) shop?.takeBack(rowOf(stock, row, before.title, before.units ?? "in"));
+  }
+}
+
+/** Returns the rows of one list that another lacks. */
+function missing(rows: OnHand[], others: OnHand[]): OnHand[] {
+  const left = others.map((row) => JSON.stringify(row));
+  return rows.filter((row) => {
+    const at = left.indexOf(JSON.stringify(row));
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
+}
+
+function rowOf(stock: Stock, { length, width, count, where }: OnHand, job: string, units: Units): RawRow {
+  const row = { title: stock.title, sold: stock.sold, length: marked(length, units), width: marked(width, units), count, where, job };
+  const says = Object.entries(row).filter(([, value]) => value !== undefined && value !== null && value !== "");
+  return Object.fromEntries(says) as RawRow;
 }
 
 function marked(size: Raw | undefined, units: Units): Raw | undefined {

@@ -22,7 +22,7 @@ export function addStock(job: Job, stock: Omit<Stock, "id">): string {
   return id;
 }
 
-function withStock(body: JobBody, id: string, edit: (stock: Stock) => Stock): JobBody {
+export function withStock(body: JobBody, id: string, edit: (stock: Stock) => Stock): JobBody {
   return { ...body, stock: (body.stock ?? []).map((stock) => (stock.id === id ? edit(stock) : stock)) };
 }
 
@@ -102,7 +102,7 @@ export function stockOfRow(row: RawRow, from: Units, units: Units): Omit<Stock, 
     sold,
     thickness: sizeIn(row["thickness"], from, units),
     width: sold === "sheet" ? undefined : sizeIn(row["width"], from, units),
-    price: isPriced && sold === "board" ? price : undefined,
+    price: isPriced && (sold === "board" || per === "lineal-foot") ? price : undefined,
     lengths: sold === "stick" && length ? [filled({ length, price: isPriced && per === "each" ? price : null })] : undefined,
   } as Omit<Stock, "id">);
 }

@@ -5,14 +5,13 @@ import type { Raw, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import type { Stock } from "../job/document";
 import type { Job } from "../job/job";
-import { changeRow, changeStock, deleteStock, rowsOf, SOLD, type StockList, type StockRow } from "../job/stock-edits";
-import { offcutWords, ShopHearing, type ShopOffcuts } from "../job/shop";
+import { changeRow, changeStock, deleteStock, rowsOf, SOLD, withStock, type StockList, type StockRow } from "../job/stock-edits";
+import { KEPT_FOR_SHOP, offcutWords, ShopHearing, type ShopOffcuts } from "../job/shop";
 import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
 import { textField } from "../parts/text-field";
-import { toast } from "../parts/toast";
 import { typeset } from "../text/typeset";
 
 type SizeName = "thickness" | "width" | "kerf" | "trim" | "extra_length" | "extra_width";
@@ -30,6 +29,11 @@ const SIZES: { [sold: string]: [SizeName, string][] } = {
   sheet: [["thickness", "Thickness"], ["kerf", "Kerf"], ["trim", "Trim off every edge"]],
 };
 
+/** What a stock's own price is for; sheets are priced each, sticks each or by the foot. */
+const PRICES = {
+  board: "Price a board foot, $", stick: "Price a lineal foot, $", each: "Price, $", volume: "Price, $",
+};
+
 @customElement("lp-stock-sheet")
 export class StockSheet extends LitElement {
   @property({ attribute: false }) job!: Job;
@@ -43,6 +47,8 @@ export class StockSheet extends LitElement {
   private readonly inShopNow = new ShopHearing(this, () => this.job.work());
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.requestUpdate()));
   private asked = "";
+  /** Takes back what was last kept for the shop. */
+  @state() private undo: (() => void) | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -79,16 +85,15 @@ export class StockSheet extends LitElement {
         ${(SIZES[sold] ?? []).map(([name, label]) =>
           this.size(label, name, stock[name], (value) => changeStock(job, id, { [name]: value })),
         )}
-        ${sold === "board" || sold === "each" || sold === "volume"
-          ? this.money(sold === "board" ? "Price a board foot, $" : "Price, $", stock.price, (price) => changeStock(job, id, { price }))
-          : nothing}
+        ${sold === "sheet" ? nothing : this.money(PRICES[sold], stock.price, (price) => changeStock(job, id, { price }))}
         ${sold === "board"
           ? html`<lp-number .label=${"Waste, %"} .most=${900} .value=${stock.waste ?? null}
               .put=${(waste: number | null) => changeStock(job, id, { waste })}></lp-number>`
           : nothing}
         ${sold === "stick" ? this.rows("lengths", "Lengths sold", "a length") : nothing}
         ${sold === "sheet" ? this.rows("sheets", "Sheets sold", "a sheet size") : nothing}
-        ${sold in SIZES ? this.rows("on_hand", "On hand, used first", "what is on hand") : nothing} ${this.offered()}
+        ${sold in SIZES ? this.rows("on_hand", "On hand, used first", "what is on hand") : nothing} ${this.kept()} ${this.offered()}
+        ${this.left()}
         <div class="actions"><button type="button" @click=${remove}>Delete this stock</button></div>
         <button type="button" class="primary" @click=${end}>Done</button>`,
       this.close,
@@ -159,9 +164,45 @@ export class StockSheet extends LitElement {
   }
 
   private keep(shop: ShopOffcuts, row: StockRow, at: number): void {
-    shop.keep(this.stock, row, this.job.body.title, this.job.body.units ?? "in");
-    changeRow(this.job, this.stock, "on_hand", at, null);
-    toast("It is on the shop's own list now: jobs that can use it offer it.");
+    const { job, stock } = this;
+    shop.keep(stock, row, job.body.title, job.body.units ?? "in");
+    const left = rowsOf(stock, "on_hand").filter((_, place) => place !== at);
+    if (!job.change((body) => withStock(body, stock.id, (one) => ({ ...one, on_hand: left })), KEPT_FOR_SHOP)) return;
+    const after = job.body;
+    this.undo = () => (job.body === after ? job.undo() : undefined);
+  }
+
+  /** Words at the screen's foot lie behind this sheet, so what can be taken back is said here. */
+  private kept(): TemplateResult | typeof nothing {
+    const { undo } = this;
+    if (!undo) return nothing;
+    const back = (): void => {
+      this.undo = null;
+      undo();
+    };
+    return html`<p class="keptforshop" role="status">
+      ${KEPT_FOR_SHOP}. <button type="button" @click=${back}>Undo</button>
+    </p>`;
+  }
+
+  /** What the plan leaves, by the sizes that it says: kept for the shop with a tap. */
+  private left(): TemplateResult | typeof nothing {
+    const line = this.job.reply?.yard.lines.find((each) => each.stock === this.stock.id);
+    const shop = this.inShopNow.offcuts;
+    if (!shop || !line || line.leaves.length === 0) return nothing;
+    const keep = (row: StockRow): void => {
+      const { job, stock } = this;
+      const kept = shop.keep(stock, row, job.body.title, job.body.units ?? "in");
+      this.undo = () => void shop.takeBack(kept);
+    };
+    return html`<section class="block" aria-label="Left by the plan">
+      <h2>Left by the plan</h2>
+      ${line.leaves.map(
+        (row) => html`<button type="button" class="takeoffcut" @click=${() => keep(row)}>
+          ${typeset(`Keep ${offcutWords(row)}`)}
+        </button>`,
+      )}
+    </section>`;
   }
 
   private row(list: StockList, row: StockRow, at: number): TemplateResult {

@@ -207,8 +207,8 @@ export class StockScreen extends LitElement {
 function gone(shop: ShopOffcuts, row: RawRow, at: number): void {
   const taken = shop.take(at);
   const stock = { id: "", title: String(row["title"]), sold: row["sold"] as Sold };
-  const putBack = (): void => shop.keep(stock, taken, String(row["job"] ?? ""), "in");
-  toast(`${stock.title} taken off the list.`, "Undo", putBack);
+  const putBack = (): unknown => shop.keep(stock, taken, String(row["job"] ?? ""), "in");
+  toast(`${stock.title} taken off the list.`, "Undo", () => void putBack());
 }
 
 /** Returns the choice of what pieces are cut from. */

@@ -89,6 +89,14 @@ class Keep(Reply):
     row = fields.Dict(required=True, metadata={"description": "Raw values by column."})
 
 
+class Offcut(Reply):
+    """What a plan leaves that is worth keeping."""
+
+    length = members.number("Inches.")
+    width = members.number("Inches; none of a stick.", none=True)
+    count = members.whole()
+
+
 class Answer(Reply):
     """The whole answer, each list in display order."""
 
@@ -106,5 +114,6 @@ class Answer(Reply):
     notes = members.texts()
     cautions = members.texts()
     keeps = members.listed(Keep)
+    offcuts = members.listed(Offcut)
     sources = members.texts()
     progress = members.number("1 for a finished answer.")

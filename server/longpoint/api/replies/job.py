@@ -44,6 +44,14 @@ class JobItem(Reply):
     entries = members.listed(JobEntry)
 
 
+class LeftOver(Reply):
+    """An offcut that a plan leaves, its sizes as they would be typed, rounded down."""
+
+    length = members.text()
+    width = members.text("Empty of a stick.")
+    count = members.whole()
+
+
 class BuyLine(Reply):
     """One line to buy."""
 
@@ -71,6 +79,7 @@ class BuyLine(Reply):
     proved = fields.Boolean(required=True, allow_none=True)
     words = members.text("How the amount is known, or why it is not.")
     layout = members.listed(Table)
+    leaves = members.listed(LeftOver)
     net = fields.Float(metadata={"description": "Board feet without the waste."})
     waste = fields.Float(metadata={"description": "Percent."})
     longest = fields.Float()
@@ -126,12 +135,26 @@ class CutGroup(Reply):
     stock = members.text()
     title = members.text()
     setting = members.text()
+    first = fields.Boolean(
+        required=True, metadata={"description": "It is milled or glued up, then others are cut."}
+    )
     cuts = members.listed(JobCut)
+
+
+class SawStep(Reply):
+    """Something done before the crosscuts: boards milled, strips glued up."""
+
+    of = members.text("What a tick of it names.")
+    entry = members.text("The question that says it; empty where the stock does.")
+    title = members.text()
+    words = members.text()
+    state = members.text()
 
 
 class Saw(Reply):
     """What is cut."""
 
+    steps = members.listed(SawStep)
     groups = members.listed(CutGroup)
 
 

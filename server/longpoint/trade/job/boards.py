@@ -1,6 +1,7 @@
 """The buy list's boards: board feet with their waste, after what boards on hand give.
 
-A piece comes out of a board on hand only where a layout shows it: the board is ripped into
+Once boards are tallied at the stack, a layout shows whether every piece comes out of them. A piece
+comes out of a board only where a layout shows it: the board is ripped into
 strips, grain along, and each strip is cut to length, longest piece first, a kerf at every cut.
 """
 
@@ -14,6 +15,9 @@ if TYPE_CHECKING:
 
     from .pieces import Cut
 
+    Sized = tuple[tuple[float, float, float], str]
+    """Thickness, width and length that a piece takes, inches, and its tag."""
+
 USUAL_KERF = 0.125
 HAIR = 1e-9
 
@@ -23,11 +27,16 @@ class Board:
 
     Attributes
     ----------
+    place : int
+        Where it stands in the list on hand; -1 for one tallied at the stack.
     strips : list of list
         Each strip's width, the length it has left, and the tags of its pieces.
     """
 
-    def __init__(self, place: int, width: float, length: float, kerf: float) -> None:
+    def __init__(
+        self, place: int, width: float, length: float, kerf: float, thick: float = 0.0
+    ) -> None:
+        self.thick = thick
         self.place = place
         self.width = width
         self.length = length
@@ -50,13 +59,23 @@ class Board:
 
 
 def board_line(
-    stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
+    stock: "dict[str, Any]",
+    cuts: "list[Cut]",
+    sizes: Sizes,
+    scale: Scale,
+    rows: "list[dict[str, Any]]",
 ) -> "dict[str, Any]":
-    """Return what a line of boards says: board feet to buy, and what comes off boards on hand."""
+    """Return what a line of boards says: board feet to buy, and what comes off boards on hand.
+
+    `rows` are the boards tallied at the stack: width in inches, length in feet, thickness, count;
+    what one leaves out is as in the row above.
+    """
     sized = [(sizes.rough(cut.piece, stock), cut.tag) for cut in cuts]
+    stack = _tallied(rows, stock, sizes)
     boards = _on_hand(stock, sizes)
-    bought = _lay_out(sized, boards)
-    net = sum([board_feet(*size) for size in bought])
+    needed = _lay_out(sized, boards)
+    bought = _lay_out(needed, stack)
+    net = sum([board_feet(*size) for size, _ in bought])
     waste = float(stock.get("waste") or 0)
     amount = net * (1 + waste / 100)
     hand = stock.get("on_hand") or []
@@ -68,16 +87,53 @@ def board_line(
         "net": net,
         "waste": waste,
         "cost": None if price is None else price * amount,
-        "from_hand": sum([board_feet(*size) for size, _ in sized]) - net,
+        "from_hand": sum([board_feet(*size) for size, _ in sized])
+        - sum([board_feet(*size) for size, _ in needed]),
         "taken": taken,
         "proved": True if boards and not bought else None,
-        "layout": _tables(boards, scale),
+        "layout": _tables(boards + stack, scale),
         "longest": max([size[2] for size, _ in sized]),
         "widest": max([size[1] for size, _ in sized]),
     }
+    if stack:
+        _say_stack(line, stack, bought, stock)
     if sizes.read(stock.get("thickness")) <= 0:
         line["words"] = "Say how thick the rough boards are: counted by the parts until then."
     return line
+
+
+def _say_stack(
+    line: "dict[str, Any]",
+    stack: "list[Board]",
+    bought: "list[Sized]",
+    stock: "dict[str, Any]",
+) -> None:
+    """Say of boards tallied at the stack whether every piece comes out of them."""
+    used = len([board for board in stack if board.strips])
+    feet = sum([board_feet(board.thick, board.width, board.length) for board in stack])
+    line["amount"] += feet
+    line["cost"] = None if stock.get("price") is None else stock["price"] * line["amount"]
+    line["proved"] = not bought
+    if bought:
+        word = "piece does" if len(bought) == 1 else "pieces do"
+        line["words"] = f"{len(bought)} {word} not come out of the {len(stack)} boards tallied"
+    else:
+        line["words"] = f"Every piece comes out of {used} of the {len(stack)} boards tallied"
+
+
+def _tallied(rows: "list[dict[str, Any]]", stock: "dict[str, Any]", sizes: Sizes) -> "list[Board]":
+    """Return the boards of a tally that are as thick as the stock, the smallest first."""
+    kerf = sizes.read(stock.get("kerf"), USUAL_KERF)
+    wanted = sizes.read(stock.get("thickness"))
+    boards = []
+    thickness, feet = "", 0.0
+    for row in rows:
+        thickness, feet = row.get("thickness") or thickness, row.get("length") or feet
+        thick = sizes.read(thickness) or wanted
+        if feet > 0 and thick >= wanted - HAIR:
+            for _ in range(row.get("count") or 1):
+                boards.append(Board(-1, row["width"], feet * 12, kerf, thick))
+    return _smallest_first(boards)
 
 
 def _on_hand(stock: "dict[str, Any]", sizes: Sizes) -> "list[Board]":
@@ -88,23 +144,25 @@ def _on_hand(stock: "dict[str, Any]", sizes: Sizes) -> "list[Board]":
         width, length = sizes.read(each.get("width")), sizes.read(each.get("length"))
         if width > 0 and length > 0:
             boards += [Board(place, width, length, kerf) for _ in range(each.get("count") or 1)]
+    return _smallest_first(boards)
+
+
+def _smallest_first(boards: "list[Board]") -> "list[Board]":
     places = list(range(len(boards)))
     places.sort(key=lambda at: (boards[at].width * boards[at].length, at))
     return [boards[at] for at in places]
 
 
-def _lay_out(
-    sized: "list[tuple[tuple[float, float, float], str]]", boards: "list[Board]"
-) -> "list[tuple[float, float, float]]":
-    """Lay pieces out on the boards, widest and longest first; return the sizes left to buy."""
+def _lay_out(sized: "list[Sized]", boards: "list[Board]") -> "list[Sized]":
+    """Lay pieces out on the boards, widest and longest first; return those that find no place."""
     places = list(range(len(sized)))
     places.sort(key=lambda at: (-sized[at][0][1], -sized[at][0][2], at))
-    bought = []
+    left = []
     for at in places:
-        (thick, width, length), tag = sized[at]
+        (_, width, length), tag = sized[at]
         if not any(board.takes(width, length, tag) for board in boards):
-            bought.append((thick, width, length))
-    return bought
+            left.append(sized[at])
+    return left
 
 
 def _tables(boards: "list[Board]", scale: Scale) -> "list[dict[str, Any]]":
@@ -112,8 +170,11 @@ def _tables(boards: "list[Board]", scale: Scale) -> "list[dict[str, Any]]":
     for board in boards:
         for strip in board.strips:
             size = f"{scale.length(board.width)} x {scale.length(board.length)}"
+            size += "" if board.place >= 0 else ", tallied"
             rows.append([size, scale.length(strip[0]), ", ".join(strip[2])])
     if not rows:
         return []
-    columns = ["Board on hand", "Rip", "Cut, longest first"]
-    return [{"name": "Out of boards on hand", "columns": columns, "rows": rows, "pick": None}]
+    columns = ["Board", "Rip", "Cut, longest first"]
+    is_tallied = bool([board for board in boards if board.place < 0 and board.strips])
+    name = "Out of the boards" if is_tallied else "Out of boards on hand"
+    return [{"name": name, "columns": columns, "rows": rows, "pick": None}]

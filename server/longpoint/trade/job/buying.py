@@ -5,6 +5,7 @@ What is on hand is used first and counted apart from what is bought.
 
 from ..lengths import Scale
 from .boards import board_line
+from .carrying import name_now
 from .desk import Desk
 from .pieces import Cut
 from .plans import sheet_plans, stick_plans
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
 
 
 FINISH = "finish-amount"
+TALLY = "board-tally"
 
 
 class Shop:
@@ -48,6 +50,12 @@ class Shop:
         self.sizes = Sizes(str(document.get("units") or "in"))
         self.counts = {item["id"]: int(item.get("count") or 1) for item in document["items"]}
 
+    def tallies(self, stock: str) -> "list[Done]":
+        """Return the tallies at the stack that count against what a stock's pieces need."""
+        entries = [entry for item in self.document["items"] for entry in item["entries"]]
+        found = [self.done[entry["id"]] for entry in entries if entry["tool"] == TALLY]
+        return [made for made in found if _counts_for(made.entry, stock)]
+
     def offered(self, stock: "dict[str, Any]", cuts: "list[Cut]") -> "list[int]":
         """Return the places of the shop's offcuts that a piece of this stock comes out of."""
         return [
@@ -63,6 +71,11 @@ class Shop:
         wide = self.sizes.read(each.get("width"))
         is_wide = stock["sold"] == "stick" or wide >= width
         return self.sizes.read(each.get("length")) >= length and is_wide
+
+
+def _counts_for(entry: "dict[str, Any]", stock: str) -> bool:
+    ties = [tie.get("pieces") for tie in (entry.get("ties") or {}).values()]
+    return stock in ties or stock in (entry.get("stock") or {}).values()
 
 
 def _is_same(each: "dict[str, Any]", stock: "dict[str, Any]") -> bool:
@@ -124,11 +137,15 @@ def _by_stock(cuts: "list[list[Cut]]", ticks: Ticks) -> "dict[str, list[Cut]]":
 def _search(
     stock: "dict[str, Any]", cuts: "list[Cut]", shop: Shop, scale: Scale, desk: Desk
 ) -> "_Search":
-    search: _Search = desk.made(
-        "plan " + stock["id"],
-        [stock, cuts, shop.offcuts],
-        lambda: _Search(stock, shop.offered(stock, cuts), _line(stock, cuts, shop.sizes, scale)),
-    )
+    tallies = shop.tallies(stock["id"])
+
+    def make() -> "_Search":
+        rows = [row for made in tallies for row in made.values.get("boards", ("", []))[1]]
+        return _Search(
+            stock, shop.offered(stock, cuts), _line(stock, cuts, shop.sizes, scale, rows)
+        )
+
+    search: _Search = desk.made("plan " + stock["id"], [stock, cuts, shop.offcuts, tallies], make)
     return search
 
 
@@ -183,13 +200,17 @@ def _said(
 
 
 def _line(
-    stock: "dict[str, Any]", cuts: "list[Cut]", sizes: Sizes, scale: Scale
+    stock: "dict[str, Any]",
+    cuts: "list[Cut]",
+    sizes: Sizes,
+    scale: Scale,
+    tallied: "list[dict[str, Any]]",
 ) -> "Iterator[dict[str, Any] | None]":
     sold = stock["sold"]
     if not cuts:
         yield _plain(stock, 0, "")
     elif sold == "board":
-        yield dict(_plain(stock, 0, "bd ft"), **board_line(stock, cuts, sizes, scale))
+        yield dict(_plain(stock, 0, "bd ft"), **board_line(stock, cuts, sizes, scale, tallied))
     elif sold == "stick":
         for plan in stick_plans(stock, cuts, sizes, scale):
             yield plan and dict(_plain(stock, 0, "sticks"), **plan)
@@ -216,6 +237,7 @@ def _plain(stock: "dict[str, Any]", amount: float, unit: str) -> "dict[str, Any]
         "proved": None,
         "words": "",
         "layout": [],
+        "leaves": [],
     }
 
 
@@ -253,7 +275,7 @@ def _number(tie: "dict[str, Any]", done: "dict[str, Done]") -> "float | None":
     made = done.get(tie.get("entry") or "")
     if made is None:
         return None
-    name = tie.get("figure") or tie.get("input") or ""
+    name = name_now(tie, made)
     known = (made.figures if tie.get("figure") else made.values).get(name)
     if known is None or known[0] not in ("count", "number", "choice"):
         return None

@@ -53,7 +53,7 @@ def carried_to(
     """
     found: dict[str, Carried] = {}
     wrong: dict[str, str] = {}
-    ties = entry.get("ties") or {}
+    ties = ties_by_input(inputs, entry)
     for asked in inputs:
         if asked.name in ties and ties[asked.name].get("pieces"):
             taken = _pieces(asked, ties[asked.name], sources, done, wrong)
@@ -68,6 +68,17 @@ def carried_to(
         if taken is not None:
             found[asked.name] = taken
     return found, wrong
+
+
+def ties_by_input(inputs: "list[Input]", entry: "dict[str, Any]") -> "dict[str, dict[str, Any]]":
+    """Return a question's ties by what its inputs are called now, whatever they were called."""
+    ties = entry.get("ties") or {}
+    found: dict[str, dict[str, Any]] = {}
+    for asked in inputs:
+        for name in (asked.name,) + asked.was:
+            if name in ties and asked.name not in found:
+                found[asked.name] = ties[name]
+    return found
 
 
 def _pieces(
@@ -102,7 +113,7 @@ def _tied(
     if source is None:
         wrong[asked.name] = "The question that this number was taken from is not on the job."
         return None
-    name = tie.get("figure") or tie.get("input") or ""
+    name = name_now(tie, source)
     known = (source.figures if tie.get("figure") else source.values).get(name)
     if known is None:
         wrong[asked.name] = f"{source.title} does not give this number now."
@@ -112,6 +123,15 @@ def _tied(
         wrong[asked.name] = f"{source.title} gives another kind of number."
         return None
     return _offset(asked, tie, Carried(value, tie["entry"], name, source.title, kind), wrong)
+
+
+def name_now(tie: "dict[str, Any]", source: "Done") -> str:
+    """Return what a tie names: an input that was renamed since by its new name."""
+    name = str(tie.get("figure") or tie.get("input") or "")
+    if tie.get("figure") or name in source.values:
+        return name
+    renamed = [asked.name for asked in source.inputs if name in asked.was]
+    return renamed[0] if renamed else name
 
 
 def _offset(

@@ -41,7 +41,7 @@ class Parts:
         said = dict(reply)
         said["items"] = [_with(item, "entries", number) for item in reply["items"]]
         groups = [_with(group, "cuts", number) for group in reply["saw"]["groups"]]
-        said["saw"] = {"groups": groups}
+        said["saw"] = dict(reply["saw"], groups=groups)
         said["site"] = {"items": [number(item) for item in reply["site"]["items"]]}
         said["yard"] = _with(reply["yard"], "lines", number)
         return said, new

@@ -1,6 +1,9 @@
 """The buy list's sticks and sheets: planned by the cutting plans, what is on hand first."""
 
+import math
+
 from ..lengths import Scale
+from ..reading import INCH as MM
 from ..refusal import Refusal
 from ..shelf import tool_named
 from .memory import Memory, key_of
@@ -20,6 +23,10 @@ MOST_ROWS = 300
 MOST_REMEMBERED = 60
 MOST_LOOKED_FOR = 6
 LONGEST_NAME = 60
+INCHES_A_FOOT = 12
+HAIR = 1e-6
+MOST_LEFT = 12
+"""Sizes of offcuts that are proposed for keeping."""
 
 _memory = Memory(MOST_REMEMBERED)
 _looked_for: "list[str]" = []
@@ -35,11 +42,12 @@ def stick_plans(
     hand = [each for each in stock.get("on_hand") or [] if sizes.read(each.get("length")) > 0]
     sold = [each for each in stock.get("lengths") or [] if sizes.read(each.get("length")) > 0]
     offered = [{"length": sizes.read(each.get("length"))} for each in hand + sold]
-    inputs = {"pieces": rows, "sticks": _supplied(offered, hand, sold)}
+    per_foot = stock.get("price")
+    inputs = {"pieces": rows, "sticks": _supplied(offered, hand, sold, per_foot)}
     _allow(inputs, "kerf", stock.get("kerf"), sizes)
     _allow(inputs, "end_trim", stock.get("trim"), sizes)
     for answer in _plans("stick-plan", inputs, scale, "stick", len(rows)):
-        yield _planned(answer, hand, sold) if answer else None
+        yield _planned(answer, hand, sold, scale, per_foot) if answer else None
 
 
 def sheet_plans(
@@ -66,7 +74,7 @@ def sheet_plans(
     _allow(inputs, "kerf", stock.get("kerf"), sizes)
     _allow(inputs, "edge_trim", stock.get("trim"), sizes)
     for answer in _plans("sheet-plan", inputs, scale, "sheet", len(rows)):
-        yield _planned(answer, hand, sold) if answer else None
+        yield _planned(answer, hand, sold, scale) if answer else None
 
 
 def _is_sheet(each: "dict[str, Any]", sizes: Sizes) -> bool:
@@ -74,24 +82,35 @@ def _is_sheet(each: "dict[str, Any]", sizes: Sizes) -> bool:
 
 
 def _supplied(
-    offered: "list[dict[str, Any]]", hand: "list[dict[str, Any]]", sold: "list[dict[str, Any]]"
+    offered: "list[dict[str, Any]]",
+    hand: "list[dict[str, Any]]",
+    sold: "list[dict[str, Any]]",
+    per_foot: "float | None" = None,
 ) -> "list[dict[str, Any]]":
     """Return what is cut from: what lies there is counted and costs nothing more.
 
     Prices decide only where all that is sold has one; else the least is bought.
     """
-    priced = has_prices(sold)
+    priced = has_prices(sold, per_foot)
     for at, each in enumerate(offered):
         if at < len(hand):
             each["count"] = hand[at].get("count") or 1
         elif priced:
-            each["price"] = sold[at - len(hand)]["price"]
+            each["price"] = price_of(sold[at - len(hand)], each["length"], per_foot)
     return offered
 
 
-def has_prices(sold: "list[dict[str, Any]]") -> bool:
-    """Tell whether all that is sold has a price."""
-    return bool(sold) and not [each for each in sold if each.get("price") is None]
+def has_prices(sold: "list[dict[str, Any]]", per_foot: "float | None" = None) -> bool:
+    """Tell whether all that is sold has a price, of its own or by the lineal foot."""
+    bare = [each for each in sold if each.get("price") is None]
+    return bool(sold) and (per_foot is not None or not bare)
+
+
+def price_of(sold: "dict[str, Any]", length: float, per_foot: "float | None") -> float:
+    """Return what one stick or sheet costs; `length` in inches."""
+    if sold.get("price") is not None:
+        return float(sold["price"])
+    return (per_foot or 0.0) * length / INCHES_A_FOOT
 
 
 def _count(rows: "list[dict[str, Any]]", row: "dict[str, Any]") -> int:
@@ -201,12 +220,16 @@ def _plainly(refusal: Refusal, word: str) -> str:
 
 
 def _planned(
-    answer: "dict[str, Any]", hand: "list[dict[str, Any]]", sold: "list[dict[str, Any]]"
+    answer: "dict[str, Any]",
+    hand: "list[dict[str, Any]]",
+    sold: "list[dict[str, Any]]",
+    scale: Scale,
+    per_foot: "float | None" = None,
 ) -> "dict[str, Any]":
     """Return what a plan says for its line.
 
     That is `amount` to buy, `from_hand` and by place in `hand` how many are `taken`, `cost` or
-    None, `proved`, `words`, and the tables of the `layout`.
+    None, `proved`, `words`, the tables of the `layout`, and what it `leaves`.
     """
     if "refused" in answer:
         return {"words": answer["refused"]}
@@ -218,8 +241,38 @@ def _planned(
         "amount": sum(counts[len(hand) :]),
         "from_hand": sum(taken),
         "taken": taken,
-        "cost": figures.get("cost", 0.0) if has_prices(sold) or not sold else None,
+        "cost": figures.get("cost", 0.0) if has_prices(sold, per_foot) or not sold else None,
         "proved": figures.get("proved") == "yes",
         "words": answer["verdict"],
         "layout": answer["tables"],
+        "leaves": _leaves(answer["offcuts"], scale),
     }
+
+
+def _leaves(offcuts: "list[dict[str, Any]]", scale: Scale) -> "list[dict[str, Any]]":
+    """Return the offcuts worth keeping, the largest first, as they would be typed.
+
+    Sizes are rounded down: an offcut is never longer than it is said to be.
+    """
+    sized = [(each["length"] * (each["width"] or 1.0), at) for at, each in enumerate(offcuts)]
+    sized.sort(key=lambda each: (-each[0], each[1]))
+    left = []
+    for _, at in sized[:MOST_LEFT]:
+        each = offcuts[at]
+        wide = each["width"]
+        size = {"length": typed_down(each["length"], scale), "count": each["count"]}
+        size["width"] = "" if wide is None else typed_down(wide, scale)
+        left.append(size)
+    return left
+
+
+def typed_down(inches: float, scale: Scale) -> str:
+    """Return a length rounded down to the step, with its mark.
+
+    >>> typed_down(33.99, Scale("in", 16)), typed_down(33.99, Scale("mm", 16))
+    ('33 15/16"', '863 mm')
+    """
+    if scale.units == "mm":
+        return scale.length(math.floor(inches * MM + HAIR) / MM)
+    step = min(scale.step, 64)
+    return scale.length(math.floor(inches * step + HAIR) / step) + '"'

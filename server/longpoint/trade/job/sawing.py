@@ -21,6 +21,12 @@ NAMES = ("name", "length", "text", "short_text", "width", "thickness", "section_
          "ends_text", "tick", "per")  # fmt: skip
 
 
+MILLS, GLUES = "milling-passes", "glue-up"
+"""What is done to the wood before it is crosscut, in the order of the work."""
+FIRST = {MILLS: "before it is milled", GLUES: "to be glued up"}
+"""What is cut for that, in words behind the setting: it comes before all other cuts."""
+
+
 def cut_list(
     document: "dict[str, Any]",
     cuts: "list[list[Cut]]",
@@ -34,17 +40,20 @@ def cut_list(
     """
     stock = document.get("stock") or []
     saw = _Saw(stock, ticks, Sizes(str(document.get("units") or "in")), scale)
-    by_stock: dict[str, list[tuple[Said, str]]] = {}
+    by_stock: dict[str, list[tuple[Said, str, str]]] = {}
+    tools = {each["id"]: each["tool"] for item in document["items"] for each in item["entries"]}
     for mine in cuts:
-        for cut, said in zip(mine, _sawn(mine, saw, desk)):
-            by_stock.setdefault(saw.stock_of(cut), []).append(said)
+        first = FIRST.get(tools[mine[0].entry], "") if mine else ""
+        for cut, (said, setting) in zip(mine, _sawn(mine, saw, desk)):
+            by_stock.setdefault(saw.stock_of(cut), []).append((said, setting, first))
     groups: list[dict[str, Any]] = []
     for own in saw.order:
         pieces = by_stock.get(own) or []
         title = saw.stocks.get(own, {}).get("title", "")
-        sources = [title, [said for said, _ in pieces]]
+        sources = [title, [each[0] for each in pieces], [each[2] for each in pieces]]
         groups += desk.made("groups " + own, sources, lambda: _groups(own, title, pieces))  # noqa: B023 called at once
-    return groups
+    ahead = [group for group in groups if group["first"]]
+    return ahead + [group for group in groups if not group["first"]]
 
 
 def _sawn(mine: "list[Cut]", saw: "_Saw", desk: Desk) -> "list[tuple[Said, str]]":
@@ -65,13 +74,21 @@ def _sawn(mine: "list[Cut]", saw: "_Saw", desk: Desk) -> "list[tuple[Said, str]]
     return kept
 
 
-def _groups(stock: str, title: str, pieces: "list[tuple[Said, str]]") -> "list[dict[str, Any]]":
-    same: dict[str, list[Said]] = {}
-    for said, setting in pieces:
-        same.setdefault(setting, []).append(said)
+def _groups(
+    stock: str, title: str, pieces: "list[tuple[Said, str, str]]"
+) -> "list[dict[str, Any]]":
+    same: dict[tuple[str, str], list[Said]] = {}
+    for said, setting, first in pieces:
+        same.setdefault((first, setting), []).append(said)
     return [
-        {"stock": stock, "title": title, "setting": setting, "cuts": _longest_first(same[setting])}
-        for setting in sorted(same, key=_square_first)
+        {
+            "stock": stock,
+            "title": title,
+            "setting": setting + (", " + first if first else ""),
+            "first": bool(first),
+            "cuts": _longest_first(same[(first, setting)]),
+        }
+        for first, setting in sorted(same, key=_square_first)
     ]
 
 
@@ -85,8 +102,9 @@ def setting_of(piece: "dict[str, Any]") -> str:
     return SQUARE if words in ("", SQUARE_ENDS) else words
 
 
-def _square_first(setting: str) -> "tuple[bool, str]":
-    return (setting != SQUARE, setting)
+def _square_first(each: "tuple[str, str]") -> "tuple[str, bool, str]":
+    first, setting = each
+    return (first, setting != SQUARE, setting)
 
 
 def _longest_first(cuts: "list[Said]") -> "list[Said]":

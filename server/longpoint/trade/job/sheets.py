@@ -9,6 +9,7 @@ from .marking import mark_list
 from .pieces import all_cuts
 from .quote import quote_of
 from .sawing import cut_list
+from .steps import first_steps
 from .ticks import Ticks
 from .working import Done, work_out
 
@@ -46,7 +47,10 @@ def job_replies(
     cuts = all_cuts(job, done, desk)
     reply = {
         "items": [_item(item, done, scale, desk) for item in job["items"]],
-        "saw": {"groups": cut_list(job, cuts, ticks, scale, desk)},
+        "saw": {
+            "steps": first_steps(job, done, cuts, ticks, scale),
+            "groups": cut_list(job, cuts, ticks, scale, desk),
+        },
         "site": {"items": mark_list(job, done, ticks, scale, desk)},
         "finish": finish_plans(job, done, ticks, desk),
         "warnings": _warnings(job, cuts),

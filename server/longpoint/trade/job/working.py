@@ -4,7 +4,7 @@ from ..form import Form
 from ..lengths import Scale
 from ..refusal import FieldError, Refusal
 from ..shelf import tool_named
-from .carrying import Carried, carried_to
+from .carrying import Carried, carried_to, ties_by_input
 from .desk import Desk
 from .memory import Memory, key_of
 from .taking import Sources
@@ -35,6 +35,8 @@ class Done:
         By name: kind and value of what it gives, and of what it was told.
     sizes : dict
         By quantity: name and value of the figure or input that has it; figures before inputs.
+    inputs : list of Input
+        What its tool asks.
     answer : dict or None
         Verdict, figures, pieces and marks; None where it is not answered.
     errors : list of FieldError
@@ -52,6 +54,7 @@ class Done:
         self.sizes: dict[str, tuple[str, Any]] = {}
         self.answer: dict[str, Any] | None = None
         self.errors: list[FieldError] = []
+        self.inputs: list[Input] = []
         self.waiting: dict[str, str] | None = None
         self.carried: dict[str, Carried] = {}
         self.wrong: dict[str, str] = {}
@@ -180,7 +183,8 @@ def _answered(
         unknown.errors = [FieldError("tool", "This version has no such question.")]
         return unknown
     made = Done(entry, entry.get("title") or tool.title)
-    ties = entry.get("ties") or {}
+    made.inputs = tool.inputs
+    ties = ties_by_input(tool.inputs, entry)
     found, wrong = carried_to(tool.inputs, entry, done, earlier_than(entry, item), sources)
     for name in ties:
         if ties[name].get("entry") in waiting:

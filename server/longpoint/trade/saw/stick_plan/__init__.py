@@ -63,6 +63,9 @@ def _answer(order: StickOrder, found: StickSearch, scale: Scale) -> Answer:
     add_verdict(answer, order, found, layouts)
     add_figures(answer, order, found, layouts)
     _pieces(answer, order, layouts)
+    for layout in layouts:
+        if layout.kept:
+            answer.offcut(layout.offcut, count=layout.times)
     marked = add_tables(answer, order, layouts)
     drawn = draw(answer, layouts)
     add_notes(answer, order, found, layouts)

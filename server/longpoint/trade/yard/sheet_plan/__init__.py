@@ -125,6 +125,10 @@ def _answer(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -
         full = sheet_weight(order, stuff.made_of, stuff.thickness)
         add_weights(answer, order, pounds, full)
     _pieces(answer, order, stuff, layouts)
+    for layout in layouts:
+        for rest in layout.offcuts:
+            long, wide = layout.sides(rest)
+            answer.offcut(long, wide, layout.times)
     drawn = draw(answer, layouts)
     add_tables(answer, order, layouts, pounds)
     add_notes(answer, order, found, len(layouts) - drawn)
