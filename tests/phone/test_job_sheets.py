@@ -154,6 +154,15 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     row(app, "A2").get_by_role("button", name="Trimmed").tap()
     expect(row(app, "A2")).not_to_contain_text("old size")
     expect_ticked(app, "A2")
+    # What is cut is fitted, all of an item at once, and back again to cut.
+    sheet(app, "Site")
+    fitted = app.page.get_by_role("checkbox", name="Fitted: Frame")
+    fitted.tap()
+    expect(row(app, "Fitted and hung")).to_contain_text("1 of 4 pieces")
+    expect(fitted).to_have_attribute("aria-checked", "true")
+    fitted.tap()
+    expect(fitted).to_have_attribute("aria-checked", "false")
+
     ask_again(app, "opening_height", "40")
     sheet(app, "Saw")
     expect(row(app, "A2")).to_contain_text("short: cut another")

@@ -3,7 +3,7 @@
  *
  * What a document may hold is declared in the core (`trade/job/document.py`); names not known here stay.
  */
-import type { Raw, RawInputs, SetAside, Step, Units } from "../contract/contract";
+import type { Pattern, Raw, RawInputs, SetAside, Step, Units } from "../contract/contract";
 import { isObject, type Json, type JsonObject } from "../store/json";
 
 /** To a figure or an input of a question, or to the pieces of a stock, a question or an item. */
@@ -160,6 +160,15 @@ export function entryOf(body: JobBody, id: string): Entry | undefined {
 /** Returns the item that a question belongs to. */
 export function itemWith(body: JobBody, entry: string): Item | undefined {
   return body.items.find(({ entries }) => entries.some(({ id }) => id === entry));
+}
+
+/** Returns what a question's pattern asks first; none for a question that no pattern laid in. */
+export function asksOf(body: JobBody, id: string, patterns: readonly Pattern[]): readonly string[] {
+  const item = itemWith(body, id);
+  const pattern = patterns.find(({ slug }) => slug === item?.pattern);
+  const tool = item?.entries.find((entry) => entry.id === id)?.tool;
+  const at = item?.entries.filter((entry) => entry.tool === tool).findIndex((entry) => entry.id === id) ?? -1;
+  return pattern?.questions.filter((question) => question.tool === tool)[at]?.asks ?? [];
 }
 
 export function withItem(body: JobBody, id: string, edit: (item: Item) => Item): JobBody {

@@ -1,6 +1,5 @@
 /** A question of a job, kept as a tool's form is: what was typed stands in the job's document. */
 import type { CarriedNumber, Declaration, RawInputs, SetAside, Units } from "../contract/contract";
-import { catalog } from "../engine/catalog";
 import { editsBetween } from "../store/edits";
 import type { DocumentChange } from "../store/handle";
 import { heldUnder, type Json, type JsonObject } from "../store/json";
@@ -18,6 +17,8 @@ export class EntryForm implements FormDocument {
     readonly job: Job,
     entry: Entry,
     private readonly declaration: Declaration,
+    /** What its pattern asks first: what a tape or a catalog says. */
+    readonly asks: readonly string[] = [],
   ) {
     this.entry = entry;
   }
@@ -90,15 +91,6 @@ export class EntryForm implements FormDocument {
   get belongs(): string {
     const { body } = this.job;
     return `${body.title || "Job"} › ${itemWith(body, this.id)?.title ?? ""}`;
-  }
-
-  /** What its pattern asks first: what a tape or a catalog says. */
-  get asks(): readonly string[] {
-    const item = itemWith(this.job.body, this.id);
-    const pattern = catalog.patterns.find(({ slug }) => slug === item?.pattern);
-    const { tool } = this.entry;
-    const at = item?.entries.filter((entry) => entry.tool === tool).findIndex(({ id }) => id === this.id) ?? -1;
-    return pattern?.questions.filter((question) => question.tool === tool)[at]?.asks ?? [];
   }
 
   /** What other questions give, by input; those that were typed over too. */

@@ -4,12 +4,12 @@
  * A change shows at once and is written in turn. What the job comes to is worked out one question
  * at a time, so that the core is free for what is typed; until it is, the last whole reply stays.
  */
-import type { Declaration, FieldError, JobEntryReply, JobReply, Laid, Laying, Refused, Scale } from "../contract/contract";
+import type { Declaration, FieldError, JobEntryReply, JobReply, Laid, Laying, Pattern, Refused, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
 import { deleteDocument, listTitles, openDocument, undeleteDocument, type DocumentHandle } from "../store/store";
-import { blankJob, entryOf, isJob, newId, SCHEMA, type JobBody } from "./document";
+import { asksOf, blankJob, entryOf, isJob, newId, SCHEMA, type JobBody } from "./document";
 import { EntryForm } from "./entry-form";
 import { markPhotos } from "./photos";
 import { followShop, KEPT_FOR_SHOP, shopOffcuts } from "./shop";
@@ -137,10 +137,10 @@ export class Job {
     return entryOf(this.body, entry)?.tool ?? "";
   }
 
-  /** Returns a question as the form of its tool; null where it is not on the job. */
-  entryForm(id: string, declaration: Declaration): EntryForm | null {
+  /** Returns a question as the form of its tool, in the order of its pattern; null where it is not on the job. */
+  entryForm(id: string, declaration: Declaration, patterns: readonly Pattern[]): EntryForm | null {
     const entry = entryOf(this.body, id);
-    return entry ? new EntryForm(this, entry, declaration) : null;
+    return entry ? new EntryForm(this, entry, declaration, asksOf(this.body, id, patterns)) : null;
   }
 
   get canUndo(): boolean {

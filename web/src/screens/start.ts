@@ -2,7 +2,7 @@
 import { inputsOf, type Route } from "../address/address";
 import { isFromForm } from "../address/address-bar";
 import type { CatalogTool, Declaration, RawInputs, Units } from "../contract/contract";
-import { bringPictures, toolNamed } from "../engine/catalog";
+import { allPatterns, bringPictures, toolNamed } from "../engine/catalog";
 import type { Start } from "../form/controller";
 import type { Job } from "../job/job";
 import { toast } from "../parts/toast";
@@ -48,7 +48,9 @@ function carriedBy({ carried, isTooLong }: Route, declaration: Declaration): Raw
 
 async function ofJob(part: string, units: Units, job: Job | null): Promise<Opened> {
   const tool = await toolNamed(job?.toolOf(part) ?? "");
-  const entry = tool && job?.entryForm(part, tool.declaration);
+  // Without its pattern a question stands in its tool's own order.
+  const patterns = tool ? await allPatterns().catch(() => []) : [];
+  const entry = tool && job?.entryForm(part, tool.declaration, patterns);
   if (!tool || !entry) return { tool: null, start: null };
   const documents = await ToolDocuments.open(tool.declaration, units, entry);
   return { tool, start: { form: documents.kept(units), documents, isKept: true, entry } };
