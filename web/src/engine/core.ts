@@ -104,6 +104,11 @@ export class Core {
     return this.#ask({ do: "labels", ...asked, ...scale }, ["job"]);
   }
 
+  /** Ask for events as a calendar file; `stamp` is the moment of asking. */
+  async calendar(title: string, events: object[], stamp: string): Promise<{ ok: true; file: string } | Refused> {
+    return this.#ask({ do: "calendar", title, events, stamp }, ["job"]);
+  }
+
   /** Ask of each size of a stock, by name, what it reads as or why it can't be one. */
   async readSizes(texts: { [name: string]: string }, units: Units, scale: Scale): Promise<SizesSaid> {
     return this.#ask({ do: "read sizes", texts, typed_in: units, ...scale });

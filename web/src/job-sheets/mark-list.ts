@@ -3,6 +3,8 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import { lineFigure } from "../parts/length";
 import { typeset } from "../text/typeset";
+import { itemOf } from "../job/document";
+import { finishGist, finishPlans } from "./finish-plan";
 import { type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
 import { withFitted, withoutTick, withTick, type State } from "./ticking";
@@ -12,12 +14,14 @@ type Mark = Item["marks"][number];
 type Check = Item["checks"][number];
 
 /** Returns what stands over the list. */
-export function markGist({ reply, ticked }: SheetView): string {
+export function markGist(view: SheetView): string {
+  const { reply, ticked } = view;
   const marks = reply.site.items.flatMap((item) => item.marks);
   const checks = reply.site.items.flatMap((item) => item.checks);
   const left = (all: { of: string }[]): number => all.filter(({ of }) => !ticked.is(of)).length;
   const said = marks.length === 0 ? "nothing to mark" : `${marks.length - left(marks)} of ${marks.length} marked`;
-  return `${said}, ${left(checks) === 0 ? "all checked" : `${left(checks)} to check`}`;
+  const finish = finishGist(view);
+  return `${said}, ${left(checks) === 0 ? "all checked" : `${left(checks)} to check`}${finish ? `; ${finish}` : ""}`;
 }
 
 /** Returns the list. */
@@ -38,6 +42,7 @@ function markItem(item: Item, view: SheetView): TemplateResult {
           ${marks.map((mark) => markRow(mark, view))}
         </ul>`,
     )}
+    ${finishPlans(itemOf(view.job.body, item.item)?.entries.map(({ id }) => id) ?? [], view)}
     <h3>Before you leave</h3>
     <ul class="card ticklist">
       ${fittedRow(item, view)} ${item.checks.map((check) => checkRow(check, view))}

@@ -36,6 +36,11 @@ export class Ticked {
     return this.spoilt.get(of) ?? 0;
   }
 
+  /** When it was ticked, as it was written; empty where nothing was. */
+  at(of: string): string {
+    return this.last.get(of)?.at ?? "";
+  }
+
   /** What was paid; null where nothing was said. */
   paid(of: string): number | null {
     return this.last.get(of)?.paid ?? null;
@@ -57,6 +62,27 @@ const named = (ticks: readonly Tick[]): Tick[] => ticks.map((tick, at) => ({ id:
 export function withTick(body: JobBody, of: string, state: State, length?: number): JobBody {
   const was = length === undefined ? {} : { was: { length } };
   return { ...body, ticks: [...named(body.ticks ?? []), { id: tickId(), of, state, at: now(), ...was }] };
+}
+
+/** The moment on the wall clock, with its distance from UTC: `2026-11-30T07:45:00-05:00`. */
+export function localNow(now = new Date()): string {
+  const ahead = -now.getTimezoneOffset();
+  const wall = new Date(now.getTime() + ahead * 60_000).toISOString().slice(0, 19);
+  const two = (number: number): string => String(Math.trunc(number)).padStart(2, "0");
+  return `${wall}${ahead < 0 ? "-" : "+"}${two(Math.abs(ahead) / 60)}:${two(Math.abs(ahead) % 60)}`;
+}
+
+/** Returns the job with a step of a finish plan done at a moment of the wall clock. */
+export function withDone(body: JobBody, of: string, at: string): JobBody {
+  const { ticks = [] } = withoutTick(body, of);
+  return { ...body, ticks: [...ticks, { id: tickId(), of, state: "done", at }] };
+}
+
+/** Returns the job with the day that a finish plan begins on; empty for none. */
+export function withStart(body: JobBody, plan: string, begins: string): JobBody {
+  const others = (body.finish?.starts ?? []).filter(({ id }) => id !== plan);
+  const starts = begins ? [...others, { id: plan, begins }] : others;
+  return { ...body, finish: { ...body.finish, starts } };
 }
 
 /** Returns the job with `of` not ticked; what was spoiled under it stays. */

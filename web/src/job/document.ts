@@ -123,6 +123,8 @@ export interface JobBody {
   stock?: Stock[];
   things?: Thing[];
   ticks?: Tick[];
+  /** The day that each finish plan begins on, by its question: `2026-11-30`. */
+  finish?: { starts?: { id: string; begins: string }[] };
   log?: { at?: string; words?: string }[];
 }
 
