@@ -158,6 +158,12 @@ class TestHours:
         )
         assert got["compare"]["words"] == "You keep $73.86, 27.2 % of the price."
 
+    def test_what_is_not_bought_yet_counts_as_estimated(self) -> None:
+        """Estimated 24.70, 3 h at 45: 159.70, with 20 % overhead 191.64; 271.86 leaves 80.22."""
+        quote = {"rates": RATES, "agreed": {"price": 271.86}}
+        got = quoted(quote, items=[frame("a", hours=2.5, actual_hours=3)])
+        assert got["compare"]["words"] == "You keep $80.22, 29.5 % of the price."
+
 
 class TestDue:
     def test_stages_add_up(self) -> None:

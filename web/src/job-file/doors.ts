@@ -27,9 +27,9 @@ export function handOn(job: Job): Promise<boolean> {
   return open(({ HandOn }) => Object.assign(new HandOn(), { job }));
 }
 
-/** Opens the sheet from which a job is printed. */
-export function onPaper(job: Job, scale: Scale): Promise<boolean> {
-  return open(({ JobPaper }) => Object.assign(new JobPaper(), { job, scale }));
+/** Opens the sheet from which a job is printed; `first` is the paper that is chosen already. */
+export function onPaper(job: Job, scale: Scale, first = "cut"): Promise<boolean> {
+  return open(({ JobPaper }) => Object.assign(new JobPaper(), { job, scale, chosen: new Set([first]) }));
 }
 
 /**

@@ -14,7 +14,9 @@ import { openDocument, type DocumentHandle } from "../store/store";
 import { count } from "../job-sheets/sheet-view";
 import { labelForm, LABELS, type LabelFields } from "./label-form";
 import { labelSheets, labelsOf } from "./labels";
+import { shopOwn, type ShopOwn } from "../job/shop-rates";
 import { paperOf, type Paper } from "./papers";
+import { QUOTE_PAPERS, quotePaperOf, type QuotePaper } from "./quote-papers";
 
 const PAPERS: { paper: Paper; words: string }[] = [
   { paper: "job", words: "Job sheet" },
@@ -28,11 +30,12 @@ export class JobPaper extends LitElement {
   @property({ attribute: false }) job!: Job;
   @property({ attribute: false }) scale!: Scale;
   /** Papers by name, story sticks by the id of their question. */
-  @state() private chosen = new Set<string>(["cut"]);
+  @state() chosen = new Set<string>();
   @state() private sticks: Stick[] = [];
   @state() private fields: LabelFields = LABELS.letter;
   @state() private errors: FieldError[] = [];
   private kept: DocumentHandle | null = null;
+  private shop: ShopOwn = {};
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -50,6 +53,7 @@ export class JobPaper extends LitElement {
     await this.job.settled;
     const { reply } = this.job;
     if (reply) this.sticks = sticksOf(reply);
+    this.shop = await shopOwn();
   }
 
   /** Labels are bought by the box: their measures stay for the next job. */
@@ -70,6 +74,12 @@ export class JobPaper extends LitElement {
           <legend>Lists, Letter or A4</legend>
           <div class="choices">${PAPERS.map(({ paper, words }) => this.choice(paper, words))}</div>
         </fieldset>
+        ${this.job.body.quote
+          ? html`<fieldset class="options">
+              <legend>For the customer</legend>
+              <div class="choices">${QUOTE_PAPERS.map(({ paper, words }) => this.choice(paper, words))}</div>
+            </fieldset>`
+          : nothing}
         ${this.sticks.length > 0
           ? html`<fieldset class="options sticks">
               <legend>Story sticks, full size</legend>
@@ -115,9 +125,15 @@ export class JobPaper extends LitElement {
     const { body } = this.job;
     const papers = PAPERS.map(({ paper }) => paper).filter((paper) => this.chosen.has(paper));
     const sticks = sticksOf(reply).filter(({ id }) => this.chosen.has(id)).flatMap(({ sheets }) => sheets);
+    const forCustomer = QUOTE_PAPERS.map(({ paper }) => paper).filter((paper) => this.chosen.has(paper));
     const view = document.createElement("div");
-    render(html`${papers.map((paper) => paperOf(paper, { body, reply }))}`, view);
+    const sheets = [
+      ...forCustomer.map((paper: QuotePaper) => quotePaperOf(paper, { body, reply, shop: this.shop })),
+      ...papers.map((paper) => paperOf(paper, { body, reply })),
+    ].filter((each) => each !== nothing);
+    render(html`${sheets}`, view);
     view.className = "papers";
+    if (sheets.length + sticks.length === 0) return toast("Nothing stands on that paper yet.");
     if (sticks.length > 0) view.append(sheetsView(sticks));
     printView(view);
   }

@@ -11,9 +11,9 @@ interface Printed {
   reply: JobReply;
 }
 
-type Cells = (string | TemplateResult)[];
+export type Cells = (string | TemplateResult)[];
 
-const box = html`<span class="paperbox"></span>`;
+export const box = html`<span class="paperbox"></span>`;
 const set = (text: string): TemplateResult => typesetSilently(text);
 
 /** Returns one paper; each begins on a page of its own. */
@@ -27,7 +27,7 @@ export function paperOf(paper: Paper, printed: Printed): TemplateResult {
   </article>`;
 }
 
-type Made = [title: string, inside: TemplateResult];
+export type Made = [title: string, inside: TemplateResult];
 
 function jobSheet({ body, reply }: Printed): Made {
   const items = reply.items.map((item, at) => {
@@ -65,7 +65,7 @@ function buySheet({ reply: { yard } }: Printed): Made {
   ];
 }
 
-const ticked = html`<span class="paperbox done"></span>`;
+export const ticked = html`<span class="paperbox done"></span>`;
 
 function cutSheet({ reply: { saw } }: Printed): Made {
   const steps = saw.steps.map(({ state, title, words }): Cells => [state ? ticked : box, set(title), set(words)]);
@@ -102,7 +102,7 @@ function markSheet({ reply: { site } }: Printed): Made {
 }
 
 /** Columns that hold nothing in any row are left out. */
-function table(columns: string[], rows: Cells[]): TemplateResult {
+export function table(columns: string[], rows: Cells[]): TemplateResult {
   const isUsed = (at: number): boolean => rows.some((row) => row[at] !== undefined && !isBlank(row[at]));
   const used = (row: Cells): Cells => row.filter((_, at) => isUsed(at));
   return html`<table>

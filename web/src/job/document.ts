@@ -5,6 +5,7 @@
  */
 import type { Pattern, Raw, RawInputs, SetAside, Step, Units } from "../contract/contract";
 import { isObject, type Json, type JsonObject } from "../store/json";
+import type { Quote } from "./quote-body";
 
 /** To a figure or an input of a question, or to the pieces of a stock, a question or an item. */
 export interface Tie {
@@ -48,6 +49,9 @@ export interface Item {
   photos?: Photo[];
   /** The kind of item that it began as. */
   pattern?: string;
+  /** As quoted, over what is counted; and as worked. */
+  hours?: number | null;
+  actual_hours?: number | null;
 }
 
 export type Sold = "board" | "stick" | "sheet" | "each" | "volume";
@@ -125,6 +129,7 @@ export interface JobBody {
   ticks?: Tick[];
   /** The day that each finish plan begins on, by its question: `2026-11-30`. */
   finish?: { starts?: { id: string; begins: string }[] };
+  quote?: Quote | null;
   log?: { at?: string; words?: string }[];
 }
 

@@ -4,6 +4,7 @@ import "../screens/jobs";
 import "../screens/job";
 import "../screens/keep";
 import "../job-sheets/job-sheet";
+import "../quote/quote";
 import "../screens/stock";
 import "../screens/take-pieces";
 

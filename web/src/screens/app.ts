@@ -256,6 +256,7 @@ export class App extends LitElement {
     const { id = "", part = "" } = route.job ?? {};
     const { job, scale, core } = this;
     if (!id) return html`<lp-jobs .job=${job} .scale=${scale}></lp-jobs>`;
+    if (part === "quote") return html`<lp-quote .job=${job} .scale=${scale}></lp-quote>`;
     if (part) return html`<lp-stock .job=${job} .core=${core} .scale=${scale}></lp-stock>`;
     return html`${keyed(id, html`<lp-job .job=${job} .scale=${scale}></lp-job>`)}`;
   }

@@ -85,6 +85,10 @@ export class JobScreen extends LitElement {
         <h2>Stock</h2>
         <span class="under-name">${typeset(titles.join(", ") || "what pieces are cut from")}</span>
       </a>
+      <a class="card part" href=${jobHash(id, "quote")}>
+        <h2>Quote</h2>
+        <span class="under-name">${this.job.reply?.quote?.price_text || "what to ask, how it is paid, the sign-off"}</span>
+      </a>
     </div>`;
   }
 

@@ -16,7 +16,7 @@ export interface Page {
 }
 
 /** Screens of a job that are no question. */
-const PARTS: { [part: string]: string } = { stock: "Stock" };
+const PARTS: { [part: string]: string } = { stock: "Stock", quote: "Quote" };
 
 /** Whether a part of a job is a screen of its own, not a question. */
 export function isPart(part: string): boolean {

@@ -195,7 +195,7 @@ def _compare(
     rows = [_compared(line) for line in lines if line.id]
     words = ""
     if build is not None and price is not None:
-        direct = Exact.of_cents(sum([line.paid for line in lines]))
+        direct = Exact.of_cents(sum([line.spent for line in lines]))
         for line in lines:
             hours = line.known_hours() if line.actual is None else line.actual
             direct = direct + hours * Exact.of(rates["rate"])

@@ -19,8 +19,8 @@ class Line:
 
     Attributes
     ----------
-    material, paid : int
-        Cents: as estimated, and as paid so far.
+    material, paid, spent : int
+        Cents: as estimated, as paid so far, and as it will have cost as far as is known.
     hours, actual : Exact or None
         As quoted, and as worked; None where nothing was said.
     operations : list of tuple
@@ -33,6 +33,7 @@ class Line:
         self.count = count
         self.material = 0
         self.paid = 0
+        self.spent = 0
         self.hours: Exact | None = None
         self.actual: Exact | None = None
         self.is_typed = False
@@ -62,7 +63,7 @@ def lines_of(
     lines = [_of_item(item, done, cuts, minutes) for item in job["items"]]
     for own in quote.get("lines") or []:
         line = Line(own["id"], own.get("title") or "Other")
-        line.material = line.paid = Exact.of(own.get("material") or 0).cents()
+        line.material = line.paid = line.spent = Exact.of(own.get("material") or 0).cents()
         line.hours = None if own.get("hours") is None else Exact.of(own["hours"])
         lines.append(line)
     common = Line("", "For the whole job")
@@ -113,6 +114,9 @@ def _share_out(
             lines[at].material += cents
         for at, cents in enumerate(shared(Exact.of(each["paid"] or 0).cents(), weights)):
             lines[at].paid += cents
+        spent = estimate if each["paid"] is None else each["paid"]
+        for at, cents in enumerate(shared(Exact.of(spent or 0).cents(), weights)):
+            lines[at].spent += cents
     return unpriced
 
 

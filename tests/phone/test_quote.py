@@ -1,0 +1,135 @@
+"""A job quoted, changed, paid and signed off on the phone, with no network asked for.
+
+The job is that of the sheets' tests: two sticks at $9.40 and a box of screws at $8 are $26.80. All
+else is hand work: 5 h at $50 are 250 and a delivery is 40, so 316.80; 20 % overhead 63.36: cost
+380.16; a fifth of the price is kept: 475.20, which rounds up to 480. 10 % tax is 48: 528, in halves
+264; a change of 30.50 is agreed, 264 came in: 294.50 is left.
+"""
+
+import io
+import re
+from collections.abc import Iterator
+
+import pdfplumber
+import pytest
+from playwright.sync_api import Browser, Locator, expect
+
+from tests.phone.app import App
+from tests.phone.conftest import page_of
+from tests.phone.job_screens import expect_sound
+from tests.phone.test_access import AXE, violations
+from tests.phone.test_job_sheets import begin, job
+from tests.phone.test_print import PAPERS, text_of
+
+
+@pytest.fixture
+def app(browser: Browser, address: str) -> Iterator[App]:
+    """A phone whose print dialog stays open for the test."""
+    page = page_of(browser)
+    page.add_init_script("window.print = () => {}")
+    yield App(page, address)
+    page.context.close()
+
+
+def part(app: App, name: str) -> Locator:
+    return app.page.get_by_role("region", name=name, exact=True)
+
+
+def fill(app: App, **fields: str) -> None:
+    """Fill the open sheet's fields, by the beginnings of their labels, and close it."""
+    dialog = app.page.get_by_role("dialog")
+    for name, text in fields.items():
+        dialog.get_by_label(re.compile("^" + name.replace("_", " "))).fill(text)
+    dialog.get_by_role("button", name="Done").tap()
+    expect(dialog).to_have_count(0)
+
+
+def press(app: App, name: str) -> None:
+    app.page.get_by_role("button", name=name).tap()
+
+
+def priced(app: App) -> None:
+    """From nothing to a price: rates, hours, a line of its own."""
+    app.page.get_by_role("link", name="Quote").tap()
+    press(app, "Begin the quote")
+    app.page.get_by_role("dialog").get_by_label("up to $10").check(force=True)
+    fill(app, What_an_hour="50", Overhead="20", Profit="20")
+    for item, hours in (("Frame", "3"), ("Door, hung", "2")):
+        part(app, "What it is for").get_by_role("button", name=re.compile("^" + item)).tap()
+        fill(app, **{"Hours,_all_of_it": hours})
+    press(app, "Delivery, measuring, other")
+    fill(app, What_it_is_for="Delivery", Cost_beside="40")
+    expect(part(app, "Price").get_by_role("status")).to_have_text("$480.00")
+    expect(part(app, "Price")).to_contain_text("You keep $99.84, 20.8 % of the price.")
+
+
+def staged(app: App) -> None:
+    press(app, "Tax and stages")
+    dialog = app.page.get_by_role("dialog")
+    dialog.get_by_label("the price", exact=True).check(force=True)
+    dialog.get_by_label("Tax, %").fill("10")
+    for at, name in enumerate(("Deposit", "Done")):
+        dialog.get_by_role("button", name="A stage").tap()
+        stage = dialog.get_by_role("group", name=f"Stage {at + 1}")
+        stage.get_by_label("Paid when").fill(name)
+        stage.get_by_label("Of the total").fill("50")
+    dialog.get_by_role("button", name="Done", exact=True).tap()
+    expect(part(app, "How it is paid")).to_contain_text("Deposit, 50 %")
+    expect(part(app, "How it is paid")).to_contain_text("$264.00")
+
+
+def changed(app: App) -> None:
+    press(app, "The customer agreed to $480.00")
+    part(app, "Agreed").get_by_label("Signed by").fill("Ada Fern")
+    press(app, "A change")
+    app.page.get_by_role("dialog").get_by_label("agreed", exact=True).check(force=True)
+    fill(app, What_changes="Wider casing", By_how_much="30.50")
+    press(app, "A payment came in")
+    fill(app, Amount="264")
+    expect(part(app, "How it is paid")).to_contain_text("$294.50")
+
+
+def signed(app: App) -> None:
+    press(app, "Something to put right")
+    punch = part(app, "Punch list and sign-off")
+    punch.get_by_label("To put right").fill("Touch up the head")
+    expect(punch).to_contain_text("1 thing to put right before the sign-off.")
+    punch.get_by_role("checkbox").check()
+    punch.get_by_label("Signed off by").fill("Ada Fern")
+
+
+def on_paper(app: App) -> None:
+    press(app, "What stands on paper")
+    fill(app, Not_in_it="Painting")
+    press(app, "Your shop")
+    fill(app, Name_of_the_shop="Fern & Sons")
+    app.page.get_by_role("button", name="On paper", exact=True).tap()
+    for name in ("Change orders", "Statement", "Sign-off"):
+        app.page.get_by_role("checkbox", name=name).check(force=True)
+    app.page.get_by_role("button", name="Print", exact=True).tap()
+    expect(app.page.locator(".paper")).to_have_count(4)
+    for paper, size in PAPERS.items():
+        pdf = pdfplumber.open(io.BytesIO(app.page.pdf(format=paper, print_background=True)))
+        texts = [text_of(page) for page in pdf.pages]
+        assert (pdf.pages[0].width, pdf.pages[0].height) == pytest.approx(size, abs=1)
+        assert len(texts) == 4, "each on one page"
+        whole = "\n".join(texts)
+        for words in ("Fern & Sons", "$480.00", "$528.00", "Painting", "Wider casing", "$294.50",
+                      "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
+            assert words in whole, words
+
+
+def test_a_job_from_its_quote_to_the_sign_off(app: App) -> None:
+    begin(app, job())
+    priced(app)
+    staged(app)
+    changed(app)
+    signed(app)
+    expect_sound(app.page, "quote")
+    app.page.evaluate(AXE.read_text())
+    assert violations(app) == []
+    # What was said is kept: it stands there when the app is opened anew.
+    app.page.reload()
+    expect(part(app, "How it is paid")).to_contain_text("$294.50")
+    expect(part(app, "Agreed").get_by_label("Signed by")).to_have_value("Ada Fern")
+    on_paper(app)

@@ -1,0 +1,133 @@
+/** The papers a customer gets: quote, change orders, statement of what is due, sign-off. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { JobReply } from "../contract/contract";
+import type { JobBody } from "../job/document";
+import type { ShopOwn } from "../job/shop-rates";
+import { typesetSilently } from "../text/typeset";
+import { box, table, ticked, type Cells, type Made } from "./papers";
+
+export type QuotePaper = "quote" | "changes" | "due" | "signoff";
+
+export const QUOTE_PAPERS: { paper: QuotePaper; words: string }[] = [
+  { paper: "quote", words: "Quote" },
+  { paper: "changes", words: "Change orders" },
+  { paper: "due", words: "Statement" },
+  { paper: "signoff", words: "Sign-off" },
+];
+
+export interface PrintedQuote {
+  body: JobBody;
+  reply: JobReply;
+  shop: ShopOwn;
+}
+
+const set = (text: string): TemplateResult => typesetSilently(text);
+
+/** Returns one paper, or nothing where there is nothing to say on it. */
+export function quotePaperOf(paper: QuotePaper, printed: PrintedQuote): TemplateResult | typeof nothing {
+  const made = { quote: quotePaper, changes: changePaper, due: duePaper, signoff: signPaper }[paper](printed);
+  if (!made) return nothing;
+  const [title, inside] = made;
+  const { body, shop } = printed;
+  const customer = [body.customer?.name, body.customer?.address, body.customer?.phone].filter(Boolean).join(" · ");
+  const own = [shop.address, shop.phone, shop.license && `License ${shop.license}`].filter(Boolean).join(" · ");
+  return html`<article class="paper">
+    <header>
+      ${shop.name ? html`<p class="papershop"><b>${shop.name}</b>${own ? ` · ${own}` : ""}</p>` : nothing}
+      <h1>${title}</h1>
+      <p>${[body.title, customer].filter(Boolean).join(" · ")}</p>
+    </header>
+    ${inside}
+  </article>`;
+}
+
+function quotePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
+  const said = body.quote;
+  if (!said || !quote?.due) return null;
+  const { due } = quote;
+  const byItem = said.price_by !== "sum";
+  const rows = quote.lines.map(({ title, count, price_text }): Cells => [
+    set(count > 1 ? `${title} × ${count}` : title), byItem ? price_text : "",
+  ]);
+  const sums: Cells[] = [[html`<b>Price</b>`, html`<b>${quote.price_text}</b>`]];
+  if (due.tax_words) sums.push([due.tax_words, due.tax_text], [html`<b>Total</b>`, html`<b>${due.total_text}</b>`]);
+  const when = [dated("Date", said.date), dated("Good until", said.valid_until), dated("Begins", said.begins), dated("Done", said.ends)];
+  return [
+    "Quote",
+    html`<p>${when.filter(Boolean).join(" · ")}</p>
+      ${long("What is done", said.work)} ${table(["What it is for", "Price"], [...rows, ...sums])} ${stages(due)}
+      ${long("Not in it", said.exclusions)} ${long("Terms", said.terms)}
+      <p>Any change is written down as a change order and signed by both before it is done.</p>
+      ${signatures("Customer", "Shop")}`,
+  ];
+}
+
+type Due = NonNullable<NonNullable<JobReply["quote"]>["due"]>;
+
+function dated(label: string, value: string | undefined): string {
+  return value ? `${label} ${value}` : "";
+}
+
+function long(title: string, text: string | undefined): TemplateResult | typeof nothing {
+  if (!text) return nothing;
+  return html`<section><h2>${title}</h2>${text.split("\n").map((line) => html`<p>${line}</p>`)}</section>`;
+}
+
+function stages(due: Due): TemplateResult | typeof nothing {
+  if (due.stages.length === 0) return nothing;
+  const rows = due.stages.map(({ name, percent_text, text }): Cells => [name, percent_text, text]);
+  return html`<section><h2>Paid in stages</h2>${table(["When", "Of the total", "Amount"], rows)}</section>`;
+}
+
+function changePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
+  const due = quote?.due;
+  if (!due || due.extras.length === 0) return null;
+  const orders = due.extras.map((extra) => {
+    const own = body.quote?.extras?.find(({ id }) => id === extra.id);
+    const words = [extra.state, extra.days_text, own?.by && `signed by ${own.by}`, own?.at].filter(Boolean).join(" · ");
+    return html`<section class="order">
+      <h2>${set(extra.title)}: ${extra.price_text}</h2>
+      <p>${words}</p>
+      ${own?.words ? html`<p>${own.words}</p>` : nothing} ${extra.state === "offered" ? signatures("Customer", "Shop") : nothing}
+    </section>`;
+  });
+  const sum = html`<p>Agreed changes ${due.extras_total_text}; the job is ${due.whole_text} with them.</p>`;
+  return ["Change orders", html`${orders} ${sum}`];
+}
+
+function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
+  const due = quote?.due;
+  if (!due) return null;
+  const staged = due.stages.length > 0
+    ? due.stages.map(({ name, percent_text, text }): Cells => [`${name}, ${percent_text}`, text])
+    : [["The whole of it", due.total_text] as Cells];
+  const agreed = due.extras.filter(({ state }) => state === "agreed").map((each): Cells => [set(`Change: ${each.title}`), each.price_text]);
+  const payments = (body.quote?.payments ?? []).map(({ words, at, amount }): Cells => [
+    set([`Paid ${at ?? ""}`.trim(), words].filter(Boolean).join(", ")), `-$${(amount ?? 0).toFixed(2)}`,
+  ]);
+  const rows: Cells[] = [
+    ...staged, ...agreed, [html`<b>All in all</b>`, html`<b>${due.whole_text}</b>`], ...payments,
+    [html`<b>Left to pay</b>`, html`<b>${due.left_text}</b>`],
+  ];
+  return ["Statement", html`${due.tax_words ? html`<p>${due.tax_words}: ${due.tax_text} is in it.</p>` : nothing} ${table(["", "Amount"], rows)}`];
+}
+
+function signPaper({ body }: PrintedQuote): Made | null {
+  if (!body.quote) return null;
+  const { punch = [], signed } = body.quote;
+  const rows = punch.map(({ words = "", state, at = "" }): Cells => [state === "done" ? ticked : box, set(words), state === "done" ? at : ""]);
+  return [
+    "Sign-off",
+    html`${punch.length > 0
+        ? html`<section><h2>To put right</h2>${table(["", "What", "Done"], rows)}</section>`
+        : html`<p>Nothing is left to put right.</p>`}
+      <p>The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${signed.at ?? ""}.` : ""}</p>
+      ${signatures("Customer", "Shop")}`,
+  ];
+}
+
+function signatures(...who: string[]): TemplateResult {
+  return html`<div class="signatures">
+    ${who.map((each) => html`<p><span class="signline"></span>${each}, date</p>`)}
+  </div>`;
+}

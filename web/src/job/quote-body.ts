@@ -1,0 +1,90 @@
+/** What a job keeps of its quote, as types; declared in the core (`trade/job/quote_shape.py`). */
+
+/** The shop's rates: dollars an hour, percents. */
+export interface Rates {
+  rate?: number | null;
+  overhead_percent?: number | null;
+  contingency_percent?: number | null;
+  profit_of?: "price" | "cost";
+  profit_percent?: number | null;
+  round_up?: "cent" | "one" | "five" | "ten";
+}
+
+/** Minutes of one of an operation, by the operation's name. */
+export interface Minutes {
+  id: string;
+  minutes?: number | null;
+}
+
+/** A line of the quote's own: delivery, measuring. */
+export interface OwnLine {
+  id: string;
+  title?: string;
+  material?: number | null;
+  hours?: number | null;
+}
+
+export interface QuoteStage {
+  id: string;
+  name?: string;
+  percent?: number | null;
+}
+
+/** A change order. */
+export interface Extra {
+  id: string;
+  title?: string;
+  words?: string;
+  price?: number | null;
+  days?: number | null;
+  state?: "offered" | "agreed" | "declined";
+  at?: string;
+  by?: string;
+}
+
+export interface Payment {
+  id: string;
+  words?: string;
+  amount?: number | null;
+  at?: string;
+}
+
+/** A line of the punch list. */
+export interface Punch {
+  id: string;
+  words?: string;
+  state?: "open" | "done";
+  at?: string;
+}
+
+export interface Quote {
+  rates?: Rates;
+  minutes?: Minutes[];
+  lines?: OwnLine[];
+  price_by?: "item" | "sum";
+  tax_on?: "nothing" | "material" | "price";
+  tax_percent?: number | null;
+  stages?: QuoteStage[];
+  date?: string;
+  valid_until?: string;
+  begins?: string;
+  ends?: string;
+  work?: string;
+  exclusions?: string;
+  terms?: string;
+  agreed?: { price?: number | null; at?: string; by?: string };
+  extras?: Extra[];
+  payments?: Payment[];
+  punch?: Punch[];
+  signed?: { at?: string; by?: string };
+}
+
+/** The lists of a quote, whose rows each have an id. */
+export interface QuoteLists {
+  minutes: Minutes;
+  lines: OwnLine;
+  stages: QuoteStage;
+  extras: Extra;
+  payments: Payment;
+  punch: Punch;
+}

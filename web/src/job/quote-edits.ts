@@ -1,0 +1,82 @@
+/** What is done to a job's quote, each with the words that its history says it in. */
+import { newId, withItem, type JobBody } from "./document";
+import type { Job } from "./job";
+import type { Quote, QuoteLists, Rates } from "./quote-body";
+
+function withQuote(body: JobBody, edit: (quote: Quote) => Quote): JobBody {
+  return { ...body, quote: edit(body.quote ?? {}) };
+}
+
+/** Returns an object without what says nothing. */
+function filled<Part extends object>(part: Part): Part {
+  const says = ([, value]: [string, unknown]): boolean => value !== "" && value !== undefined && value !== null;
+  return Object.fromEntries(Object.entries(part).filter(says)) as Part;
+}
+
+/** Begins the quote with the shop's rates, as far as they are kept. */
+export function beginQuote(job: Job, rates: Rates, minutes: QuoteLists["minutes"][]): void {
+  job.change((body) => withQuote(body, (quote) => ({ rates, minutes, ...quote })), "Quote begun");
+}
+
+export function changeQuote(job: Job, part: Partial<Quote>, words = "Quote changed"): void {
+  job.change((body) => withQuote(body, (quote) => filled({ ...quote, ...part })), words);
+}
+
+export function changeRates(job: Job, part: Rates): void {
+  const edit = (quote: Quote): Quote => ({ ...quote, rates: filled({ ...quote.rates, ...part }) });
+  job.change((body) => withQuote(body, edit), "Rates changed");
+}
+
+/** Says how many hours an item takes, or took; null leaves it to what is counted. */
+export function setHours(job: Job, item: string, name: "hours" | "actual_hours", hours: number | null): void {
+  job.change((body) => withItem(body, item, (each) => filledItem({ ...each, [name]: hours }, name)), "Hours changed");
+}
+
+function filledItem<Each extends object>(item: Each, name: string): Each {
+  const kept = Object.entries(item).filter(([own, value]) => own !== name || value !== null);
+  return Object.fromEntries(kept) as Each;
+}
+
+type Lists = keyof QuoteLists;
+
+/** Adds a row to one of the quote's lists and returns its id. */
+export function addRow<Name extends Lists>(job: Job, list: Name, row: Omit<QuoteLists[Name], "id">): string {
+  const id = newId();
+  const edit = (quote: Quote): Quote => ({ ...quote, [list]: [...(quote[list] ?? []), { ...row, id }] });
+  job.change((body) => withQuote(body, edit), "Line added");
+  return id;
+}
+
+/** Changes a row of one of the quote's lists; one that isn't there yet is added. */
+export function changeRow<Name extends Lists>(job: Job, list: Name, id: string, part: Partial<QuoteLists[Name]>): void {
+  const edit = (quote: Quote): Quote => {
+    const rows = (quote[list] ?? []) as QuoteLists[Name][];
+    const isThere = rows.some((row) => row.id === id);
+    const all = isThere ? rows : [...rows, { id } as QuoteLists[Name]];
+    return { ...quote, [list]: all.map((row) => (row.id === id ? filled({ ...row, ...part }) : row)) };
+  };
+  job.change((body) => withQuote(body, edit), "Line changed");
+}
+
+export function deleteRow(job: Job, list: Lists, id: string, words: string): void {
+  const edit = (quote: Quote): Quote => ({
+    ...quote,
+    [list]: (quote[list] ?? []).filter((row: { id: string }) => row.id !== id),
+  });
+  job.changeWithUndo((body) => withQuote(body, edit), words);
+}
+
+/** Takes over the minutes that finished items took. */
+export function learnMinutes(job: Job, learned: { operation: string; minutes: number }[]): QuoteLists["minutes"][] {
+  const kept = (job.body.quote?.minutes ?? []).filter(({ id }) => !learned.some(({ operation }) => operation === id));
+  const minutes = [...kept, ...learned.map(({ operation, minutes: each }) => ({ id: operation, minutes: each }))];
+  changeQuote(job, { minutes }, "Minutes taken over");
+  return minutes;
+}
+
+/** Returns today's date as a document keeps it: `2026-11-26`. */
+export function today(): string {
+  const now = new Date();
+  const two = (number: number): string => String(number).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

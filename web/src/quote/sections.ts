@@ -1,0 +1,179 @@
+/** The parts of a quote's screen, one below the other. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { JobReply } from "../contract/contract";
+import type { Job } from "../job/job";
+import { addRow, changeQuote, changeRow, deleteRow, today } from "../job/quote-edits";
+import { icon } from "../parts/icons";
+import { textField } from "../parts/text-field";
+import { typeset } from "../text/typeset";
+import type { QuoteSheet } from "./sheets";
+
+type Said = NonNullable<JobReply["quote"]>;
+type Open = (kind: QuoteSheet["kind"], id?: string) => void;
+
+/** Sums stand out among the parts they are made of. */
+const SUMS = ["direct", "cost", "price", "total", "whole", "left"];
+
+/** Returns a row of money. */
+export function money(label: string, text: string, name = ""): TemplateResult {
+  return html`<div class=${SUMS.includes(name) ? "sum" : ""}><dt>${typeset(label)}</dt><dd>${text}</dd></div>`;
+}
+
+interface Shown {
+  title: string;
+  under: string;
+  amount: string;
+}
+
+function lineButton({ title, under, amount }: Shown, run: () => void): TemplateResult {
+  return html`<li>
+    <button type="button" class="plain entryline" @click=${run}>
+      <span class="named">
+        <span class="topline"><span class="name">${typeset(title)}</span> <span class="medium">${amount}</span></span>
+        <span class="under-name">${typeset(under)}</span>
+      </span>
+      ${icon("handle")}
+    </button>
+  </li>`;
+}
+
+/** The lines of the quote: items, and what it names beside them. */
+export function itemLines(job: Job, { lines }: Said, open: Open): TemplateResult {
+  const items = job.body.items.map(({ id }) => id);
+  const shown = ({ id, title, count, hours_text, material_text, price_text }: Said["lines"][number]): Shown => ({
+    title: count > 1 ? `${title} × ${count}` : title,
+    under: [hours_text || (items.includes(id) ? "hours not said" : ""), `material ${material_text}`].filter(Boolean).join(" · "),
+    amount: price_text,
+  });
+  const add = (): void => open("own", addRow(job, "lines", {}));
+  return html`<section class="card item" aria-label="What it is for">
+    <h2>What it is for</h2>
+    <ul>
+      ${lines.map((line) =>
+        line.id === ""
+          ? html`<li class="entryline">
+              <span class="named">
+                <span class="topline"><span class="name">${line.title}</span> <span class="medium">${line.price_text}</span></span>
+                <span class="under-name">material ${line.material_text}, of no item</span>
+              </span>
+            </li>`
+          : lineButton(shown(line), () => open(items.includes(line.id) ? "item" : "own", line.id)),
+      )}
+    </ul>
+    <button type="button" class="plain another" @click=${add}>${icon("add")} Delivery, measuring, other</button>
+  </section>`;
+}
+
+/** Tax, stages, what came in and what is left. */
+export function paid(job: Job, { due }: Said, open: Open): TemplateResult | typeof nothing {
+  if (!due) return nothing;
+  const payments = job.body.quote?.payments ?? [];
+  const add = (): void => open("payment", addRow(job, "payments", { at: today(), amount: null }));
+  return html`<section class="card item" aria-label="How it is paid">
+    <h2>How it is paid</h2>
+    <dl class="build">
+      ${due.tax_words ? html`${money(due.tax_words, due.tax_text)} ${money("Total", due.total_text, "total")}` : nothing}
+      ${due.stages.map(({ name, percent_text, text }) => money(`${name}, ${percent_text}`, text))}
+      ${due.extras_total ? html`${money("Changes agreed", due.extras_total_text)} ${money("All in all", due.whole_text, "whole")}` : nothing}
+      ${due.paid ? html`${money("Paid", due.paid_text)} ${money("Left", due.left_text, "left")}` : nothing}
+    </dl>
+    ${due.stages_fault ? html`<p class="asking">${due.stages_fault}</p>` : nothing}
+    <ul>
+      ${payments.map(({ id, words, at, amount }) =>
+        lineButton({ title: words || "Payment", under: at ?? "", amount: amount ? `$${amount.toFixed(2)}` : "" }, () => open("payment", id)),
+      )}
+    </ul>
+    <button type="button" class="plain another" @click=${() => open("paid")}>${icon("handle")} Tax and stages</button>
+    <button type="button" class="plain another" @click=${add}>${icon("add")} A payment came in</button>
+  </section>`;
+}
+
+/** The price that both agreed on stands, whatever the job's numbers do. */
+export function agreedPart(job: Job, { price, price_text: text }: Said): TemplateResult | typeof nothing {
+  const agreed = job.body.quote?.agreed;
+  if (agreed) {
+    return html`<section class="card item" aria-label="Agreed">
+      <h2>Agreed ${agreed.at ?? ""}</h2>
+      ${textField({ label: "Signed by", value: agreed.by ?? "", put: (by) => changeQuote(job, { agreed: { ...agreed, by } }) })}
+      <button type="button" @click=${() => job.changeWithUndo((body) => withoutAgreed(body), "Price open again")}>Open the price again</button>
+    </section>`;
+  }
+  if (price === null) return nothing;
+  const agree = (): void => changeQuote(job, { agreed: { price, at: today() } }, "Price agreed");
+  return html`<button type="button" @click=${agree}>The customer agreed to ${text}</button>`;
+}
+
+function withoutAgreed(body: Job["body"]): Job["body"] {
+  const { agreed: _, ...quote } = body.quote ?? {};
+  return { ...body, quote };
+}
+
+/** Change orders: what came on top or fell away, once signed a part of the sum. */
+export function changes(job: Job, { due }: Said, open: Open): TemplateResult | typeof nothing {
+  if (!due) return nothing;
+  const add = (): void => open("extra", addRow(job, "extras", { state: "offered", at: today() }));
+  return html`<section class="card item" aria-label="Change orders">
+    <h2>Change orders</h2>
+    <ul>
+      ${due.extras.map(({ id, title, state, price_text, days_text }) =>
+        lineButton({ title, under: [state, days_text].filter(Boolean).join(" · "), amount: price_text }, () => open("extra", id)),
+      )}
+    </ul>
+    <button type="button" class="plain another" @click=${add}>${icon("add")} A change</button>
+  </section>`;
+}
+
+/** What is still to be put right, and who signed that all is. */
+export function punchList(job: Job): TemplateResult {
+  const { punch = [], signed = {} } = job.body.quote ?? {};
+  const open = punch.filter(({ state }) => state !== "done").length;
+  return html`<section class="card item" aria-label="Punch list and sign-off">
+    <h2>Punch list and sign-off</h2>
+    ${punch.map(
+      ({ id, words = "", state }) => html`<div class="punch">
+        <input
+          type="checkbox"
+          aria-label="Done: ${words || "this line"}"
+          .checked=${state === "done"}
+          @change=${(event: Event) => changeRow(job, "punch", id, (event.target as HTMLInputElement).checked ? { state: "done", at: today() } : { state: "open", at: "" })}
+        />
+        ${textField({ label: "To put right", value: words, most: 400, put: (value) => changeRow(job, "punch", id, { words: value }) })}
+        <button type="button" class="plain iconed" aria-label="Take away: ${words || "this line"}" @click=${() => deleteRow(job, "punch", id, "Line taken away")}>
+          ${icon("close")}
+        </button>
+      </div>`,
+    )}
+    <button type="button" class="plain another" @click=${() => addRow(job, "punch", { state: "open" })}>${icon("add")} Something to put right</button>
+    ${open === 0
+      ? textField({
+          label: "Signed off by", value: signed.by ?? "",
+          put: (by) => changeQuote(job, { signed: { ...signed, by, at: signed.at ?? today() } }, "Signed off"),
+        })
+      : html`<p class="quiet">${open === 1 ? "1 thing" : `${open} things`} to put right before the sign-off.</p>`}
+  </section>`;
+}
+
+/** Estimate beside actual, once hours worked were said; what it teaches is offered. */
+export function howItWent({ compare, learned }: Said, learn: () => void): TemplateResult | typeof nothing {
+  if (!compare) return nothing;
+  return html`<section class="card item" aria-label="How it went">
+    <h2>How it went</h2>
+    ${compare.words ? html`<p>${compare.words}</p>` : nothing}
+    <table class="went">
+      <thead><tr><th scope="col">Item</th><th scope="col">Quoted</th><th scope="col">Worked</th><th scope="col">Material, paid</th></tr></thead>
+      <tbody>
+        ${compare.rows.map(
+          ({ title, hours_text, actual_text, over_text, material_text, paid_text }) => html`<tr>
+            <th scope="row">${typeset(title)}</th><td>${hours_text}</td>
+            <td>${actual_text}${over_text ? html`<br /><small>${over_text}</small>` : nothing}</td>
+            <td>${material_text}<br /><small>${paid_text}</small></td>
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+    ${learned.length > 0
+      ? html`<p class="quiet">${learned.map(({ label, minutes }) => `${label}: ${Number(minutes.toFixed(1))} min`).join(" · ")}</p>
+          <button type="button" @click=${learn}>Take these minutes over</button>`
+      : nothing}
+  </section>`;
+}

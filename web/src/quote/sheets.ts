@@ -1,0 +1,239 @@
+/** The sheets of a quote's screen: rates, a line, how it is paid, a change, what stands on paper. */
+import { html, nothing, type TemplateResult } from "lit";
+import type { JobReply } from "../contract/contract";
+import type { Job } from "../job/job";
+import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
+import { addRow, changeQuote, changeRates, changeRow, deleteRow, setHours } from "../job/quote-edits";
+import type { ShopOwn } from "../job/shop-rates";
+import { isSame, type Json } from "../store/json";
+import { icon } from "../parts/icons";
+import "../parts/number-field";
+import { sheet } from "../parts/sheet";
+import { textField } from "../parts/text-field";
+import { toast } from "../parts/toast";
+
+export interface QuoteSheet {
+  kind: "rates" | "item" | "own" | "paid" | "payment" | "extra" | "paper" | "shop";
+  /** Of the row it is about; empty where it is about none. */
+  id: string;
+}
+
+export interface Opened {
+  job: Job;
+  said: NonNullable<JobReply["quote"]> | null;
+  shop: ShopOwn;
+  sheet: QuoteSheet;
+  close(): void;
+  keep(part: ShopOwn): void;
+}
+
+const LONG = 4000;
+
+export function quoteSheet(opened: Opened): TemplateResult | typeof nothing {
+  const [title, body] = SHEETS[opened.sheet.kind](opened);
+  return body === nothing ? nothing : sheet(title, body as TemplateResult, opened.close);
+}
+
+type Made = [title: string, body: TemplateResult | typeof nothing];
+
+const SHEETS: { [kind in QuoteSheet["kind"]]: (opened: Opened) => Made } = {
+  rates: ratesSheet, item: itemSheet, own: ownSheet, paid: paidSheet, payment: paymentSheet, extra: extraSheet,
+  paper: paperSheet, shop: shopSheet,
+};
+
+function done(): TemplateResult {
+  const end = (event: Event): void => (event.currentTarget as HTMLElement).closest("dialog")?.close();
+  return html`<button type="button" class="primary" @click=${end}>Done</button>`;
+}
+
+type Put = (value: number | null) => void;
+
+function numeral(label: string, value: number | null | undefined, put: Put, most = 1e7, least = 0): TemplateResult {
+  return html`<lp-number .label=${label} .value=${value ?? null} .most=${most} .least=${least} .put=${put}></lp-number>`;
+}
+
+function options(name: string, legend: string, chosen: string, all: [string, string][], choose: (value: string) => void): TemplateResult {
+  return html`<fieldset class="options">
+    <legend>${legend}</legend>
+    <div class="choices">
+      ${all.map(
+        ([value, words]) => html`<label class="option"
+          ><input type="radio" name=${name} .checked=${chosen === value} @change=${() => choose(value)} /><span>${words}</span></label
+        >`,
+      )}
+    </div>
+  </fieldset>`;
+}
+
+function dateField(label: string, value: string | undefined, put: (value: string) => void): TemplateResult {
+  const hear = (event: Event): void => put((event.target as HTMLInputElement).value);
+  return html`<label class="textfield"
+    ><span class="label">${label}</span><input type="date" .value=${value ?? ""} @change=${hear}
+  /></label>`;
+}
+
+function ratesSheet({ job, shop, keep }: Opened): Made {
+  const rates = job.body.quote?.rates ?? {};
+  const put = (name: keyof Rates) => (value: number | null): void => changeRates(job, { [name]: value });
+  const profit = rates.profit_of ?? "price";
+  const isShops = isSame(rates as Json, (shop.rates ?? {}) as Json);
+  const asShops = (): void => {
+    keep({ rates });
+    toast("Kept as the shop's rates: the next quote begins with them.");
+  };
+  return [
+    "Rates",
+    html`${numeral("What an hour costs you, $", rates.rate, put("rate"), 10000)}
+      <p class="quiet">Wage with taxes and benefits, without overhead and profit. The question Price at the yard works it out.</p>
+      ${numeral("Overhead, % of the direct cost", rates.overhead_percent, put("overhead_percent"), 900)}
+      ${numeral("Contingency, % of both", rates.contingency_percent, put("contingency_percent"), 900)}
+      ${options("profit", "Profit as", profit, [["price", "margin: % of the price"], ["cost", "markup: % of the cost"]],
+        (value) => changeRates(job, { profit_of: value as "price" | "cost" }))}
+      ${numeral(profit === "price" ? "Profit, % of the price" : "Profit, % of the cost", rates.profit_percent,
+        put("profit_percent"), profit === "price" ? 95 : 900)}
+      ${options("rounded", "Price rounded", rates.round_up ?? "cent",
+        [["cent", "to the cent"], ["one", "up to $1"], ["five", "up to $5"], ["ten", "up to $10"]],
+        (value) => changeRates(job, { round_up: value as NonNullable<Rates["round_up"]> }))}
+      ${isShops
+        ? html`<p class="quiet">These are the shop's rates.</p>`
+        : html`<button type="button" @click=${asShops}>Keep as the shop's rates</button>`}
+      ${done()}`,
+  ];
+}
+
+/** An item's hours: typed, or its operations with the shop's minutes; and as worked. */
+function itemSheet({ job, said, sheet: { id }, shop, keep }: Opened): Made {
+  const item = job.body.items.find((each) => each.id === id);
+  const line = said?.lines.find((each) => each.id === id);
+  if (!item || !line) return ["", nothing];
+  const counted = line.operations.map(({ operation, label, count, minutes }) =>
+    numeral(`${label}, minutes each (${count} of them)`, minutes, (value) => changeRow(job, "minutes", operation, { minutes: value }), 100000),
+  );
+  const minutes = job.body.quote?.minutes ?? [];
+  const isShops = isSame(minutes as unknown as Json, (shop.minutes ?? []) as unknown as Json);
+  return [
+    item.title || "Item",
+    html`${numeral("Hours, all of it", item.hours, (hours) => setHours(job, id, "hours", hours), 10000)}
+      ${counted.length > 0
+        ? html`<p class="quiet">Or leave the hours empty and say the minutes of one of each; your own records beat any list.</p>
+            ${counted}
+            ${minutes.length > 0 && !isShops
+              ? html`<button type="button" @click=${() => keep({ minutes })}>Keep as the shop's minutes</button>`
+              : nothing}`
+        : nothing}
+      <p>${line.hours_text ? `Quoted: ${line.hours_text}` : "No hours yet"}</p>
+      ${numeral("Hours worked, when it is done", item.actual_hours, (hours) => setHours(job, id, "actual_hours", hours), 10000)}
+      ${done()}`,
+  ];
+}
+
+/** Finds the row a sheet is about. */
+function rowOf<Name extends keyof QuoteLists>({ job, sheet: { id } }: Opened, list: Name): QuoteLists[Name] | undefined {
+  return ((job.body.quote?.[list] ?? []) as QuoteLists[Name][]).find((row) => row.id === id);
+}
+
+function removing(opened: Opened, list: keyof QuoteLists, words: string): TemplateResult {
+  const remove = (): void => {
+    opened.close();
+    deleteRow(opened.job, list, opened.sheet.id, words);
+  };
+  return html`<div class="actions"><button type="button" @click=${remove}>Delete it</button></div>`;
+}
+
+function ownSheet(opened: Opened): Made {
+  const row = rowOf(opened, "lines");
+  if (!row) return ["", nothing];
+  const { job } = opened;
+  const put = (part: Partial<QuoteLists["lines"]>): void => changeRow(job, "lines", row.id, part);
+  return [
+    "A line of the quote",
+    html`${textField({ label: "What it is for", value: row.title ?? "", put: (title) => put({ title }) })}
+      ${numeral("Hours", row.hours, (hours) => put({ hours }), 10000)}
+      ${numeral("Cost beside the hours, $", row.material, (material) => put({ material }))}
+      ${removing(opened, "lines", "Line deleted")} ${done()}`,
+  ];
+}
+
+function paidSheet({ job }: Opened): Made {
+  const quote = job.body.quote ?? {};
+  const { stages = [], tax_on: taxed = "nothing" } = quote;
+  return [
+    "Tax and stages",
+    html`${options("tax", "Sales tax on", taxed, [["nothing", "nothing"], ["material", "the material"], ["price", "the price"]],
+        (value) => changeQuote(job, { tax_on: value as NonNullable<Quote["tax_on"]> }))}
+      ${taxed === "nothing" ? nothing : numeral("Tax, %", quote.tax_percent, (percent) => changeQuote(job, { tax_percent: percent }), 50)}
+      <p class="quiet">Which one, and how much may be taken before work begins: check your state.</p>
+      ${stages.map(
+        ({ id, name = "", percent }, at) => html`<div class="stage" role="group" aria-label="Stage ${at + 1}">
+          ${textField({ label: "Paid when", value: name, put: (value) => changeRow(job, "stages", id, { name: value }) })}
+          ${numeral("Of the total, %", percent, (value) => changeRow(job, "stages", id, { percent: value }), 100)}
+          <button type="button" class="plain iconed" aria-label="Take stage ${at + 1} away" @click=${() => deleteRow(job, "stages", id, "Stage deleted")}>
+            ${icon("close")}
+          </button>
+        </div>`,
+      )}
+      <button type="button" @click=${() => addRow(job, "stages", {})}>${icon("add")} A stage</button> ${done()}`,
+  ];
+}
+
+function paymentSheet(opened: Opened): Made {
+  const row = rowOf(opened, "payments");
+  if (!row) return ["", nothing];
+  const put = (part: Partial<QuoteLists["payments"]>): void => changeRow(opened.job, "payments", row.id, part);
+  return [
+    "A payment",
+    html`${numeral("Amount, $", row.amount, (amount) => put({ amount }))}
+      ${textField({ label: "For what, how", value: row.words ?? "", put: (words) => put({ words }) })}
+      ${dateField("On", row.at, (at) => put({ at }))} ${removing(opened, "payments", "Payment deleted")} ${done()}`,
+  ];
+}
+
+function extraSheet(opened: Opened): Made {
+  const row = rowOf(opened, "extras");
+  if (!row) return ["", nothing];
+  const put = (part: Partial<Extra>): void => changeRow(opened.job, "extras", row.id, part);
+  const price = row.price ?? null;
+  const sign = price !== null && price < 0 ? -1 : 1;
+  return [
+    "A change order",
+    html`${textField({ label: "What changes", value: row.title ?? "", put: (title) => put({ title }) })}
+      ${textField({ label: "In more words", value: row.words ?? "", most: LONG, isLong: true, put: (words) => put({ words }) })}
+      ${numeral("By how much, $", price === null ? null : Math.abs(price), (value) => put({ price: value === null ? null : sign * value }))}
+      ${options("sign", "It makes the job", sign < 0 ? "less" : "more", [["more", "dearer"], ["less", "cheaper"]],
+        (value) => put({ price: price === null ? null : (value === "less" ? -1 : 1) * Math.abs(price) }))}
+      ${numeral("Days later", row.days, (days) => put({ days }), 1000)}
+      ${options("state", "It is", row.state ?? "offered", [["offered", "offered"], ["agreed", "agreed"], ["declined", "declined"]],
+        (value) => put({ state: value as NonNullable<Extra["state"]> }))}
+      ${textField({ label: "Signed by", value: row.by ?? "", put: (by) => put({ by }) })} ${dateField("On", row.at, (at) => put({ at }))}
+      <p class="quiet">Both sign before the work begins: on paper, or say here who did.</p>
+      ${removing(opened, "extras", "Change order deleted")} ${done()}`,
+  ];
+}
+
+function paperSheet({ job }: Opened): Made {
+  const quote = job.body.quote ?? {};
+  const line = (label: string, name: "begins" | "ends"): TemplateResult =>
+    textField({ label, value: quote[name] ?? "", put: (value) => changeQuote(job, { [name]: value }) });
+  const long = (label: string, name: "work" | "exclusions" | "terms"): TemplateResult =>
+    textField({ label, value: quote[name] ?? "", most: LONG, isLong: true, put: (value) => changeQuote(job, { [name]: value }) });
+  return [
+    "What stands on paper",
+    html`${options("by", "Price", quote.price_by ?? "item", [["item", "item by item"], ["sum", "in one sum"]],
+        (value) => changeQuote(job, { price_by: value as "item" | "sum" }))}
+      ${dateField("Date", quote.date, (date) => changeQuote(job, { date }))}
+      ${dateField("Good until", quote.valid_until, (until) => changeQuote(job, { valid_until: until }))}
+      ${line("Work begins", "begins")} ${line("Work is done", "ends")} ${long("What is done, of what material", "work")}
+      ${long("Not in it: painting, hidden damage, permits …", "exclusions")} ${long("Terms", "terms")} ${done()}`,
+  ];
+}
+
+function shopSheet({ shop, keep }: Opened): Made {
+  const line = (label: string, name: "name" | "address" | "phone" | "license"): TemplateResult =>
+    textField({ label, value: shop[name] ?? "", put: (value) => keep({ [name]: value }) });
+  return [
+    "Your shop",
+    html`<p class="quiet">Stands on every quote; it stays on this phone.</p>
+      ${line("Name of the shop", "name")} ${line("Address", "address")} ${line("Phone", "phone")} ${line("License number", "license")}
+      ${done()}`,
+  ];
+}
