@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
 import type { ShopOwn } from "../job/shop-rates";
+import { dateWords } from "../text/date";
 import { typesetSilently } from "../text/typeset";
 import { box, table, ticked, type Cells, type Made } from "./papers";
 
@@ -65,7 +66,7 @@ function quotePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
 type Due = NonNullable<NonNullable<JobReply["quote"]>["due"]>;
 
 function dated(label: string, value: string | undefined): string {
-  return value ? `${label} ${value}` : "";
+  return value ? `${label} ${dateWords(value)}` : "";
 }
 
 function long(title: string, text: string | undefined): TemplateResult | typeof nothing {
@@ -84,7 +85,7 @@ function changePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
   if (!due || due.extras.length === 0) return null;
   const orders = due.extras.map((extra) => {
     const own = body.quote?.extras?.find(({ id }) => id === extra.id);
-    const words = [extra.state, extra.days_text, own?.by && `signed by ${own.by}`, own?.at].filter(Boolean).join(" · ");
+    const words = [extra.state, extra.days_text, own?.by && `signed by ${own.by}`, dateWords(own?.at)].filter(Boolean).join(" · ");
     return html`<section class="order">
       <h2>${set(extra.title)}: ${extra.price_text}</h2>
       <p>${words}</p>
@@ -103,7 +104,7 @@ function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     : [["The whole of it", due.total_text] as Cells];
   const agreed = due.extras.filter(({ state }) => state === "agreed").map((each): Cells => [set(`Change: ${each.title}`), each.price_text]);
   const payments = (body.quote?.payments ?? []).map(({ words, at, amount }): Cells => [
-    set([`Paid ${at ?? ""}`.trim(), words].filter(Boolean).join(", ")), `-$${(amount ?? 0).toFixed(2)}`,
+    set([`Paid ${dateWords(at)}`.trim(), words].filter(Boolean).join(", ")), `-$${(amount ?? 0).toFixed(2)}`,
   ]);
   const rows: Cells[] = [
     ...staged, ...agreed, [html`<b>All in all</b>`, html`<b>${due.whole_text}</b>`], ...payments,
@@ -115,13 +116,13 @@ function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
 function signPaper({ body }: PrintedQuote): Made | null {
   if (!body.quote) return null;
   const { punch = [], signed } = body.quote;
-  const rows = punch.map(({ words = "", state, at = "" }): Cells => [state === "done" ? ticked : box, set(words), state === "done" ? at : ""]);
+  const rows = punch.map(({ words = "", state, at = "" }): Cells => [state === "done" ? ticked : box, set(words), state === "done" ? dateWords(at) : ""]);
   return [
     "Sign-off",
     html`${punch.length > 0
         ? html`<section><h2>To put right</h2>${table(["", "What", "Done"], rows)}</section>`
         : html`<p>Nothing is left to put right.</p>`}
-      <p>The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${signed.at ?? ""}.` : ""}</p>
+      <p>The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${dateWords(signed.at)}.` : ""}</p>
       ${signatures("Customer", "Shop")}`,
   ];
 }

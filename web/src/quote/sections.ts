@@ -5,6 +5,7 @@ import type { Job } from "../job/job";
 import { addRow, changeQuote, changeRow, deleteRow, today } from "../job/quote-edits";
 import { icon } from "../parts/icons";
 import { textField } from "../parts/text-field";
+import { dateWords } from "../text/date";
 import { typeset } from "../text/typeset";
 import type { QuoteSheet } from "./sheets";
 
@@ -80,7 +81,7 @@ export function paid(job: Job, { due }: Said, open: Open): TemplateResult | type
     ${due.stages_fault ? html`<p class="asking">${due.stages_fault}</p>` : nothing}
     <ul>
       ${payments.map(({ id, words, at, amount }) =>
-        lineButton({ title: words || "Payment", under: at ?? "", amount: amount ? `$${amount.toFixed(2)}` : "" }, () => open("payment", id)),
+        lineButton({ title: words || "Payment", under: dateWords(at), amount: amount ? `$${amount.toFixed(2)}` : "" }, () => open("payment", id)),
       )}
     </ul>
     <button type="button" class="plain another" @click=${() => open("paid")}>${icon("handle")} Tax and stages</button>
@@ -93,7 +94,7 @@ export function agreedPart(job: Job, { price, price_text: text }: Said): Templat
   const agreed = job.body.quote?.agreed;
   if (agreed) {
     return html`<section class="card item" aria-label="Agreed">
-      <h2>Agreed ${agreed.at ?? ""}</h2>
+      <h2>Agreed ${dateWords(agreed.at)}</h2>
       ${textField({ label: "Signed by", value: agreed.by ?? "", put: (by) => changeQuote(job, { agreed: { ...agreed, by } }) })}
       <button type="button" @click=${() => job.changeWithUndo((body) => withoutAgreed(body), "Price open again")}>Open the price again</button>
     </section>`;
