@@ -5,10 +5,12 @@ coat 5 mil wet, brushed: 38.9306 x 5 / (1604.167 x 0.95) = 0.13 gal, one quart. 
 takes an hour and is coated over from 4 h on: enamel from 1 pm; done at 10:20 instead, from 2:20.
 """
 
+import io
 import re
 from typing import Any
 
 import icalendar
+import pdfplumber
 from playwright.sync_api import expect
 
 from tests.phone.app import App
@@ -49,6 +51,8 @@ def job() -> dict[str, Any]:
 
 def test_a_door_is_finished(app: App) -> None:
     page = app.page
+    # The print dialog stays open for the test.
+    page.add_init_script("window.print = () => {}")
     begin(app, job())
     finish = page.get_by_role("region", name="Finish", exact=True)
     expect(finish).to_contain_text("38.9 sq ft")
@@ -96,3 +100,16 @@ def test_a_door_is_finished(app: App) -> None:
     expect(row(app, "Hang it")).to_contain_text("Tue Dec 1, 3:20 pm")
     box(app, "Enamel").tap()
     expect_ticked(app, "Enamel", False)
+
+    # On paper each step has its box, what is open a line for its time; the cut list isn't wanted.
+    app.open("#/job/boot")
+    page.get_by_role("button", name="On paper").tap()
+    page.get_by_role("checkbox", name="Finish plan").check(force=True)
+    page.get_by_role("checkbox", name="Cut list").uncheck(force=True)
+    page.get_by_role("button", name="Print", exact=True).tap()
+    expect(page.locator(".paper")).to_contain_text("Finish: Finish plan")
+    for size in ("Letter", "A4"):
+        (sheet_of,) = pdfplumber.open(io.BytesIO(page.pdf(format=size))).pages
+        text = sheet_of.extract_text()
+        for words in ("Mon Nov 30, 10:20 am", "Primer", "Hang it", "from Mon Nov 30, 2:20 pm"):
+            assert words in text

@@ -11,6 +11,8 @@ from longpoint.trade.job.patterns import PATTERNS
 from tests.trade.phone_core import Call, phone_core
 
 from .asking import ask, blank
+from .test_finishing import ENAMEL, PRIMER
+from .test_finishing import job as finished
 from .test_patterns import FILES, begun
 
 DEMO: dict[str, Any] = json.loads(
@@ -54,6 +56,14 @@ def both(phone: Call, **request: Any) -> bool:
 def test_the_demo(phone: Call) -> None:
     offcuts = [{"title": "Base", "sold": "stick", "length": "60", "where": "rack"}]
     assert alike(worked(phone, DEMO, offcuts=offcuts), worked(here, DEMO, offcuts=offcuts))
+
+
+def test_a_finish_plan_that_is_ticked(phone: Call) -> None:
+    job = finished({PRIMER: "2026-11-30T10:20:00-05:00", ENAMEL: "2026-12-01T12:00"})
+    assert alike(worked(phone, job), worked(here, job))
+    (plan,) = worked(here, job)["job"]["finish"]
+    events = [step | {"id": step["of"], "note": step["window"]} for step in plan["steps"]]
+    assert both(phone, do="calendar", title="Porch", events=events, stamp="2026-11-26T16:30")
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.stem)

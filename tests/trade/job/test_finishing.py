@@ -99,6 +99,11 @@ def test_two_faces_have_a_tick_each() -> None:
     assert early["plan/coat 1.2"]["caution"].startswith("Begun 1 h before")
 
 
+def test_what_was_ticked_alone_is_not_held_to_what_is_planned() -> None:
+    """Nobody ticked the primer: when it was done, and so whether this is early, is not known."""
+    assert steps(job({ENAMEL: "2026-11-30T09:30"}))[ENAMEL]["caution"] == ""
+
+
 def test_without_a_day_the_plan_knows_its_weekdays() -> None:
     plan = steps(job(begins=""))
     assert (plan[PRIMER]["when"], plan[PRIMER]["begins"]) == ("Mon 8:00 am", "")

@@ -23,6 +23,7 @@ const PAPERS: { paper: Paper; words: string }[] = [
   { paper: "buy", words: "Buy list" },
   { paper: "cut", words: "Cut list" },
   { paper: "mark", words: "Mark list" },
+  { paper: "finish", words: "Finish plan" },
 ];
 
 @customElement("lp-job-paper")
@@ -32,6 +33,8 @@ export class JobPaper extends LitElement {
   /** Papers by name, story sticks by the id of their question. */
   @state() chosen = new Set<string>();
   @state() private sticks: Stick[] = [];
+  /** Whether a question plans the finish. */
+  @state() private hasPlan = false;
   @state() private fields: LabelFields = LABELS.letter;
   @state() private errors: FieldError[] = [];
   private kept: DocumentHandle | null = null;
@@ -52,7 +55,10 @@ export class JobPaper extends LitElement {
   private async layOut(): Promise<void> {
     await this.job.settled;
     const { reply } = this.job;
-    if (reply) this.sticks = sticksOf(reply);
+    if (reply) {
+      this.sticks = sticksOf(reply);
+      this.hasPlan = reply.finish.length > 0;
+    }
     this.shop = await shopOwn();
   }
 
@@ -72,7 +78,9 @@ export class JobPaper extends LitElement {
       "On paper",
       html`<fieldset class="options">
           <legend>Lists, Letter or A4</legend>
-          <div class="choices">${PAPERS.map(({ paper, words }) => this.choice(paper, words))}</div>
+          <div class="choices">
+            ${PAPERS.filter(({ paper }) => paper !== "finish" || this.hasPlan).map(({ paper, words }) => this.choice(paper, words))}
+          </div>
         </fieldset>
         ${this.job.body.quote
           ? html`<fieldset class="options">

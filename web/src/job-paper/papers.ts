@@ -1,10 +1,10 @@
-/** The job on paper: job sheet, buy list, cut list and mark list, ink on white. */
+/** The job on paper: job sheet, buy list, cut list, mark list and finish plan, ink on white. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
 import { typesetSilently } from "../text/typeset";
 
-export type Paper = "job" | "buy" | "cut" | "mark";
+export type Paper = "job" | "buy" | "cut" | "mark" | "finish";
 
 interface Printed {
   body: JobBody;
@@ -18,7 +18,7 @@ const set = (text: string): TemplateResult => typesetSilently(text);
 
 /** Returns one paper; each begins on a page of its own. */
 export function paperOf(paper: Paper, printed: Printed): TemplateResult {
-  const [title, inside] = { job: jobSheet, buy: buySheet, cut: cutSheet, mark: markSheet }[paper](printed);
+  const [title, inside] = { job: jobSheet, buy: buySheet, cut: cutSheet, mark: markSheet, finish: finishSheet }[paper](printed);
   const { body } = printed;
   const where = [body.customer?.name, body.customer?.address, body.customer?.phone].filter(Boolean).join(" · ");
   return html`<article class="paper">
@@ -99,6 +99,20 @@ function markSheet({ reply: { site } }: Printed): Made {
     </section>`;
   });
   return ["Mark list", html`${items}`];
+}
+
+/** Each plan with a box and a line for the time at which a coat was done. */
+function finishSheet({ reply: { finish } }: Printed): Made {
+  const plans = finish.map(({ item, title, steps }) => {
+    const rows = steps.map(({ state, words, when, window, caution }): Cells => [
+      state ? ticked : box, html`<b>${set(when)}</b>`, set(words), set(window), set(caution), state ? "" : "______",
+    ]);
+    return html`<section>
+      <h2>${set([item, title].filter(Boolean).join(": "))}</h2>
+      ${table(["", "When", "What", "May begin", "Note", "Done at"], rows)}
+    </section>`;
+  });
+  return ["Finish plan", html`${plans}`];
 }
 
 /** Columns that hold nothing in any row are left out. */

@@ -52,12 +52,20 @@ def follow(
     followed: list[Followed] = []
     below: Step | None = None
     for step in schedule(coats, faces, week, start, ended):
-        allowed = _allowed(coats, step, last[step.face], below if step.turned else None)
-        is_done = (step.what, step.coat, step.face) in ended
+        is_done = _key(step) in ended
+        waits_for = [last[step.face], below if step.turned else None]
+        if is_done:
+            # What was done is held to what was done before it, not to what is still planned.
+            waits_for = [each if each and _key(each) in ended else None for each in waits_for]
+        allowed = _allowed(coats, step, waits_for[0], waits_for[1])
         followed.append(Followed(step, allowed, is_done))
         if step.what == "coat":
             last[step.face] = below = step
     return followed
+
+
+def _key(step: Step) -> "tuple[str, int, int]":
+    return step.what, step.coat, step.face
 
 
 def _allowed(
