@@ -18,6 +18,7 @@ import { makeShelf } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
 import { fill } from "./page.mjs";
 import { readCore } from "./parts.mjs";
+import { placeLinks } from "./shell.mjs";
 import { Site } from "./site.mjs";
 import { reportSizes } from "./sizes.mjs";
 
@@ -155,7 +156,9 @@ async function buildSite(folder) {
   const assets = { wasm, worker, parts, needs: core.needs, demo, ...addShelf(site, shelf) };
   const scripts = await addScripts(site, assets, shelf.catalog);
   await addFixed(site);
-  const page = await addPage(site, { wasm, frame: parts["frame"] ?? "", ...scripts });
+  const { LINES } = await load(join(web, "src/parts/icon-lines.ts"));
+  const places = placeLinks(shelf.catalog, LINES);
+  const page = await addPage(site, { wasm, frame: parts["frame"] ?? "", places, ...scripts });
   await addServiceWorker(site, { page, worker });
   return site;
 }

@@ -1,4 +1,2 @@
 /** Starts the screens. */
 import "./screens/app";
-
-document.body.append(document.createElement("lp-app"));

@@ -11,7 +11,7 @@ let count = 0;
 export class DrawingView extends LitElement {
   @property({ attribute: false }) drawing: Drawing | null = null;
   @state() private width = 0;
-  @state() private screenHeight = innerHeight;
+  @state() private screenHeight = 0;
   private readonly idPrefix = `drawing-${(count += 1)}`;
   private readonly watch = new ResizeObserver(() => this.measure());
 

@@ -1,17 +1,14 @@
-/** The places, at the foot of the screen or, on a wide one, along its right edge. */
-import { html, nothing, type TemplateResult } from "lit";
-import { catalog } from "../engine/catalog";
-import { hashOf, JOB } from "../address/address";
-import { capital } from "../text/words";
-import { icon } from "./icons";
+/**
+ * The places, at the foot of the screen or, on a wide one, along its right edge.
+ *
+ * They stand in the page's own HTML, so that its first paint waits for no script.
+ */
+import { hashOf } from "../address/address";
 
-/** Returns the bar with the open place marked. */
-export function nav(place: string): TemplateResult {
-  return html`<nav class="places" aria-label="Places">
-    ${[JOB, ...catalog.places.map((each) => each.place)].map(
-      (each) => html`<a href=${hashOf(each)} aria-current=${each === place ? "page" : nothing}
-        >${icon(each)}<span>${capital(each)}</span></a
-      >`,
-    )}
-  </nav>`;
+/** Marks the open place. */
+export function markPlace(place: string): void {
+  for (const link of document.querySelectorAll(".places a")) {
+    if (link.getAttribute("href") === hashOf(place)) link.setAttribute("aria-current", "page");
+    else link.removeAttribute("aria-current");
+  }
 }

@@ -12,7 +12,7 @@ import {
   storageFault, type KeptAnswer, type Settings,
 } from "../store/store";
 import { startUpdates } from "../engine/updates";
-import { nav } from "../parts/nav";
+import { markPlace } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
 import { hashOf, JOB, jobHash, routeOf, type Route } from "../address/address";
 import { arrived } from "../address/address-bar";
@@ -33,7 +33,6 @@ import { sayNotReady, sayReadyOnce } from "./ready";
 import { Said } from "./said";
 import { chipWords } from "./settings";
 import { startOf, type Opened } from "./start";
-import "./tool";
 import type { ToolScreen } from "./tool";
 
 const NOT_HERE = "This part of Longpoint isn't here yet: it needs a signal once.";
@@ -147,6 +146,7 @@ export class App extends LitElement {
     scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
     document.title = `${this.called} · Longpoint`;
     const { place } = page.route;
+    markPlace(place);
     if (place !== this.settings.place) this.change({ place });
   }
 
@@ -226,7 +226,6 @@ export class App extends LitElement {
           ${this.newer ? banner(() => void this.reload(), () => (this.newer = null)) : nothing}
           <main>${page.tool ? this.toolPage(page) : page.route.job ? this.jobPage(page) : this.placePage(page)}</main>
         </div>
-        ${nav(page.route.place)}
       </div>
       ${this.said.render()} ${this.openSheet()}`;
   }

@@ -4,9 +4,8 @@ import type { KeptAnswer } from "../store/store";
 import { sheet } from "../parts/sheet";
 import { typeset } from "../text/typeset";
 
-const WHEN = new Intl.DateTimeFormat("en-US", {
-  month: "short", day: "numeric", hour: "numeric", minute: "2-digit",
-});
+/** The format is made when it is needed: that takes longer than all else a start reads. */
+const WHEN: Intl.DateTimeFormatOptions = { month: "short", day: "numeric", hour: "numeric", minute: "2-digit" };
 
 /** Returns the sheet; `kept` is null while it is read, words where it can't be. */
 export function earlierSheet(
@@ -23,6 +22,7 @@ function body(
   if (kept.length === 0) {
     return html`<p class="quiet">None yet. An answer is kept once it has stood for a moment.</p>`;
   }
+  const when = new Intl.DateTimeFormat("en-US", WHEN);
   return html`<ul class="lines">
     ${kept.map(
       (entry) => html`<li>
@@ -30,7 +30,7 @@ function body(
           <span class="named"
             ><span class="name strong">${typeset(entry.lead)}</span>
             <span class="under-name">${typeset(entry.says)}</span>
-            <span class="under-name">${WHEN.format(entry.at)}</span></span
+            <span class="under-name">${when.format(entry.at)}</span></span
           >
         </button>
       </li>`,

@@ -2,7 +2,7 @@
 import { inputsOf, type Route } from "../address/address";
 import { isFromForm } from "../address/address-bar";
 import type { CatalogTool, Declaration, RawInputs, Units } from "../contract/contract";
-import { allPatterns, bringPictures, toolNamed } from "../engine/catalog";
+import { allPatterns, bringPictures, listed, toolNamed } from "../engine/catalog";
 import type { Start } from "../form/controller";
 import type { Job } from "../job/job";
 import { toast } from "../parts/toast";
@@ -21,7 +21,7 @@ export interface Opened {
  */
 export async function startOf(route: Route, units: Units, isFirst: boolean, job: Job | null): Promise<Opened> {
   if (route.job) return ofJob(route.job.part, units, job);
-  const tool = route.tool && (await toolNamed(route.tool.slug));
+  const tool = route.tool && (await withScreen(route.tool.slug));
   if (!tool) {
     await bringPictures([route.place]); // with them the list stands as it stays
     return { tool, start: null };
@@ -38,6 +38,12 @@ export async function startOf(route: Route, units: Units, isFirst: boolean, job:
   return { tool, start: { form, documents, isKept: false, entry: null } };
 }
 
+/** Loads a tool, and the screen of tools where none was open yet. */
+async function withScreen(slug: string): Promise<CatalogTool | null> {
+  const [tool] = await Promise.all([toolNamed(slug), listed(slug) && import("./tool")]);
+  return tool;
+}
+
 /** Returns the inputs in an address, null where there are none; what can't be read is said. */
 function carriedBy({ carried, isTooLong }: Route, declaration: Declaration): RawInputs | null {
   const { inputs, unread } = carried ? inputsOf(declaration, carried) : { inputs: null, unread: [] };
@@ -47,7 +53,7 @@ function carriedBy({ carried, isTooLong }: Route, declaration: Declaration): Raw
 }
 
 async function ofJob(part: string, units: Units, job: Job | null): Promise<Opened> {
-  const tool = await toolNamed(job?.toolOf(part) ?? "");
+  const tool = await withScreen(job?.toolOf(part) ?? "");
   // Without its pattern a question stands in its tool's own order.
   const patterns = tool ? await allPatterns().catch(() => []) : [];
   const entry = tool && job?.entryForm(part, tool.declaration, patterns);
