@@ -12,7 +12,8 @@ function load(part: string): Promise<ArrayBuffer> {
 
 /** Return the parts of the core that some tools need, the frame first. */
 export function partsOf(tools: readonly string[]): string[] {
-  return [...new Set([FRAME, ...["", ...tools].flatMap((tool) => needs[tool] ?? [])])];
+  const known = ["", ...tools].filter((tool) => Object.hasOwn(needs, tool));
+  return [...new Set([FRAME, ...known.flatMap((tool) => needs[tool] ?? [])])];
 }
 
 export function loadParts(names: readonly string[]): Promise<ArrayBuffer[]> {

@@ -15,9 +15,9 @@ let first: Engine | undefined = new Engine([tool]);
  * What the page shows is asked for here too: the screens would know its name only when they run.
  * Whoever needs it asks again, and hears of a fault.
  */
-const own = tools[tool];
+const own = Object.hasOwn(tools, tool) ? tools[tool] : undefined;
 if (own) Promise.all([jsonOf(own), import("../screens/tool")]).catch(() => undefined);
-const list = tool ? undefined : pictures[place];
+const list = !tool && Object.hasOwn(pictures, place) ? pictures[place] : undefined;
 if (list) jsonOf(list).catch(() => undefined);
 
 /** Hand the first worker over, once. */
