@@ -14,7 +14,7 @@ import {
 import { startUpdates } from "../engine/updates";
 import { markPlace } from "../parts/nav";
 import { unfoldForPrint } from "../print/print";
-import { hashOf, JOB, jobHash, routeOf, type Route } from "../address/address";
+import { hashOf, JOB, jobHash, routeOf } from "../address/address";
 import { arrived } from "../address/address-bar";
 import { isLayerChange, Layer } from "../address/layers";
 import { bringBack, share } from "./backup-file";
@@ -32,10 +32,8 @@ import { toast } from "../parts/toast";
 import { sayNotReady, sayReadyOnce } from "./ready";
 import { Said } from "./said";
 import { chipWords } from "./settings";
-import { startOf, type Opened } from "./start";
+import { NOT_HERE, startOf } from "./start";
 import type { ToolScreen } from "./tool";
-
-const NOT_HERE = "This part of Longpoint isn't here yet: it needs a signal once.";
 
 @customElement("lp-app")
 export class App extends LitElement {
@@ -114,24 +112,13 @@ export class App extends LitElement {
     const route = routeOf(holdsJob(hash) ? jobHash() : hash);
     if (!route) return this.goHome();
     if (route.job && !(await this.openJob(route.job.id))) return this.goHome(this.job ? JOB : "");
-    const { tool, start } = await this.start(route);
+    const { tool, start } = await startOf(route, this.settings.units, this.page === null, this.job);
     if (number !== this.pages) return start?.documents.close();
     if (route.job?.part && !tool && !isPart(route.job.part)) return this.goHome(JOB, route.job.id);
     await this.turn({ number, route, tool, start });
     if (holdsJob(hash)) void takeIn(hash, this.core, (id) => location.replace(jobHash(id)));
     // Over the questions of a place stands what the open job needs there.
     if (!route.job && this.settings.job) await this.openJob(this.settings.job, false);
-  }
-
-  /** Where a tool's own files can't be had, its place stands in for it. */
-  private async start(route: Route): Promise<Opened> {
-    try {
-      return await startOf(route, this.settings.units, this.page === null, this.job);
-    } catch (error) {
-      console.error(error);
-      toast(NOT_HERE);
-      return { tool: null, start: null };
-    }
   }
 
   /** Turns to a page; a list that is come back to stands where it was left. */

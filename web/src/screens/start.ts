@@ -13,13 +13,26 @@ export interface Opened {
   start: Start | null;
 }
 
+export const NOT_HERE = "This part of Longpoint isn't here yet: it needs a signal once.";
+
+/** Opens what an address leads to; where a tool's own files can't be had, its place stands in for it. */
+export async function startOf(route: Route, units: Units, isFirst: boolean, job: Job | null): Promise<Opened> {
+  try {
+    return await opened(route, units, isFirst, job);
+  } catch (error) {
+    console.error(error);
+    toast(NOT_HERE);
+    return { tool: null, start: null };
+  }
+}
+
 /**
  * Opens the forms that an address leads to.
  *
  * An address with inputs beats the saved form, but for one: after a reload the address that the
  * form itself wrote may lack the last things typed.
  */
-export async function startOf(route: Route, units: Units, isFirst: boolean, job: Job | null): Promise<Opened> {
+async function opened(route: Route, units: Units, isFirst: boolean, job: Job | null): Promise<Opened> {
   if (route.job) return ofJob(route.job.part, units, job);
   const tool = route.tool && (await withScreen(route.tool.slug));
   if (!tool) {
