@@ -11,6 +11,11 @@ interface Printed {
   reply: JobReply;
 }
 
+/** Columns of a table that has room in half a page. */
+const MOST_NARROW = 5;
+/** Rows of a table that is kept on one page with its title. */
+const MOST_KEPT = 12;
+
 export type Cells = (string | TemplateResult)[];
 
 export const box = html`<span class="paperbox"></span>`;
@@ -49,7 +54,8 @@ function jobSheet({ body, reply }: Printed): Made {
 
 function buySheet({ reply: { yard } }: Printed): Made {
   const rows = yard.lines.map((line): Cells => [
-    line.state === "bought" ? ticked : box, set(line.title), set(line.amount_text),
+    line.state === "bought" ? ticked : line.amount > 0 ? box : "", set(line.title),
+    line.amount > 0 ? set(line.amount_text) : "none",
     set([line.words, ...line.on_hand.map((hand) => `on hand ${hand}`)].filter(Boolean).join("; ")),
     line.cost_text, line.paid === null ? "" : `$${line.paid.toFixed(2)}`,
   ]);
@@ -58,10 +64,10 @@ function buySheet({ reply: { yard } }: Printed): Made {
   return [
     "Buy list",
     html`${table(["", "Stock", "Amount", "How it is known", "About", "Paid"], [...rows, sum])}
-    ${plans.map(
-      ({ title, plan }) => html`<section><h2>${set(`${title}: ${plan.name}`)}</h2>
+    <div class="plans">${plans.map(
+      ({ title, plan }) => html`<section class="kept ${plan.columns.length > MOST_NARROW ? "broad" : ""}"><h2>${set(`${title}: ${plan.name}`)}</h2>
         ${table(plan.columns, plan.rows.map((row) => row.map(set)))}</section>`,
-    )}`,
+    )}</div>`,
   ];
 }
 
@@ -75,7 +81,7 @@ function cutSheet({ reply: { saw } }: Printed): Made {
       html`<b>${cut.tag}</b>`, set(cut.name), html`<b>${set(cut.text)}</b>`, set(cut.section_text),
       set(cut.rough_text), set(cut.stale?.words ?? ""),
     ]);
-    return html`<section>
+    return html`<section class=${rows.length > MOST_KEPT ? "" : "kept"}>
       <h2>${set(`Saw ${group.setting} · ${group.title || "no stock named"}`)}</h2>
       ${table(["", "Tag", "Piece", "Length", "Section", "Rough", "Note"], rows)}
     </section>`;
