@@ -1,34 +1,38 @@
-"""A job quoted, changed, paid and signed off on the phone, with no network asked for.
+"""The demo job quoted, changed, paid and signed off on a phone with no network.
 
-The job is that of the sheets' tests: two sticks at $9.40 and a box of screws at $8 are $26.80. All
-else is hand work: 5 h at $50 are 250 and a delivery is 40, so 316.80; 20 % overhead 63.36: cost
-380.16; a fifth of the price is kept: 475.20, which rounds up to 480. 10 % tax is 48: 528, in halves
-264; a change of 30.50 is agreed, 264 came in: 294.50 is left.
+Hand work: its stock, hours and price are in `fixtures/job/demo.json`. A delivery of 40 more is 50
+with a quarter of overhead and 62.50 at a fifth kept: 3390.84375 + 62.50 = 3453.34375, which rounds
+up to 3460; 10 % tax is 346: 3806, in halves 1903. A change of 30.50 is agreed and 1903 came in:
+1933.50 is left. Kept: 3460 less 2712.675 + 50 = 2762.675, shown as 2762.68: 697.32, 20.2 %.
 """
 
 import io
+import json
 import re
-from collections.abc import Iterator
+from pathlib import Path
 
 import pdfplumber
 import pytest
-from playwright.sync_api import Browser, Locator, expect
+from playwright.sync_api import BrowserContext, Locator, Page, expect
 
 from tests.phone.app import App
-from tests.phone.conftest import page_of
 from tests.phone.job_screens import expect_sound
 from tests.phone.test_access import AXE, violations
-from tests.phone.test_job_sheets import begin, job
 from tests.phone.test_print import PAPERS, text_of
+
+FIXTURE = Path(__file__).parents[2] / "fixtures" / "job" / "demo.json"
+HAND = json.loads(FIXTURE.read_text(encoding="utf-8"))["by_hand"]["quote"]
+ITEMS = {
+    "doors": "Cupboard doors", "frames": "Frames around the window", "base": "Base",
+    "door": "Door to the hall",
+}  # fmt: skip
 
 
 @pytest.fixture
-def app(browser: Browser, address: str) -> Iterator[App]:
-    """A phone whose print dialog stays open for the test."""
-    page = page_of(browser)
+def app(page: Page, address: str) -> App:
+    """A phone that keeps the app, and whose print dialog stays open for the test."""
     page.add_init_script("window.print = () => {}")
-    yield App(page, address)
-    page.context.close()
+    return App(page, address)
 
 
 def part(app: App, name: str) -> Locator:
@@ -53,14 +57,14 @@ def priced(app: App) -> None:
     app.page.get_by_role("link", name="Quote").tap()
     press(app, "Begin the quote")
     app.page.get_by_role("dialog").get_by_label("up to $10").check(force=True)
-    fill(app, What_an_hour="50", Overhead="20", Profit="20")
-    for item, hours in (("Frame", "3"), ("Door, hung", "2")):
-        part(app, "What it is for").get_by_role("button", name=re.compile("^" + item)).tap()
-        fill(app, **{"Hours,_all_of_it": hours})
+    fill(app, What_an_hour="50", Overhead="25", Profit="20")
+    for item, title in ITEMS.items():
+        part(app, "What it is for").get_by_role("button", name=re.compile("^" + title)).tap()
+        fill(app, **{"Hours,_all_of_it": str(HAND["hours"][item])})
     press(app, "Delivery, measuring, other")
     fill(app, What_it_is_for="Delivery", Cost_beside="40")
-    expect(part(app, "Price").get_by_role("status")).to_have_text("$480.00")
-    expect(part(app, "Price")).to_contain_text("You keep $99.84, 20.8 % of the price.")
+    expect(part(app, "Price").get_by_role("status")).to_have_text("$3460.00")
+    expect(part(app, "Price")).to_contain_text("You keep $697.32, 20.2 % of the price.")
 
 
 def staged(app: App) -> None:
@@ -75,18 +79,18 @@ def staged(app: App) -> None:
         stage.get_by_label("Of the total").fill("50")
     dialog.get_by_role("button", name="Done", exact=True).tap()
     expect(part(app, "How it is paid")).to_contain_text("Deposit, 50 %")
-    expect(part(app, "How it is paid")).to_contain_text("$264.00")
+    expect(part(app, "How it is paid")).to_contain_text("$1903.00")
 
 
 def changed(app: App) -> None:
-    press(app, "The customer agreed to $480.00")
+    press(app, "The customer agreed to $3460.00")
     part(app, "Agreed").get_by_label("Signed by").fill("Ada Fern")
     press(app, "A change")
     app.page.get_by_role("dialog").get_by_label("agreed", exact=True).check(force=True)
     fill(app, What_changes="Wider casing", By_how_much="30.50")
     press(app, "A payment came in")
-    fill(app, Amount="264")
-    expect(part(app, "How it is paid")).to_contain_text("$294.50")
+    fill(app, Amount="1903")
+    expect(part(app, "How it is paid")).to_contain_text("$1933.50")
 
 
 def signed(app: App) -> None:
@@ -114,13 +118,16 @@ def on_paper(app: App) -> None:
         assert (pdf.pages[0].width, pdf.pages[0].height) == pytest.approx(size, abs=1)
         assert len(texts) == 4, "each on one page"
         whole = "\n".join(texts)
-        for words in ("Fern & Sons", "$480.00", "$528.00", "Painting", "Wider casing", "$294.50",
+        for words in ("Fern & Sons", "$3460.00", "$3806.00", "Painting", "Wider casing", "$1933.50",
                       "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
             assert words in whole, words
 
 
-def test_a_job_from_its_quote_to_the_sign_off(app: App) -> None:
-    begin(app, job())
+def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserContext) -> None:
+    app.install()
+    app.open("#/job")
+    context.set_offline(True)
+    press(app, "Open the demo job")
     priced(app)
     staged(app)
     changed(app)
@@ -130,6 +137,6 @@ def test_a_job_from_its_quote_to_the_sign_off(app: App) -> None:
     assert violations(app) == []
     # What was said is kept: it stands there when the app is opened anew.
     app.page.reload()
-    expect(part(app, "How it is paid")).to_contain_text("$294.50")
+    expect(part(app, "How it is paid")).to_contain_text("$1933.50")
     expect(part(app, "Agreed").get_by_label("Signed by")).to_have_value("Ada Fern")
     on_paper(app)

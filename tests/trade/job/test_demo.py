@@ -82,3 +82,14 @@ def test_a_mark_is_as_by_hand(reply: Any, hand: dict[str, str]) -> None:
         if mark["entry"] == hand["entry"] and mark["label"] == hand["label"]
     ]  # fmt: skip
     assert inches(hand["value"]) in [pytest.approx(value, abs=1e-9) for value in found]
+
+
+def test_the_quote_is_as_by_hand() -> None:
+    hand = HAND["quote"]
+    items = [item | {"hours": hand["hours"][item["id"]]} for item in JOB["items"]]
+    unpaid = JOB | {"ticks": []}
+    quote = worked(unpaid | {"items": items, "quote": {"rates": hand["rates"]}})["quote"]
+    assert {line["id"]: line["material_text"] for line in quote["lines"]} == hand["material"]
+    assert {row["name"]: row["text"] for row in quote["build"]} == hand["build"]
+    counted = {each["operation"]: each["count"] for each in quote["lines"][0]["operations"]}
+    assert {name: counted[name] for name in hand["operations"]} == hand["operations"]
