@@ -127,6 +127,7 @@ def test_an_answer_is_two_and_a_half_screens_and_its_numbers_are_clear(app: App)
     for place, slug in TOOLS:
         app.turn_to_example(place, slug)
         expect(app.page.locator(".result lp-drawing:not(.ghost) svg.drawing")).to_be_visible()
+        expect(app.page.locator(".searching")).to_be_hidden()
         if found := app.page.evaluate(STRUCK):
             struck[slug] = found
         height = app.page.evaluate("document.documentElement.scrollHeight")

@@ -6,10 +6,12 @@ export const TEXT_SIZE = 14;
 export const TEXT_HEIGHT = 18;
 
 const WIDE = 0.6 * TEXT_SIZE;
+/** What an M or a W is wider than other letters. */
+const WIDER = 0.5 * TEXT_SIZE;
 const SMALL = 0.42 * TEXT_SIZE;
 
 function runWidth(run: Run): number {
-  if (run.kind === "plain") return run.text.length * WIDE;
+  if (run.kind === "plain") return run.text.length * WIDE + (run.text.split(/[MW]/).length - 1) * WIDER;
   return run.whole.length * WIDE + (run.over.length + run.under.length + 1) * SMALL + 3;
 }
 

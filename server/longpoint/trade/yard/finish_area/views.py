@@ -1,4 +1,4 @@
-"""One of each thing, to scale: its face, or trim laid flat by its girth."""
+"""One of each thing, to scale, under its number: its face, or trim laid flat by its girth."""
 
 from ...tool import Drawing, Given, Scale
 from .things import PANELLED
@@ -8,20 +8,22 @@ MOST_DRAWN = 6
 
 def one_of_each(rows: "list[Given]", scale: Scale) -> "Drawing | None":
     """Stand the things that have a size side by side; None where none has."""
-    sized = [row for row in rows if row.maybe("length") is not None][:MOST_DRAWN]
+    sized = [(number, row) for number, row in enumerate(rows, 1) if row.maybe("length") is not None]
+    del sized[MOST_DRAWN:]
     if not sized:
         return None
-    doors = [row.number("length") for row in sized if row.text("kind") != "trim"]
-    tallest = max(doors or [row.number("length") for row in sized])
-    words = [scale.length(row.number("length")) + " long" for row in sized]
+    doors = [row.number("length") for _, row in sized if row.text("kind") != "trim"]
+    tallest = max(doors or [row.number("length") for _, row in sized])
+    words = [scale.length(row.number("length")) + " long" for _, row in sized]
     view = Drawing("What is coated", "One of each, to scale: " + "; ".join(words) + ".")
     at = 0.0
-    for row in sized:
+    for number, row in sized:
         wide = row.maybe("width") or row.number("girth")
         high = min(row.number("length"), tallest)
         view.box("stock", at, -high, at + wide, 0)
         if row.text("kind") in PANELLED:
             _openings(view, row, at, wide, high)
+        view.tag((at + wide / 2, tallest / 12), str(number))
         at += wide + tallest / 16
     return view
 
