@@ -5,6 +5,7 @@ from ...finish.week import DAY, SHORT, Week
 from ...tool import Drawing
 
 _LONG, _HIGH, _PITCH, _MOST = 12.0, 1.0, 1.4, 14
+_DAY = -2.2  # Where the name of a day begins, left of its row.
 
 
 def days(steps: "list[Step]", coats: "list[Coat]", week: Week, hang: int) -> Drawing:
@@ -16,7 +17,7 @@ def days(steps: "list[Step]", coats: "list[Coat]", week: Week, hang: int) -> Dra
         top = day * _PITCH
         if week.is_working(day):
             view.box("panel", _at(week.begin), top, _at(week.end), top + _HIGH)
-        view.text((-0.3, top + _HIGH / 2), SHORT[(week.first + day) % 7], anchor="end")
+        view.text((_DAY, top + _HIGH / 2), SHORT[(week.first + day) % 7], anchor="start")
         view.line("clearance", (0, top + _HIGH), (_LONG, top + _HIGH))
     for step in [step for step in steps if step.at // DAY <= last]:
         top = step.at // DAY * _PITCH
