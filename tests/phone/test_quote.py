@@ -13,10 +13,10 @@ from pathlib import Path
 
 import pdfplumber
 import pytest
-from playwright.sync_api import BrowserContext, Locator, Page, expect
+from playwright.sync_api import BrowserContext, FilePayload, Locator, Page, expect
 
 from tests.phone.app import App
-from tests.phone.job_screens import expect_sound
+from tests.phone.job_screens import add_item, begin, expect_sound, picture
 from tests.phone.test_access import AXE, violations
 from tests.phone.test_print import PAPERS, text_of
 
@@ -106,6 +106,9 @@ def on_paper(app: App) -> None:
     press(app, "What stands on paper")
     fill(app, Not_in_it="Painting")
     press(app, "Your shop")
+    logo = FilePayload(name="logo.png", mimeType="image/png", buffer=picture(300, 100))
+    app.page.get_by_role("dialog").locator("input[type=file]").set_input_files(logo)
+    expect(app.page.get_by_role("dialog").locator("lp-photo canvas")).to_be_visible()
     fill(app, Name_of_the_shop="Fern & Sons")
     app.page.get_by_role("button", name="On paper", exact=True).tap()
     for name in ("Change orders", "Statement", "Sign-off"):
@@ -117,10 +120,27 @@ def on_paper(app: App) -> None:
         texts = [text_of(page) for page in pdf.pages]
         assert (pdf.pages[0].width, pdf.pages[0].height) == pytest.approx(size, abs=1)
         assert len(texts) == 4, "each on one page"
+        assert [len(page.images) for page in pdf.pages] == [1, 1, 1, 1], "the logo on each"
         whole = "\n".join(texts)
         for words in ("Fern & Sons", "$3460.00", "$3806.00", "Painting", "Wider casing", "$1933.50",
                       "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
             assert words in whole, words
+
+
+def the_next_begins_with_the_shop_s_rates(app: App) -> None:
+    """The rates were said once. An hour at 50 is 62.50 with overhead, 78.125 over 0.8: up to 80."""
+    press(app, "Rates: hour, overhead, profit")
+    press(app, "Keep as the shop's rates")
+    expect(app.page.get_by_text("These are the shop's rates.")).to_be_visible()
+    fill(app)
+    app.open("#/job")
+    begin(app, "Porch")
+    add_item(app, "An empty item")
+    app.page.get_by_role("link", name="Quote").tap()
+    press(app, "Begin the quote")
+    press(app, "Delivery, measuring, other")
+    fill(app, Hours="1")
+    expect(part(app, "Price").get_by_role("status")).to_have_text("$80.00")
 
 
 def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserContext) -> None:
@@ -140,3 +160,8 @@ def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserConte
     expect(part(app, "How it is paid")).to_contain_text("$1933.50")
     expect(part(app, "Agreed").get_by_label("Signed by")).to_have_value("Ada Fern")
     on_paper(app)
+    # A touch brings the page back.
+    app.page.get_by_role("heading", name="Labels for pieces").tap()
+    expect(app.page.locator(".papers")).to_have_count(0)
+    app.page.get_by_role("dialog").get_by_role("button", name="Close").tap()
+    the_next_begins_with_the_shop_s_rates(app)

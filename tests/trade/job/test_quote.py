@@ -102,6 +102,17 @@ class TestPrice:
         assert got["asks"][0] == "What does an hour cost?"
         assert len(got["asks"]) == 3
 
+    def test_a_profit_that_takes_the_whole_price_is_said(self) -> None:
+        got = quoted({"rates": RATES | {"profit_percent": 100}}, items=[frame("a", hours=1)])
+        assert got["price"] is None
+        assert got["asks"] == [
+            "This profit leaves nothing of the price for the cost: less than 100 %."
+        ]
+
+    def test_nothing_costs_nothing(self) -> None:
+        got = alone(lines=[{"id": "x", "material": 0, "hours": 0}])
+        assert (got["price"], got["kept"]) == (0, "")
+
     def test_rounded_up_to_ten(self) -> None:
         got = alone(
             rates=RATES | {"round_up": "ten"}, lines=[{"id": "x", "material": 736, "hours": 22}]

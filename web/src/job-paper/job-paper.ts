@@ -14,6 +14,7 @@ import { openDocument, type DocumentHandle } from "../store/store";
 import { count } from "../job-sheets/sheet-view";
 import { labelForm, LABELS, type LabelFields } from "./label-form";
 import { labelSheets, labelsOf } from "./labels";
+import { photoOf } from "../job/photos";
 import { shopOwn, type ShopOwn } from "../job/shop-rates";
 import { paperOf, type Paper } from "./papers";
 import { QUOTE_PAPERS, quotePaperOf, type QuotePaper } from "./quote-papers";
@@ -39,6 +40,8 @@ export class JobPaper extends LitElement {
   @state() private errors: FieldError[] = [];
   private kept: DocumentHandle | null = null;
   private shop: ShopOwn = {};
+  private logo: ImageBitmap | null = null;
+  private laidOut: Promise<void> = Promise.resolve();
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -48,7 +51,7 @@ export class JobPaper extends LitElement {
     super.connectedCallback();
     layerOpened(() => this.end());
     void this.recall();
-    void this.layOut();
+    this.laidOut = this.layOut();
   }
 
   /** Story sticks are many pages: each says how many before it is chosen. */
@@ -60,6 +63,7 @@ export class JobPaper extends LitElement {
       this.hasPlan = reply.finish.length > 0;
     }
     this.shop = await shopOwn();
+    this.logo = this.shop.logo ? await photoOf(this.shop.logo).catch(() => null) : null;
   }
 
   /** Labels are bought by the box: their measures stay for the next job. */
@@ -128,6 +132,7 @@ export class JobPaper extends LitElement {
   }
 
   private async printLists(): Promise<void> {
+    await this.laidOut;
     const reply = await this.reply();
     if (!reply) return;
     const { body } = this.job;
@@ -136,7 +141,7 @@ export class JobPaper extends LitElement {
     const forCustomer = QUOTE_PAPERS.map(({ paper }) => paper).filter((paper) => this.chosen.has(paper));
     const view = document.createElement("div");
     const sheets = [
-      ...forCustomer.map((paper: QuotePaper) => quotePaperOf(paper, { body, reply, shop: this.shop })),
+      ...forCustomer.map((paper: QuotePaper) => quotePaperOf(paper, { body, reply, shop: this.shop, logo: this.logo })),
       ...papers.map((paper) => paperOf(paper, { body, reply })),
     ].filter((each) => each !== nothing);
     render(html`${sheets}`, view);

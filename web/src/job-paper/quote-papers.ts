@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
+import { drawn } from "../job/photos";
 import type { ShopOwn } from "../job/shop-rates";
 import { dateWords } from "../text/date";
 import { typesetSilently } from "../text/typeset";
@@ -20,6 +21,8 @@ export interface PrintedQuote {
   body: JobBody;
   reply: JobReply;
   shop: ShopOwn;
+  /** The shop's logo; null for none. */
+  logo: ImageBitmap | null;
 }
 
 const set = (text: string): TemplateResult => typesetSilently(text);
@@ -29,11 +32,12 @@ export function quotePaperOf(paper: QuotePaper, printed: PrintedQuote): Template
   const made = { quote: quotePaper, changes: changePaper, due: duePaper, signoff: signPaper }[paper](printed);
   if (!made) return nothing;
   const [title, inside] = made;
-  const { body, shop } = printed;
+  const { body, shop, logo } = printed;
   const customer = [body.customer?.name, body.customer?.address, body.customer?.phone].filter(Boolean).join(" · ");
   const own = [shop.address, shop.phone, shop.license && `License ${shop.license}`].filter(Boolean).join(" · ");
   return html`<article class="paper">
     <header>
+      ${logo ? html`<div class="paperlogo">${drawn(logo, logo.width)}</div>` : nothing}
       ${shop.name ? html`<p class="papershop"><b>${shop.name}</b>${own ? ` · ${own}` : ""}</p>` : nothing}
       <h1>${title}</h1>
       <p>${[body.title, customer].filter(Boolean).join(" · ")}</p>

@@ -9,6 +9,7 @@ const KIND = "photo";
 export const MOST_PHOTOS = 12;
 /** Pixels of a kept photo's longer side. */
 const SIDE = 1600;
+const LOGO_SIDE = 800;
 const LARGEST = 20_000_000;
 /** Tried in turn until the photo fits a document. */
 const QUALITIES = [0.8, 0.6, 0.4, 0.2];
@@ -38,6 +39,23 @@ async function addPhoto(job: Job, item: string, file: File): Promise<string> {
   const edit = (one: Item): Item => ({ ...one, photos: [...(one.photos ?? []), { id }] });
   job.change((body) => withItem(body, item, edit), "Photo added");
   return "";
+}
+
+/** Keeps the shop's logo, on white as paper is; returns its id, or says why not and returns nothing. */
+export async function keepLogo(file: File): Promise<string> {
+  try {
+    const canvas = drawn(await createImageBitmap(file), LOGO_SIDE);
+    const context = canvas.getContext("2d");
+    if (context) {
+      context.globalCompositeOperation = "destination-over";
+      context.fillStyle = "#fff";
+      context.fillRect(0, 0, canvas.width, canvas.height);
+    }
+    return await keepPhoto({ job: "", item: "", data: canvas.toDataURL("image/jpeg", 0.9).split(",")[1] ?? "" });
+  } catch {
+    toast(unreadable(file));
+    return "";
+  }
 }
 
 /** Keeps a picture as a text in base 64; returns its id, empty where it can't be kept. */

@@ -10,6 +10,8 @@ export interface ShopOwn {
   address?: string;
   phone?: string;
   license?: string;
+  /** Of a kept picture. */
+  logo?: string;
   rates?: Rates;
   minutes?: Minutes[];
 }
@@ -47,6 +49,7 @@ function read(body: JsonObject): ShopOwn {
   const minutes = heldUnder(body, "minutes");
   return {
     name: text("name"), address: text("address"), phone: text("phone"), license: text("license"),
+    logo: text("logo"),
     rates: isObject(rates) ? (rates as Rates) : {},
     minutes: Array.isArray(minutes) ? (minutes.filter(isMinutes) as unknown as Minutes[]) : [],
   };

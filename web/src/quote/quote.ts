@@ -44,16 +44,18 @@ export class QuoteScreen extends LitElement {
   }
 
   private beginning(): TemplateResult {
-    const begin = (): void => {
-      beginQuote(this.job, this.shop.rates ?? {}, this.shop.minutes ?? []);
-      if (this.shop.rates?.rate === undefined) this.sheet = { kind: "rates", id: "" };
+    const begin = async (): Promise<void> => {
+      this.shop = await shopOwn();
+      const { rates = {}, minutes = [] } = this.shop;
+      beginQuote(this.job, rates, minutes);
+      if (rates.rate === undefined) this.sheet = { kind: "rates", id: "" };
     };
     return html`<div class="job quote">
       <p class="found">
         What to ask for this job: its stock from the buy list, your hours, your overhead, what you keep. Your rates are
         said once and stay for the next job.
       </p>
-      <button type="button" class="primary" @click=${begin}>Begin the quote</button>
+      <button type="button" class="primary" @click=${() => void begin()}>Begin the quote</button>
     </div>`;
   }
 

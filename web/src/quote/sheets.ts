@@ -4,11 +4,13 @@ import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
 import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
 import { addRow, changeQuote, changeRates, changeRow, deleteRow, setHours } from "../job/quote-edits";
+import { keepLogo } from "../job/photos";
 import type { ShopOwn } from "../job/shop-rates";
 import { isSame, type Json } from "../store/json";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
+import "../screens/photos";
 import { textField } from "../parts/text-field";
 import { toast } from "../parts/toast";
 
@@ -230,10 +232,23 @@ function paperSheet({ job }: Opened): Made {
 function shopSheet({ shop, keep }: Opened): Made {
   const line = (label: string, name: "name" | "address" | "phone" | "license"): TemplateResult =>
     textField({ label, value: shop[name] ?? "", put: (value) => keep({ [name]: value }) });
+  const choose = async (event: Event): Promise<void> => {
+    const [file] = (event.target as HTMLInputElement).files ?? [];
+    const logo = file ? await keepLogo(file) : "";
+    if (logo) keep({ logo });
+  };
   return [
     "Your shop",
     html`<p class="quiet">Stands on every quote; it stays on this phone.</p>
       ${line("Name of the shop", "name")} ${line("Address", "address")} ${line("Phone", "phone")} ${line("License number", "license")}
+      <label class="filebutton"
+        ><input type="file" accept="image/*" @change=${(event: Event) => void choose(event)} /><span
+          >${shop.logo ? "Another logo" : "A logo"}</span
+        ></label
+      >
+      ${shop.logo
+        ? html`<lp-photo .photo=${shop.logo} .name=${"logo"} .drop=${() => keep({ logo: "" })}></lp-photo>`
+        : nothing}
       ${done()}`,
   ];
 }

@@ -39,6 +39,8 @@ def quote_of(
     asks = [words for name, words in _ASKED if rates.get(name) is None]
     asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line)]
     build = None if _lacks(rates) else _build(rates, lines)
+    if build is None and not _lacks(rates):
+        asks.append("This profit leaves nothing of the price for the cost: less than 100 %.")
     reply = {
         "asks": asks,
         "warnings": [f"{title} has no price yet." for title in unpriced],
