@@ -63,7 +63,7 @@ def priced(app: App) -> None:
         fill(app, **{"Hours,_all_of_it": str(HAND["hours"][item])})
     press(app, "Delivery, measuring, other")
     fill(app, What_it_is_for="Delivery", Cost_beside="40")
-    expect(part(app, "Price").get_by_role("status")).to_have_text("$3460.00")
+    expect(part(app, "Price").get_by_role("status")).to_have_text("$3,460.00")
     expect(part(app, "Price")).to_contain_text("You keep $697.32, 20.2 % of the price.")
 
 
@@ -79,18 +79,18 @@ def staged(app: App) -> None:
         stage.get_by_label("Of the total").fill("50")
     dialog.get_by_role("button", name="Done", exact=True).tap()
     expect(part(app, "How it is paid")).to_contain_text("Deposit, 50 %")
-    expect(part(app, "How it is paid")).to_contain_text("$1903.00")
+    expect(part(app, "How it is paid")).to_contain_text("$1,903.00")
 
 
 def changed(app: App) -> None:
-    press(app, "The customer agreed to $3460.00")
+    press(app, "The customer agreed to $3,460.00")
     part(app, "Agreed").get_by_label("Signed by").fill("Ada Fern")
     press(app, "A change")
     app.page.get_by_role("dialog").get_by_label("agreed", exact=True).check(force=True)
     fill(app, What_changes="Wider casing", By_how_much="30.50")
     press(app, "A payment came in")
     fill(app, Amount="1903")
-    expect(part(app, "How it is paid")).to_contain_text("$1933.50")
+    expect(part(app, "How it is paid")).to_contain_text("$1,933.50")
 
 
 def signed(app: App) -> None:
@@ -122,7 +122,7 @@ def on_paper(app: App) -> None:
         assert len(texts) == 4, "each on one page"
         assert [len(page.images) for page in pdf.pages] == [1, 1, 1, 1], "the logo on each"
         whole = "\n".join(texts)
-        for words in ("Fern & Sons", "$3460.00", "$3806.00", "Painting", "Wider casing", "$1933.50",
+        for words in ("Fern & Sons", "$3,460.00", "$3,806.00", "Painting", "Wider casing", "$1,933.50",
                       "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
             assert words in whole, words
 
@@ -157,7 +157,7 @@ def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserConte
     assert violations(app) == []
     # What was said is kept: it stands there when the app is opened anew.
     app.page.reload()
-    expect(part(app, "How it is paid")).to_contain_text("$1933.50")
+    expect(part(app, "How it is paid")).to_contain_text("$1,933.50")
     expect(part(app, "Agreed").get_by_label("Signed by")).to_have_value("Ada Fern")
     on_paper(app)
     # A touch brings the page back.

@@ -147,7 +147,7 @@ def test_angles_and_numbers() -> None:
     assert show_angle(22.55) == "22.6°"
     assert show_angle(-0.04) == "0.0°"
     assert (show_number(12.5), show_number(3), show_number(0.125, 3)) == ("12.5", "3", "0.125")
-    assert (show_money(1234.125), show_money(-2)) == ("$1234.13", "-$2.00")
+    assert (show_money(1234.125), show_money(-2)) == ("$1,234.13", "-$2.00")
     assert read_count(" 12 ") == 12
     for wrong in ("3.5", "-1", "", "two"):
         with pytest.raises(Unreadable):

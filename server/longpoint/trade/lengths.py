@@ -240,9 +240,11 @@ def show_money(dollars: float) -> str:
     """Return an amount in dollars and cents.
 
     >>> show_money(1234.5)
-    '$1234.50'
+    '$1,234.50'
     """
     text = _decimal(_rounded(abs(dollars) * 100), 100)
+    for at in range(len(text) - 6, 0, -3):
+        text = text[:at] + "," + text[at:]
     return ("-$" if dollars < 0 else "$") + text
 
 

@@ -55,9 +55,9 @@ class TestPrice:
         """Trade facts, checks 60 to 63: 736 and 22 h at 45; 1726; 2174.76; 2558.54."""
         got = alone(lines=[{"id": "x", "title": "Door", "material": 736, "hours": 22}])
         assert texts(got["build"]) == {
-            "material": "$736.00", "labor": "$990.00", "direct": "$1726.00",
-            "overhead": "$345.20", "contingency": "$103.56", "cost": "$2174.76",
-            "profit": "$383.78", "price": "$2558.54",
+            "material": "$736.00", "labor": "$990.00", "direct": "$1,726.00",
+            "overhead": "$345.20", "contingency": "$103.56", "cost": "$2,174.76",
+            "profit": "$383.78", "price": "$2,558.54",
         }  # fmt: skip
         assert got["kept"] == "You keep $383.78, 15 % of the price."
 
@@ -218,7 +218,7 @@ class TestDue:
         got = alone(lines=[{"id": "x", "material": 736, "hours": 22}], agreed={"price": 2500})
         assert (got["price"], got["drift"]) == (
             2500,
-            "By today's numbers it would be $2558.54, $58.54 more.",
+            "By today's numbers it would be $2,558.54, $58.54 more.",
         )
         assert got["kept"] == "You keep $325.24, 13 % of the price."
 

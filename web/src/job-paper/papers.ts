@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
 import { typesetSilently } from "../text/typeset";
+import { dollars } from "../text/words";
 
 export type Paper = "job" | "buy" | "cut" | "mark" | "finish";
 
@@ -57,7 +58,7 @@ function buySheet({ reply: { yard } }: Printed): Made {
     line.state === "bought" ? ticked : line.amount > 0 ? box : "", set(line.title),
     line.amount > 0 ? set(line.amount_text) : "none",
     set([line.words, ...line.on_hand.map((hand) => `on hand ${hand}`)].filter(Boolean).join("; ")),
-    line.cost_text, line.paid === null ? "" : `$${line.paid.toFixed(2)}`,
+    line.cost_text, line.paid === null ? "" : dollars(line.paid),
   ]);
   const sum: Cells = ["", "Together", "", "", yard.cost_text, yard.paid_text];
   const plans = yard.lines.flatMap((line) => line.layout.map((plan) => ({ title: line.title, plan })));

@@ -7,6 +7,7 @@ import type { ShopOwn } from "../job/shop-rates";
 import { dateWords } from "../text/date";
 import { typesetSilently } from "../text/typeset";
 import { box, table, ticked, type Cells, type Made } from "./papers";
+import { dollars } from "../text/words";
 
 export type QuotePaper = "quote" | "changes" | "due" | "signoff";
 
@@ -108,7 +109,7 @@ function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     : [["The whole of it", due.total_text] as Cells];
   const agreed = due.extras.filter(({ state }) => state === "agreed").map((each): Cells => [set(`Change: ${each.title}`), each.price_text]);
   const payments = (body.quote?.payments ?? []).map(({ words, at, amount }): Cells => [
-    set([`Paid ${dateWords(at)}`.trim(), words].filter(Boolean).join(", ")), `-$${(amount ?? 0).toFixed(2)}`,
+    set([`Paid ${dateWords(at)}`.trim(), words].filter(Boolean).join(", ")), dollars(-(amount ?? 0)),
   ]);
   const rows: Cells[] = [
     ...staged, ...agreed, [html`<b>All in all</b>`, html`<b>${due.whole_text}</b>`], ...payments,

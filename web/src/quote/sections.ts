@@ -8,6 +8,7 @@ import { textField } from "../parts/text-field";
 import { dateWords } from "../text/date";
 import { typeset } from "../text/typeset";
 import type { QuoteSheet } from "./sheets";
+import { dollars } from "../text/words";
 
 type Said = NonNullable<JobReply["quote"]>;
 type Open = (kind: QuoteSheet["kind"], id?: string) => void;
@@ -81,7 +82,7 @@ export function paid(job: Job, { due }: Said, open: Open): TemplateResult | type
     ${due.stages_fault ? html`<p class="asking">${due.stages_fault}</p>` : nothing}
     <ul>
       ${payments.map(({ id, words, at, amount }) =>
-        lineButton({ title: words || "Payment", under: dateWords(at), amount: amount ? `$${amount.toFixed(2)}` : "" }, () => open("payment", id)),
+        lineButton({ title: words || "Payment", under: dateWords(at), amount: amount ? dollars(amount) : "" }, () => open("payment", id)),
       )}
     </ul>
     <button type="button" class="plain another" @click=${() => open("paid")}>${icon("handle")} Tax and stages</button>

@@ -22,3 +22,8 @@ export function capital(word: string): string {
 export function withArticle(noun: string): string {
   return `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${noun}`;
 }
+
+/** Returns an amount in dollars and cents, as the core says it. */
+export function dollars(amount: number): string {
+  return amount.toLocaleString("en-US", { style: "currency", currency: "USD" });
+}
