@@ -122,8 +122,8 @@ def on_paper(app: App) -> None:
         assert len(texts) == 4, "each on one page"
         assert [len(page.images) for page in pdf.pages] == [1, 1, 1, 1], "the logo on each"
         whole = "\n".join(texts)
-        for words in ("Fern & Sons", "$3,460.00", "$3,806.00", "Painting", "Wider casing", "$1,933.50",
-                      "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
+        for words in ("Fern & Sons", "$3,460.00", "$3,806.00", "Painting", "Wider casing",
+                      "$1,933.50", "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
             assert words in whole, words
 
 
