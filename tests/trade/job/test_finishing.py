@@ -10,7 +10,7 @@ import pytest
 
 from longpoint.trade.finish.dates import date_text, day_number, is_date, is_moment, weekday
 
-from .asking import blank, worked
+from .asking import ask, blank, entries_of, worked
 
 COATS = [
     {"name": "Primer", "minutes": "60", "recoat_from": "4", "recoat_until": "24", "sanding": "30",
@@ -125,6 +125,42 @@ def test_what_is_no_moment_ticks_without_a_clock() -> None:
     for moment in ("", "yesterday", "2026-02-30T09:00", "2026-11-30T14:00:00Z"):
         plan = steps(job({PRIMER: moment}))
         assert (plan[PRIMER]["state"], plan[ENAMEL]["begins"]) == ("done", "2026-11-30T13:00")
+
+
+def test_the_number_of_coats_is_said_once() -> None:
+    """Said where the paint is bought. Primer 8 to 9, topcoat from 1 pm; then each 16 h after the
+    last ended, that is at 8 am: three of them end on Wednesday, two on Tuesday."""
+    begun = ask(do="begin item", job=blank(), pattern="finish", id="f")["document"]
+    area, primer, topcoat, plan = begun["items"][0]["entries"]
+    area["ties"] = {}
+    area["inputs"] = {"things": [{"kind": "slab", "width": "36", "length": "80"}]}
+    for paint in (primer, topcoat):
+        paint["inputs"] |= {"film_by": "wet", "wet_coat": "5", "method": "brush", "can": "quart"}
+    rows = [
+        row | {"minutes": "60", "recoat_from": hours}
+        for row, hours in zip(plan["inputs"]["coats"], ("4", "16"), strict=True)
+    ]
+    plan["inputs"] |= PLAN | {"coats": rows}
+    begun["finish"] = {"starts": [{"id": plan["id"], "begins": "2026-11-30"}]}
+
+    def planned(number: str) -> Any:
+        topcoat["inputs"]["coats"] = number
+        reply = worked(begun)
+        (made,) = reply["finish"]
+        carried = entries_of(reply)[plan["id"]]["carried"]
+        taken = {each["input"]: (each["value"], each["from"]) for each in carried}
+        return taken["topcoat_coats"], [(each["words"], each["begins"]) for each in made["steps"]]
+
+    taken, three = planned("3")
+    assert taken == (3, "Topcoat")
+    assert three == [
+        ("Primer", "2026-11-30T08:00"), ("Topcoat 1", "2026-11-30T13:00"),
+        ("Topcoat 2", "2026-12-01T08:00"), ("Topcoat 3", "2026-12-02T08:00"),
+        ("Hang it", "2026-12-03T09:00"),
+    ]  # fmt: skip
+    taken, two = planned("2")
+    assert (taken, two[:-1]) == ((2, "Topcoat"), three[:3])
+    assert two[-1] == ("Hang it", "2026-12-02T09:00")
 
 
 def test_a_plan_without_coats_is_none() -> None:

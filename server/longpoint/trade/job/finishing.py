@@ -4,9 +4,10 @@ A tick's `at` is the local moment at which a coat or a sanding was done. Until a
 something is ticked, a plan knows only its days of the week.
 """
 
+from ..finish.coating import PAINTS, coats_of, number_name
 from ..finish.dates import day_number, is_date, is_moment, minutes_from, moment_text, said, weekday
 from ..finish.following import EARLY, Followed, follow
-from ..finish.schedule import LABEL_HOURS, Coat, Step, minutes_in, step_words
+from ..finish.schedule import Step, minutes_in, step_words
 from ..finish.week import DAYS, Week, minutes_of
 from .desk import Desk
 from .ticks import Ticks
@@ -55,7 +56,8 @@ class _Plan:
             for tick in ticks.under(self.own)
             if is_moment(tick.get("at") or "") and not tick["at"].endswith("Z")
         }
-        self.coats = [_coat(row, at) for at, row in enumerate(_told(made, "coats"))]
+        numbers = {paint: int(_told(made, number_name(paint)) or 1) for paint in PAINTS}
+        self.coats = coats_of(_told(made, "coats"), numbers)
         self.faces = int(_told(made, "faces"))
         self.first = _first_day(begins, list(self.moments.values()))
         self.week = self._week()
@@ -138,11 +140,6 @@ class _Plan:
 
     def _when(self, at: int) -> str:
         return self.week.said(at) if self.first is None else said(self.first, at)
-
-
-def _coat(row: "dict[str, Any]", at: int) -> Coat:
-    coat = Coat(row["name"] or f"Coat {at + 1}", int(row["minutes"]), int(row["sanding"] + 0.5))
-    return coat.by_label({name: row[name] for name in LABEL_HOURS})
 
 
 def _first_day(begins: str, moments: "list[str]") -> "int | None":

@@ -1,6 +1,7 @@
 """Finishing what the job makes: its surfaces, a primer and a topcoat, and when each coat goes on.
 
-One coat of primer and two of topcoat: common practice, no source; typed over like all presets.
+One coat of primer and two of topcoat: common practice, no source; typed over like all presets. The
+plan takes both numbers from what is bought, and asks one label's times for each paint.
 """
 
 from ..taking import WHOLE
@@ -20,11 +21,21 @@ FINISH = Pattern(
         Question("area", "finish-area", ("things",), ties={"things": (WHOLE, "pieces", "")}),
         Question("primer", "finish-amount", FILM, title="Primer", presets={"coats": "1"}),
         Question("topcoat", "finish-amount", FILM, title="Topcoat", presets={"coats": "2"}),
-        Question("plan", "finish-plan", TIMES),
+        Question(
+            "plan",
+            "finish-plan",
+            TIMES,
+            presets={"coats": [{"paint": "primer"}, {"paint": "topcoat"}]},
+            ties={
+                "primer_coats": ("primer", "input", "coats"),
+                "topcoat_coats": ("topcoat", "input", "coats"),
+            },
+        ),
     ],
     things=(
         ("Primer", ("primer", "figure", "cans")),
         ("Topcoat", ("topcoat", "figure", "cans")),
     ),
     drawing="finish-amount",
+    version=2,
 )

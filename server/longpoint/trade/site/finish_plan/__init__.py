@@ -1,7 +1,7 @@
 """When can each coat go on, and when can the work be hung? And is the air fit to coat in?"""
 
+from ...finish.coating import ONE, PAINTS, coats_of, number_name, stands_for
 from ...finish.schedule import (
-    LABEL_HOURS,
     Coat,
     Step,
     minutes_in,
@@ -14,7 +14,7 @@ from ...finish.week import DAY, DAYS, Week, minutes_of
 from ...lengths import Scale
 from ...tool import Answer, Given, Gives, Refusal, Tool
 from .air import FIVE_F, THREE_C, dew_point
-from .asked import INPUTS
+from .asked import INPUTS, MOST_COATS
 from .views import days
 from .words import (
     CAUTIONS,
@@ -37,14 +37,14 @@ def work(given: Given, scale: Scale) -> Answer:
     held = air_words(answer, given, dew)
     answer.verdict(*(held or planned or air_verdict(answer, dew)))
     if planned:
-        _film(answer, given)
+        _film(answer, given, len(_coats(given)))
         answer.note("Every time begins at the end of a coat on its face, as you gave it.")
     return answer
 
 
 def _plan(answer: Answer, given: Given) -> "tuple[str, ...]":
     """Add the plan, and return ways of its verdict."""
-    coats = [_coat(row, at) for at, row in enumerate(given.rows("coats"))]
+    coats = _coats(given)
     week, faces = _week(given, coats), int(given.text("faces"))
     steps = schedule(coats, faces, week, _start(given, week))
     last = max([step.end for step in steps])
@@ -84,13 +84,27 @@ def _missed_words(
         answer.note("No start within the next week keeps every window: work longer or other days.")
 
 
-def _coat(row: Given, at: int) -> Coat:
-    name = row.text("name") or f"Coat {at + 1}"
-    hours = {label: row.maybe(label) for label in LABEL_HOURS}
-    coat = Coat(name, row.count("minutes"), int(row.number("sanding") + 0.5)).by_label(hours)
-    if coat.until is not None and coat.until < coat.recoat:
-        raise Refusal(f"coats.{at}.recoat_until", "The window ends before it begins.")
-    return coat
+def _coats(given: Given) -> "list[Coat]":
+    """Return the coats in order.
+
+    Raises
+    ------
+    Refusal
+        A window ends before it begins, a paint has two rows, or there are too many coats.
+    """
+    rows, paints = [row.values for row in given.rows("coats")], []
+    for at, row in enumerate(rows):
+        until, paint = row["recoat_until"], stands_for(row)
+        if until is not None and until < row["recoat_from"]:
+            raise Refusal(f"coats.{at}.recoat_until", "The window ends before it begins.")
+        if paint != ONE and paint in paints:
+            raise Refusal(f"coats.{at}.paint", f"A row above stands for all {paint} already.")
+        paints.append(paint)
+    numbers = {each: given.maybe_count(number_name(each)) or 1 for each in PAINTS}
+    coats = coats_of(rows, numbers)
+    if len(coats) > MOST_COATS:
+        raise Refusal("coats", f"{len(coats)} coats are too many: plan {MOST_COATS} at most.")
+    return coats
 
 
 def _week(given: Given, coats: "list[Coat]") -> Week:
@@ -109,12 +123,12 @@ def _start(given: Given, week: Week) -> int:
     return minutes_of(said) or 0 if said else week.begin
 
 
-def _film(answer: Answer, given: Given) -> None:
+def _film(answer: Answer, given: Given, coats: int) -> None:
     """Add what the films take of a door's gaps: of the leaf's two edges, and of the jambs."""
     film = given.maybe("dry_film")
     if film is None:
         return
-    one = film * len(given.rows("coats")) / 1000
+    one = film * coats / 1000
     each_side = one * (2 if given.text("coated") == "both" else 1)
     answer.length("film_of_gaps", 2 * each_side, fine=True)
     gap = given.maybe("side_gap")

@@ -1,5 +1,6 @@
 """What the plan asks for: the air, the label's times, and the hours there is work."""
 
+from ...finish.coating import ONE, PAINTS, number_name, stands_for
 from ...finish.week import DAYS
 from ...tool import Choice, Count, Length, Number, Rows, Text
 from .air import COLDEST, HOTTEST
@@ -10,6 +11,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 MOST_HOURS = 2000
+MOST_COATS = 20
 
 
 def _has_coats(earlier: "dict[str, Any]") -> bool:
@@ -31,6 +33,17 @@ class _PlanNumber(Number):
 
     def applies(self, earlier: "dict[str, Any]") -> bool:
         return _has_coats(earlier)
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _PaintCount(Count):
+    """Asked once a row stands for all coats of a paint."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        paints = [stands_for(row) for row in earlier.get("coats") or []]
+        return self.name in [number_name(paint) for paint in paints]
 
     def is_always_asked(self) -> bool:
         return False
@@ -65,6 +78,9 @@ def _hours(name: str, label: str, help: str, *, optional: bool = False) -> Numbe
 
 _COAT = [
     Text("name", "Coat", optional=True, default_text="coat"),
+    Choice("paint", "Stands for",
+           [(ONE, "one coat")] + [(paint, f"all coats of {paint}") for paint in PAINTS],
+           default=ONE, help="All coats of one paint go by one label."),
     Count("minutes", "To put on, each face (min)", least=1, most=1440),
     _hours("recoat_from", "Recoat from", "After it is on, by the label."),
     _hours("recoat_until", "Recoat until", "Where the label ends its window.", optional=True),
@@ -90,6 +106,9 @@ _AIR = [
 
 INPUTS = _AIR + [
     Rows("coats", "Coats", _COAT, row="coat", least=0, most=8),
+] + [
+    _PaintCount(number_name(paint), f"Coats of {paint}", most=MOST_COATS) for paint in PAINTS
+] + [
     _PlanChoice("faces", "Faces",
                 [("1", "all at once, hung or on points"), ("2", "one, turned, then the other")]),
     _PlanChoice("start_day", "Begin on", list(DAYS)),
