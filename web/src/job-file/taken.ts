@@ -3,7 +3,7 @@ import type { FieldError } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { isSame, type JsonObject } from "../store/json";
 import { faultOf, isName, MOST, parsed } from "../store/check";
-import { listDocuments, StoreFault } from "../store/store";
+import { listAll, StoreFault } from "../store/store";
 import { entriesOf, newId, type JobBody } from "../job/document";
 import { split } from "./pictures";
 
@@ -46,9 +46,10 @@ export async function taken(text: string, core: Core): Promise<Taken> {
 
 async function here(body: JsonObject): Promise<Taken["here"]> {
   const isIt = ({ id }: { id: string }): boolean => id === body["id"];
-  const kept = (await listDocuments("job")).find(isIt);
+  const [here, deleted] = await listAll("job");
+  const kept = here.find(isIt);
   if (kept) return isSame(kept.body, body) ? "same" : "other";
-  return (await listDocuments("job", true)).some(isIt) ? "deleted" : "";
+  return deleted.some(isIt) ? "deleted" : "";
 }
 
 /** Returns the job under an id of its own, to stand beside the one that has its id. */

@@ -13,7 +13,7 @@ import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
-import { listDocuments, storageFault } from "../store/store";
+import { listAll, storageFault } from "../store/store";
 import { typeset } from "../text/typeset";
 
 @customElement("lp-jobs")
@@ -48,7 +48,7 @@ export class JobsScreen extends LitElement {
 
   private async read(): Promise<void> {
     try {
-      const [records, deleted] = [await listDocuments("job"), await listDocuments("job", true)];
+      const [records, deleted] = await listAll("job");
       const at = ({ listed }: (typeof records)[number]): number => listed?.[1] ?? 0;
       this.jobs = jobsIn(records.sort((one, other) => at(other) - at(one)));
       this.gone = jobsIn(deleted);

@@ -9,14 +9,20 @@ import { isWhole, Opened } from "./opened";
 /** Milliseconds for which a deleted document can be had back. */
 export const KEPT_DELETED = 30 * 24 * 3600 * 1000;
 
-/** Returns the documents of a kind as they are kept, by id; `isDeleted` asks for those deleted. */
-export function listDocuments(kind: string, isDeleted = false): Promise<DocumentRecord[]> {
+/** Returns the documents of a kind as they are kept, by id. */
+export async function listDocuments(kind: string): Promise<DocumentRecord[]> {
+  const [kept] = await listAll(kind);
+  return kept;
+}
+
+/** Returns the documents of a kind, and beside them those deleted, read together. */
+export function listAll(kind: string): Promise<[kept: DocumentRecord[], deleted: DocumentRecord[]]> {
   return inTurn(async () => {
     const all = IDBKeyRange.bound([kind], [kind, []]);
     const records = await reading(["documents"], (tx) => tx.objectStore("documents").getAll(all));
-    return (records as DocumentRecord[]).filter(
-      (record) => isWhole(record) && (record.deleted !== undefined) === isDeleted,
-    );
+    const whole = (records as DocumentRecord[]).filter(isWhole);
+    const isDeleted = ({ deleted }: DocumentRecord): boolean => deleted !== undefined;
+    return [whole.filter((record) => !isDeleted(record)), whole.filter(isDeleted)];
   });
 }
 
