@@ -85,6 +85,11 @@ export class Session {
     return { ...said, fields: [...said.fields].sort((one, other) => place(one) - place(other)) };
   }
 
+  /** Whether the core has spoken of this form, or can't. */
+  get isHeard(): boolean {
+    return this.saidOf !== null || this.standing.state === "faulted";
+  }
+
   get isEmpty(): boolean {
     return !this.isTyped && this.carried.length === 0;
   }

@@ -39,6 +39,7 @@ export class ToolScreen extends LitElement {
   /** The worked example's drawing, asked for once the form is seen empty. */
   @state() private example: Drawing | null = null;
   private isExampleAsked = false;
+  @state() private isExampleComing = true;
   form!: FormController;
   private readonly watch = new IntersectionObserver(
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
@@ -88,6 +89,7 @@ export class ToolScreen extends LitElement {
     const { slug, example } = this.tool.declaration;
     const reply = await this.core.answer(slug, example, this.scale).catch(() => null);
     if (reply?.ok) this.example = reply.answer.drawing;
+    this.isExampleComing = false;
   }
 
   private choose(key: string): void {
@@ -108,7 +110,8 @@ export class ToolScreen extends LitElement {
     const answer = session.standing.state === "answered" ? session.standing.answer : null;
     const choose = (key: string): void => this.choose(key);
     const goTo = (path: string): void => this.form.field.take(path);
-    return html`<div class="tool">
+    // What a first reply would move is not seen before it.
+    return html`<div class="tool ${session.isEmpty || session.isHeard ? "" : "coming"}">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
           ${this.inputs()}
         </form>
@@ -116,7 +119,7 @@ export class ToolScreen extends LitElement {
           ${answerCard({ session, chosen: this.chosen, choose, use: this.use, earlier: this.openEarlier, goTo })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
-        <div class="rest">
+        <div class="rest ${session.isEmpty && this.isExampleComing ? "coming" : ""}">
           ${this.below(answer)}
           ${guard([answer, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer))}
         </div>
