@@ -5,19 +5,34 @@ import { saying } from "./frame";
 
 /** Milliseconds that plain words stay. */
 const STAYS = 6000;
+/** Milliseconds that plain words have before other plain words take their place. */
+const READ = 2000;
 
 export class Said implements ReactiveController {
   private said: Toast | null = null;
   private raised: Toast | null = null;
   private timer = 0;
+  private since = 0;
+  private next = 0;
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
     host.addController(this);
-    onToast((said) => this.say(said));
+    onToast((said) => this.hear(said));
+  }
+
+  /** Two that come at once are read one after the other; of more the newest is. */
+  private hear(said: Toast): void {
+    const isPlain = this.said && !this.said.action && !said.action;
+    if (isPlain && this.said?.words === said.words) return;
+    clearTimeout(this.next);
+    const wait = isPlain ? this.since + READ - Date.now() : 0;
+    if (wait > 0) this.next = window.setTimeout(() => this.say(said), wait);
+    else this.say(said);
   }
 
   private say(said: Toast | null): void {
     clearTimeout(this.timer);
+    this.since = Date.now();
     this.said = said;
     if (said && !said.action) this.timer = window.setTimeout(() => this.say(null), STAYS);
     this.host.requestUpdate();
