@@ -1,5 +1,6 @@
-"""The route that works a job out, and the schema of its document. Nothing is kept."""
+"""Routes that work a job out, and the schema of its document. Nothing is kept."""
 
+from datetime import UTC, datetime
 from typing import Any
 
 import marshmallow as ma
@@ -12,6 +13,7 @@ from longpoint.trade.job.sheets import job_replies
 from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import FieldError, Refusal
 
+from .calendar import MEDIA_TYPE, NO_DAY, calendar_of
 from .errors import JsonParser
 from .forms import ScaleQuery
 from .replies.job import Job, Patterns
@@ -59,13 +61,38 @@ def make_job_blueprint() -> JobBlueprint:
     @blueprint.response(200, Job)
     @blueprint.alt_response(503, **BUSY)
     def post_job(scale: Scale, document: dict[str, Any]) -> Response:
-        try:
-            whole = last_of(job_replies(document, scale), FREE)
-        except Refusal as refusal:
-            abort(422, errors={"json": by_place(refusal.errors)})
-        return jsonify(whole)
+        return jsonify(worked_out(document, scale))
+
+    @blueprint.route("/jobs/calendar", methods=["POST"], endpoint="calendar")
+    @blueprint.doc(
+        summary="The finish plans of a job as a calendar file, iCalendar by RFC 5545.",
+        description=(
+            "An event for each coat, each sanding and the hanging of every finish plan that has "
+            "its days, by the job's `finish.starts` or its ticks. Times are local. Nothing is kept."
+        ),
+        operationId="job-calendar",
+    )
+    @blueprint.arguments(ScaleQuery, location="query")
+    @blueprint.arguments(JobDocument)
+    @blueprint.response(200, {"type": "string"}, content_type=MEDIA_TYPE)
+    @blueprint.alt_response(503, **BUSY)
+    def post_calendar(scale: Scale, document: dict[str, Any]) -> Response:
+        plans = worked_out(document, scale)["finish"]
+        file = calendar_of(str(document["title"]), plans, datetime.now(UTC))
+        if file is None:
+            abort(422, errors={"json": {"finish": [NO_DAY]}})
+        return Response(file, content_type=MEDIA_TYPE + "; charset=utf-8")
 
     return blueprint
+
+
+def worked_out(document: dict[str, Any], scale: Scale) -> dict[str, Any]:
+    """Return a job's reply; abort with its faults by their place where it is none."""
+    try:
+        whole = last_of(job_replies(document, scale), FREE)
+    except Refusal as refusal:
+        abort(422, errors={"json": by_place(refusal.errors)})
+    return whole
 
 
 def by_place(errors: list[FieldError]) -> dict[str, list[str]]:
