@@ -138,3 +138,10 @@ export function textOf(value: Raw): string {
   if (value === null || typeof value === "boolean" || Array.isArray(value)) return "";
   return typeof value === "object" ? value.text : String(value);
 }
+
+/** Returns what is said of a form with what is asked first in front. */
+export function inOrder<Said extends FormSaid>(said: Said, asks: readonly string[]): Said {
+  if (asks.length === 0) return said;
+  const place = ({ name }: Field): number => (asks.includes(name) ? asks.indexOf(name) : asks.length);
+  return { ...said, fields: [...said.fields].sort((one, other) => place(one) - place(other)) };
+}

@@ -11,7 +11,7 @@ import type {
 import type { AskedForm, Core } from "../engine/core";
 import { ownInputs } from "../store/lists";
 import type { KeptForm } from "../store/store";
-import { fieldAt, isAlike, rowsAt, textOf, valueAt, withValue } from "./paths";
+import { fieldAt, inOrder, isAlike, rowsAt, textOf, valueAt, withValue } from "./paths";
 import { shareStructure } from "./structural-sharing";
 
 export type Standing =
@@ -70,19 +70,11 @@ export class Session {
     private readonly asks: readonly string[] = [],
   ) {
     this.declaration = tool.declaration;
-    this.said = this.inOrder(tool.form);
+    this.said = inOrder(tool.form, asks);
     this.inputs = kept.inputs;
     this.typedIn = kept.typedIn;
     this.version = kept.version;
     this.aside = kept.aside;
-  }
-
-  /** Returns what is said of the form with what is asked first in front. */
-  private inOrder<Said extends FormSaid>(said: Said): Said {
-    const { asks } = this;
-    if (asks.length === 0) return said;
-    const place = ({ name }: Field): number => (asks.includes(name) ? asks.indexOf(name) : asks.length);
-    return { ...said, fields: [...said.fields].sort((one, other) => place(one) - place(other)) };
   }
 
   /** Whether the core has spoken of this form, or can't. */
@@ -263,7 +255,7 @@ export class Session {
    * They are kept with the next change: opening an address must not write over what is kept.
    */
   private hear(reply: FormSaid): void {
-    this.said = shareStructure(this.said, this.inOrder(reply));
+    this.said = shareStructure(this.said, inOrder(reply, this.asks));
     this.pad = this.field(this.active)?.pad ?? null;
     this.version = reply.version;
     if (reply.inputs) this.inputs = reply.inputs;

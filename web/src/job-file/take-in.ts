@@ -4,7 +4,7 @@ import { customElement, property, state } from "lit/decorators.js";
 import { layerClosed, layerOpened } from "../address/layers";
 import type { Core } from "../engine/core";
 import type { JobBody } from "../job/document";
-import { keepJob } from "../job/job";
+import { keepJob } from "../job/kept-jobs";
 import { sheet } from "../parts/sheet";
 import { flushed, listTitles } from "../store/store";
 import { count } from "../job-sheets/sheet-view";

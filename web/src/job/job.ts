@@ -8,54 +8,17 @@ import type { Declaration, FieldError, JobEntryReply, JobReply, Laid, Laying, Pa
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
-import { deleteDocument, listTitles, openDocument, undeleteDocument, type DocumentHandle } from "../store/store";
-import { asksOf, blankJob, entryOf, isJob, newId, SCHEMA, type JobBody } from "./document";
+import { openDocument, type DocumentHandle } from "../store/store";
+import { asksOf, blankJob, entryOf, isJob, SCHEMA, type JobBody } from "./document";
 import { EntryForm } from "./entry-form";
-import { markPhotos } from "./photos";
+import { KIND } from "./kept-jobs";
 import { followShop, KEPT_FOR_SHOP, shopOffcuts } from "./shop";
 
-const KIND = "job";
 /** Milliseconds of quiet after a change before it is worked out. */
 const QUIET = 80;
 const TRIES = 2;
 
 type Listener = () => void;
-
-/** Returns the jobs kept here, those worked on last first; no job is read. */
-export const listJobs = (): ReturnType<typeof listTitles> => listTitles(KIND);
-
-/** Keeps a new job and returns its id. */
-export async function newJob(title: string, scale: Scale): Promise<string> {
-  return keepJob(blankJob(newId(), title, scale.units, scale.step), "New job");
-}
-
-/** Keeps a whole job under its own id and returns it. */
-export async function keepJob(body: JobBody, words: string): Promise<string> {
-  const document = await openDocument(KIND, body.id, { schema: SCHEMA });
-  document.change(body as unknown as JsonObject, body.units ?? "in", words);
-  document.close();
-  return body.id;
-}
-
-/** Deletes a job and its photos; for 30 days all can be had back. */
-export async function deleteJob(id: string): Promise<void> {
-  const body = await bodyOf(id);
-  await deleteDocument(KIND, id);
-  if (body) await markPhotos(body, true);
-}
-
-export async function undeleteJob(id: string): Promise<void> {
-  await undeleteDocument(KIND, id);
-  const body = await bodyOf(id);
-  if (body) await markPhotos(body, false);
-}
-
-async function bodyOf(id: string): Promise<JobBody | null> {
-  const document = await openDocument(KIND, id, { schema: SCHEMA });
-  const { body } = document;
-  document.close();
-  return isJob(body) ? (body as unknown as JobBody) : null;
-}
 
 export class Job {
   /** What the core last made of the whole job; null before it has. */

@@ -7,7 +7,8 @@ import { toast } from "../parts/toast";
 import { ownInputs } from "../store/lists";
 import { itemWith, newId, withEntry, type Entry, type Tie } from "./document";
 import { beginItem } from "./edits";
-import { newJob, type Job } from "./job";
+import type { Job } from "./job";
+import { newJob } from "./kept-jobs";
 
 /** Puts the open form on an item of the open job; an empty id begins an item. */
 export async function keepOn(job: Job, item: string, session: Session): Promise<void> {
