@@ -1,9 +1,9 @@
 """The demo job quoted, changed, paid and signed off on a phone with no network.
 
 Hand work: its stock, hours and price are in `fixtures/job/demo.json`. A delivery of 40 more is 50
-with a quarter of overhead and 62.50 at a fifth kept: 3390.84375 + 62.50 = 3453.34375, which rounds
-up to 3460; 10 % tax is 346: 3806, in halves 1903. A change of 30.50 is agreed and 1903 came in:
-1933.50 is left. Kept: 3460 less 2712.675 + 50 = 2762.675, shown as 2762.68: 697.32, 20.2 %.
+with a quarter of overhead and 62.50 at a fifth kept: 3775.21875 + 62.50 = 3837.71875, which rounds
+up to 3840; 10 % tax is 384: 4224, in halves 2112. A change of 30.50 is agreed and 2112 came in:
+2142.50 is left. Kept: 3840 less 3020.175 + 50 = 3070.175, shown as 3070.18: 769.82, 20 %.
 """
 
 import io
@@ -24,7 +24,7 @@ FIXTURE = Path(__file__).parents[2] / "fixtures" / "job" / "demo.json"
 HAND = json.loads(FIXTURE.read_text(encoding="utf-8"))["by_hand"]["quote"]
 ITEMS = {
     "doors": "Cupboard doors", "frames": "Frames around the window", "base": "Base",
-    "door": "Door to the hall",
+    "door": "Door to the hall", "finish": "Finish of the cupboard doors",
 }  # fmt: skip
 
 
@@ -63,8 +63,8 @@ def priced(app: App) -> None:
         fill(app, **{"Hours,_all_of_it": str(HAND["hours"][item])})
     press(app, "Delivery, measuring, other")
     fill(app, What_it_is_for="Delivery", Cost_beside="40")
-    expect(part(app, "Price").get_by_role("status")).to_have_text("$3,460.00")
-    expect(part(app, "Price")).to_contain_text("You keep $697.32, 20.2 % of the price.")
+    expect(part(app, "Price").get_by_role("status")).to_have_text("$3,840.00")
+    expect(part(app, "Price")).to_contain_text("You keep $769.82, 20 % of the price.")
 
 
 def staged(app: App) -> None:
@@ -79,18 +79,18 @@ def staged(app: App) -> None:
         stage.get_by_label("Of the total").fill("50")
     dialog.get_by_role("button", name="Done", exact=True).tap()
     expect(part(app, "How it is paid")).to_contain_text("Deposit, 50 %")
-    expect(part(app, "How it is paid")).to_contain_text("$1,903.00")
+    expect(part(app, "How it is paid")).to_contain_text("$2,112.00")
 
 
 def changed(app: App) -> None:
-    press(app, "The customer agreed to $3,460.00")
+    press(app, "The customer agreed to $3,840.00")
     part(app, "Agreed").get_by_label("Signed by").fill("Ada Fern")
     press(app, "A change")
     app.page.get_by_role("dialog").get_by_label("agreed", exact=True).check(force=True)
     fill(app, What_changes="Wider casing", By_how_much="30.50")
     press(app, "A payment came in")
-    fill(app, Amount="1903")
-    expect(part(app, "How it is paid")).to_contain_text("$1,933.50")
+    fill(app, Amount="2112")
+    expect(part(app, "How it is paid")).to_contain_text("$2,142.50")
 
 
 def signed(app: App) -> None:
@@ -104,7 +104,7 @@ def signed(app: App) -> None:
 
 def on_paper(app: App) -> None:
     press(app, "What stands on paper")
-    fill(app, Not_in_it="Painting")
+    fill(app, Not_in_it="Painting walls")
     press(app, "Your shop")
     logo = FilePayload(name="logo.png", mimeType="image/png", buffer=picture(300, 100))
     app.page.get_by_role("dialog").locator("input[type=file]").set_input_files(logo)
@@ -122,8 +122,8 @@ def on_paper(app: App) -> None:
         assert len(texts) == 4, "each on one page"
         assert [len(page.images) for page in pdf.pages] == [1, 1, 1, 1], "the logo on each"
         whole = "\n".join(texts)
-        for words in ("Fern & Sons", "$3,460.00", "$3,806.00", "Painting", "Wider casing",
-                      "$1,933.50", "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
+        for words in ("Fern & Sons", "$3,840.00", "$4,224.00", "Painting walls", "Wider casing",
+                      "$2,142.50", "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip
             assert words in whole, words
 
 
@@ -157,7 +157,7 @@ def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserConte
     assert violations(app) == []
     # What was said is kept: it stands there when the app is opened anew.
     app.page.reload()
-    expect(part(app, "How it is paid")).to_contain_text("$1,933.50")
+    expect(part(app, "How it is paid")).to_contain_text("$2,142.50")
     expect(part(app, "Agreed").get_by_label("Signed by")).to_have_value("Ada Fern")
     on_paper(app)
     # A touch brings the page back.

@@ -84,6 +84,11 @@ def test_a_mark_is_as_by_hand(reply: Any, hand: dict[str, str]) -> None:
     assert inches(hand["value"]) in [pytest.approx(value, abs=1e-9) for value in found]
 
 
+def test_the_finish_plan_is_as_by_hand(reply: Any) -> None:
+    (plan,) = reply["finish"]
+    assert [[step["begins"], step["words"]] for step in plan["steps"]] == HAND["plan"]["steps"]
+
+
 def test_the_quote_is_as_by_hand() -> None:
     hand = HAND["quote"]
     items = [item | {"hours": hand["hours"][item["id"]]} for item in JOB["items"]]

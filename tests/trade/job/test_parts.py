@@ -70,7 +70,10 @@ def anew(document: Job) -> Any:
 
 
 def stile(job: Job, chance: random.Random) -> None:
-    job["items"][0]["entries"][2]["inputs"]["stile"] = chance.choice(["2", "2 1/4", "2 1/2"])
+    width = chance.choice(["2", "2 1/4", "2 1/2"])
+    for entry in [entry for item in job["items"] for entry in item["entries"]]:
+        if entry["tool"] == "door-set":
+            entry["inputs"]["stile"] = width
 
 
 def alike(job: Job, chance: random.Random) -> None:

@@ -1,6 +1,7 @@
 """A whole job against a program of another kind, from the tape's numbers alone."""
 
 import json
+from math import ceil
 from pathlib import Path
 from random import Random
 from typing import Any
@@ -106,6 +107,20 @@ def hinge_lines(reply: Any, entry: str) -> list[float]:
     return [mark["value"] for mark in own if mark["label"].endswith("top line")]
 
 
+def quarts(tape: Tape, coats: int) -> int:
+    """Return the quarts, of 231 / 4 cubic inches, of coats 4 mil wet of which 60 % land.
+
+    A leaf 3/4 thick is a block less two recesses 1/4 deep within its frame: each recess takes as
+    much face as its own bottom gives back, and adds its sides.
+    """
+    pair = doors(tape)
+    wide, high = pair["leaf_width"], pair["leaf_height"]
+    round_panel = 2 * (wide - 2 * tape.stile + high - sum(tape.rails))
+    block = 2 * (wide * high + 3 / 4 * (wide + high))
+    surface = 2 * (block + 2 * round_panel * 1 / 4)
+    return ceil(surface * 0.004 * coats / 0.6 / (231 / 4))
+
+
 @pytest.mark.parametrize("seed", range(9))
 def test_nothing_is_bought_that_a_cheaper_plan_does_without(seed: int) -> None:
     tape = drawn(seed)
@@ -122,7 +137,7 @@ def test_nothing_is_bought_that_a_cheaper_plan_does_without(seed: int) -> None:
     boards, panels = lines["doors-stock-frame"], lines["doors-stock-panel"]
     assert boards["amount"] == pytest.approx(pair["feet"])
     assert (panels["amount"], panels["cost"]) == pytest.approx(pair["sheets"])
-    things = 4 * 4.25 + 2 * 7 + 118 + 3 * 6.4 + 34
+    things = 4 * 4.25 + 2 * 7 + 118 + 3 * 6.4 + 34 + 19 * quarts(tape, 1) + 27 * quarts(tape, 2)
     whole = sum(costs.values()) + pair["feet_cost"] + pair["sheets"][1] + things
     assert reply["yard"]["cost"] == pytest.approx(whole)
 
