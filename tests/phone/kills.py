@@ -96,7 +96,7 @@ class Work:
 
     def tick(self, page: Page) -> str:
         """Tick a piece and return its tag, another one than was said last."""
-        left = page.locator(".jobsheet .tickbox[aria-checked=false]")
+        left = page.locator(".jobsheet .tickbox[aria-checked=false][aria-label^='Cut:']")
         expect(left.first).to_be_visible()
         labels = left.evaluate_all("(boxes) => boxes.map((box) => box.getAttribute('aria-label'))")
         tags = [str(label).split()[1] for label in labels]
