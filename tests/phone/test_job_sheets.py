@@ -68,7 +68,8 @@ def sheet(app: App, place: str) -> Locator:
 
 def row(app: App, words: str) -> Locator:
     named = re.compile(rf"\b{re.escape(words)}\b")
-    return app.page.locator(".tickrow").filter(has_text=named).first
+    box = app.page.get_by_role("checkbox", name=named)
+    return app.page.locator(".tickrow").filter(has=box).first
 
 
 def box(app: App, words: str) -> Locator:
