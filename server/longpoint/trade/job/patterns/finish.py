@@ -12,6 +12,7 @@ TIMES = (
     "air_temperature", "humidity", "coats", "faces", "start_day", "day_from", "day_to",
     "working_days", "hang_after", "coated",
 )  # fmt: skip
+COATS = [{"name": "Primer", "paint": "primer"}, {"name": "Topcoat", "paint": "topcoat"}]
 
 FINISH = Pattern(
     "finish",
@@ -25,7 +26,7 @@ FINISH = Pattern(
             "plan",
             "finish-plan",
             TIMES,
-            presets={"coats": [{"paint": "primer"}, {"paint": "topcoat"}]},
+            presets={"coats": COATS},
             ties={
                 "primer_coats": ("primer", "input", "coats"),
                 "topcoat_coats": ("topcoat", "input", "coats"),
