@@ -4,6 +4,7 @@ The plan is walked through a calendar of `datetime`, no moment is computed. The 
 by halving: where the saturation pressure (Magnus, the WMO's constants) is what the air holds.
 """
 
+from collections.abc import Iterator
 from datetime import datetime, timedelta
 from math import exp
 from random import Random
@@ -36,6 +37,10 @@ def draw(random: Random) -> dict[str, Any]:
         if random.random() < 0.5:
             coat["handle_after"] = random.choice([0.25, 1, 6])
         coats.append(coat)
+    for paint, coat in zip(random.sample(("primer", "topcoat"), 2), coats, strict=False):
+        if random.random() < 0.3:
+            coat["paint"] = paint
+            inputs[f"{paint}_coats"] = random.randint(1, 2)
     return inputs | {
         "coats": coats,
         "faces": random.choice(["1", "2"]),
@@ -101,8 +106,9 @@ def expect(inputs: dict[str, Any]) -> Expected | None:
 def walked(inputs: dict[str, Any]) -> dict[str, Any]:
     shop, dry, missed, first = Shop(inputs), {}, 0, None
     faces = ["front"] if inputs["faces"] == "1" else ["front", "back"]
-    for at, coat in enumerate(inputs["coats"]):
-        under = inputs["coats"][at - 1]
+    coats = list(put_on(inputs))
+    for at, coat in enumerate(coats):
+        under = coats[at - 1]
         for place, face in enumerate(faces):
             if place:
                 shop.now = max(shop.now, dry[faces[0]] + hours(coat, "handle_after"))
@@ -119,6 +125,12 @@ def walked(inputs: dict[str, Any]) -> dict[str, Any]:
     shop.wait_for(max(dry.values()) + timedelta(hours=inputs["hang_after"]), 0)
     assert first is not None
     return {"hang_hours": (shop.now - first) / timedelta(hours=1), "missed": missed}
+
+
+def put_on(inputs: dict[str, Any]) -> Iterator[dict[str, Any]]:
+    """Give each coat that goes on; a row for a paint is as many as there are coats of it."""
+    for row in inputs["coats"]:
+        yield from [row] * (inputs[row["paint"] + "_coats"] if "paint" in row else 1)
 
 
 def hours(coat: dict[str, Any], name: str) -> timedelta:
