@@ -26,6 +26,8 @@ ITEMS = {
     "doors": "Cupboard doors", "frames": "Frames around the window", "base": "Base",
     "door": "Door to the hall", "finish": "Finish of the cupboard doors",
 }  # fmt: skip
+FINGER = [[(10, 80), (25, 15), (40, 80), (55, 40), (90, 60)], [(15, 55), (35, 50)]]
+"""Two strokes of a finger over the area to sign on, in percents of it."""
 
 
 @pytest.fixture
@@ -50,6 +52,36 @@ def fill(app: App, **fields: str) -> None:
 
 def press(app: App, name: str) -> None:
     app.page.get_by_role("button", name=name).tap()
+
+
+def signed_by_hand(app: App, where: Locator, strokes: list[list[tuple[int, int]]]) -> None:
+    """Sign with a finger, as the screen hears it; points are percents of the area."""
+    where.get_by_role("button", name=re.compile("^Sign ")).tap()
+    area = where.get_by_role("img", name="Area to sign on")
+    # To the middle: what stays at the screen's foot would lie over it.
+    area.evaluate("area => area.scrollIntoView({ block: 'center' })")
+    box = area.bounding_box()
+    assert box
+    screen = app.page.context.new_cdp_session(app.page)
+
+    def touch(kind: str, *points: tuple[int, int]) -> None:
+        spots = [{"x": box["x"] + box["width"] * x / 100, "y": box["y"] + box["height"] * y / 100}
+                 for x, y in points]  # fmt: skip
+        screen.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": spots})
+
+    for first, *rest in strokes:
+        touch("touchStart", first)
+        for point in rest:
+            touch("touchMove", point)
+        touch("touchEnd")
+    where.get_by_role("button", name="Keep the signature").tap()
+    expect(where.get_by_role("img", name="Signature of Ada Fern")).to_be_visible()
+
+
+def expect_signature(where: Locator, strokes: int) -> None:
+    """As many lines as strokes stand there: each begins with a move."""
+    path = where.get_by_role("img", name="Signature of Ada Fern").locator("path")
+    expect(path).to_have_attribute("d", re.compile(f"^(M[^M]+){{{strokes}}}$"))
 
 
 def priced(app: App) -> None:
@@ -84,10 +116,29 @@ def staged(app: App) -> None:
 
 def changed(app: App) -> None:
     press(app, "The customer agreed to $3,840.00")
-    part(app, "Agreed").get_by_label("Signed by").fill("Ada Fern")
+    agreed = part(app, "Agreed")
+    agreed.get_by_label("Signed by").fill("Ada Fern")
+    signed_by_hand(app, agreed, FINGER)
+    expect_signature(agreed, 2)
+    # Signed again and cleared: no line is left, and another one can be drawn.
+    agreed.get_by_role("button", name="Sign again").tap()
+    agreed.get_by_role("button", name="Clear it").tap()
+    agreed.get_by_role("button", name="Keep the signature").tap()
+    expect(agreed.get_by_role("img")).to_have_count(0)
+    signed_by_hand(app, agreed, FINGER)
     press(app, "A change")
-    app.page.get_by_role("dialog").get_by_label("agreed", exact=True).check(force=True)
-    fill(app, What_changes="Wider casing", By_how_much="30.50")
+    order = app.page.get_by_role("dialog")
+    order.get_by_label("What changes").fill("Wider casing")
+    order.get_by_label(re.compile("^By how much")).fill("20.50")
+    order.get_by_label("Signed by").fill("Ada Fern")
+    signed_by_hand(app, order, FINGER[:1])
+    expect(order.get_by_label("agreed", exact=True)).to_be_checked()
+    # It was signed for 20.50: for another sum it is signed anew.
+    order.get_by_label(re.compile("^By how much")).fill("30.50")
+    expect(order.get_by_role("img")).to_have_count(0)
+    signed_by_hand(app, order, FINGER[:1])
+    expect_signature(order, 1)
+    fill(app)
     press(app, "A payment came in")
     fill(app, Amount="2112")
     expect(part(app, "How it is paid")).to_contain_text("$2,142.50")
@@ -100,6 +151,7 @@ def signed(app: App) -> None:
     expect(punch).to_contain_text("1 thing to put right before the sign-off.")
     punch.get_by_role("checkbox").check()
     punch.get_by_label("Signed off by").fill("Ada Fern")
+    signed_by_hand(app, punch, FINGER)
 
 
 def on_paper(app: App) -> None:
@@ -115,6 +167,7 @@ def on_paper(app: App) -> None:
         app.page.get_by_role("checkbox", name=name).check(force=True)
     app.page.get_by_role("button", name="Print", exact=True).tap()
     expect(app.page.locator(".paper")).to_have_count(4)
+    expect(app.page.locator(".paper .signhand path")).to_have_count(3)
     for paper, size in PAPERS.items():
         pdf = pdfplumber.open(io.BytesIO(app.page.pdf(format=paper, print_background=True)))
         texts = [text_of(page) for page in pdf.pages]
@@ -159,6 +212,8 @@ def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserConte
     app.page.reload()
     expect(part(app, "How it is paid")).to_contain_text("$2,142.50")
     expect(part(app, "Agreed").get_by_label("Signed by")).to_have_value("Ada Fern")
+    expect_signature(part(app, "Agreed"), 2)
+    expect_signature(part(app, "Punch list and sign-off"), 2)
     on_paper(app)
     # A touch brings the page back.
     app.page.get_by_role("heading", name="Labels for pieces").tap()

@@ -2,8 +2,10 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
+import type { Signed } from "../job/quote-body";
 import { drawn } from "../job/photos";
 import type { ShopOwn } from "../job/shop-rates";
+import { HEIGHT, lines, WIDTH } from "../quote/strokes";
 import { dateWords } from "../text/date";
 import { typesetSilently } from "../text/typeset";
 import { box, table, ticked, type Cells, type Made } from "./papers";
@@ -64,7 +66,7 @@ function quotePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
       ${long("What is done", said.work)} ${table(["What it is for", "Price"], [...rows, ...sums])} ${stages(due)}
       ${long("Not in it", said.exclusions)} ${long("Terms", said.terms)}
       <p>Any change is written down as a change order and signed by both before it is done.</p>
-      ${signatures("Customer", "Shop")}`,
+      ${signatures(said.agreed)}`,
   ];
 }
 
@@ -94,7 +96,7 @@ function changePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     return html`<section class="order">
       <h2>${set(extra.title)}: ${extra.price_text}</h2>
       <p>${words}</p>
-      ${own?.words ? html`<p>${own.words}</p>` : nothing} ${extra.state === "offered" ? signatures("Customer", "Shop") : nothing}
+      ${own?.words ? html`<p>${own.words}</p>` : nothing} ${extra.state === "offered" || own?.strokes ? signatures(own) : nothing}
     </section>`;
   });
   const sum = html`<p>Agreed changes ${due.extras_total_text}; the job is ${due.whole_text} with them.</p>`;
@@ -128,12 +130,19 @@ function signPaper({ body }: PrintedQuote): Made | null {
         ? html`<section><h2>To put right</h2>${table(["", "What", "Done"], rows)}</section>`
         : html`<p>Nothing is left to put right.</p>`}
       <p>The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${dateWords(signed.at)}.` : ""}</p>
-      ${signatures("Customer", "Shop")}`,
+      ${signatures(signed)}`,
   ];
 }
 
-function signatures(...who: string[]): TemplateResult {
+/** Two lines to sign on; over the customer's what was signed on the screen. */
+function signatures({ by = "", at, strokes = [] }: Signed = {}): TemplateResult {
+  const isSigned = by !== "" || strokes.length > 0;
+  const hand = html`<svg class="signhand" viewBox="0 0 ${WIDTH} ${HEIGHT}">${lines(strokes)}</svg>`;
   return html`<div class="signatures">
-    ${who.map((each) => html`<p><span class="signline"></span>${each}, date</p>`)}
+    <p>
+      ${strokes.length > 0 ? hand : nothing}<span class="signline"></span>
+      ${isSigned ? ["Customer", by, dateWords(at)].filter(Boolean).join(", ") : "Customer, date"}
+    </p>
+    <p><span class="signline"></span>Shop, date</p>
   </div>`;
 }

@@ -1,5 +1,7 @@
 /** What a job keeps of its quote, as types; declared in the core (`trade/job/quote_shape.py`). */
 
+import type { Stroke } from "../quote/strokes";
+
 /** The shop's rates: dollars an hour, percents. */
 export interface Rates {
   rate?: number | null;
@@ -40,6 +42,14 @@ export interface Extra {
   state?: "offered" | "agreed" | "declined";
   at?: string;
   by?: string;
+  strokes?: Stroke[];
+}
+
+/** Who signed when: by name, by hand, or both. */
+export interface Signed {
+  at?: string;
+  by?: string;
+  strokes?: Stroke[];
 }
 
 export interface Payment {
@@ -72,11 +82,11 @@ export interface Quote {
   work?: string;
   exclusions?: string;
   terms?: string;
-  agreed?: { price?: number | null; at?: string; by?: string };
+  agreed?: { price?: number | null } & Signed;
   extras?: Extra[];
   payments?: Payment[];
   punch?: Punch[];
-  signed?: { at?: string; by?: string };
+  signed?: Signed;
 }
 
 /** The lists of a quote, whose rows each have an id. */

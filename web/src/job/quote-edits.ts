@@ -1,7 +1,8 @@
 /** What is done to a job's quote, each with the words that its history says it in. */
 import { newId, withItem, type JobBody } from "./document";
 import type { Job } from "./job";
-import type { Quote, QuoteLists, Rates } from "./quote-body";
+import type { Stroke } from "../quote/strokes";
+import type { Extra, Quote, QuoteLists, Rates, Signed } from "./quote-body";
 
 function withQuote(body: JobBody, edit: (quote: Quote) => Quote): JobBody {
   return { ...body, quote: edit(body.quote ?? {}) };
@@ -47,15 +48,40 @@ export function addRow<Name extends Lists>(job: Job, list: Name, row: Omit<Quote
   return id;
 }
 
+function withRow<Name extends Lists>(quote: Quote, list: Name, id: string, edit: (row: QuoteLists[Name]) => QuoteLists[Name]): Quote {
+  const rows = (quote[list] ?? []) as QuoteLists[Name][];
+  const isThere = rows.some((row) => row.id === id);
+  const all = isThere ? rows : [...rows, { id } as QuoteLists[Name]];
+  return { ...quote, [list]: all.map((row) => (row.id === id ? filled(edit(row)) : row)) };
+}
+
 /** Changes a row of one of the quote's lists; one that isn't there yet is added. */
 export function changeRow<Name extends Lists>(job: Job, list: Name, id: string, part: Partial<QuoteLists[Name]>): void {
-  const edit = (quote: Quote): Quote => {
-    const rows = (quote[list] ?? []) as QuoteLists[Name][];
-    const isThere = rows.some((row) => row.id === id);
-    const all = isThere ? rows : [...rows, { id } as QuoteLists[Name]];
-    return { ...quote, [list]: all.map((row) => (row.id === id ? filled({ ...row, ...part }) : row)) };
-  };
+  const edit = (quote: Quote): Quote => withRow(quote, list, id, (row) => ({ ...row, ...part }));
   job.change((body) => withQuote(body, edit), "Line changed");
+}
+
+/** Returns what was signed with a signature under it; without strokes with none. */
+export function signedWith<Part extends Signed>(part: Part, strokes: Stroke[]): Part {
+  const { strokes: _, ...rest } = part;
+  return (strokes.length > 0 ? { ...rest, strokes } : rest) as Part;
+}
+
+/** Signs a change order; one that was only offered is agreed by that. */
+export function signOrder(job: Job, id: string, strokes: Stroke[]): void {
+  const sign = (row: Extra): Extra => {
+    const isAgreed = strokes.length > 0 && row.state !== "declined";
+    return { ...signedWith(row, strokes), ...(isAgreed ? { state: "agreed", at: today() } : {}) };
+  };
+  job.change((body) => withQuote(body, (quote) => withRow(quote, "extras", id, sign)), "Change order signed");
+}
+
+/** Changes what a change order says. A signature was for what stood there: it goes, and that is said. */
+export function changeOrder(job: Job, { id, strokes }: Extra, part: Partial<Extra>): void {
+  if (!strokes) return changeRow(job, "extras", id, part);
+  const edit = (row: Extra): Extra => signedWith({ ...row, ...part }, []);
+  const words = "Changed after it was signed: the signature is taken off";
+  job.changeWithUndo((body) => withQuote(body, (quote) => withRow(quote, "extras", id, edit)), words);
 }
 
 export function deleteRow(job: Job, list: Lists, id: string, words: string): void {

@@ -2,13 +2,16 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
-import { addRow, changeQuote, changeRow, deleteRow, today } from "../job/quote-edits";
+import { addRow, changeQuote, changeRow, deleteRow, signedWith, today } from "../job/quote-edits";
+import type { Signed } from "../job/quote-body";
 import { icon } from "../parts/icons";
 import { textField } from "../parts/text-field";
 import { dateWords } from "../text/date";
 import { typeset } from "../text/typeset";
 import type { QuoteSheet } from "./sheets";
+import type { Stroke } from "./strokes";
 import { dollars } from "../text/words";
+import "./signature";
 
 type Said = NonNullable<JobReply["quote"]>;
 type Open = (kind: QuoteSheet["kind"], id?: string) => void;
@@ -97,6 +100,11 @@ export function agreedPart(job: Job, { price, price_text: text }: Said): Templat
     return html`<section class="card item" aria-label="Agreed">
       <h2>Agreed ${dateWords(agreed.at)}</h2>
       ${textField({ label: "Signed by", value: agreed.by ?? "", put: (by) => changeQuote(job, { agreed: { ...agreed, by } }) })}
+      <lp-signature
+        .strokes=${agreed.strokes ?? []}
+        .by=${agreed.by ?? ""}
+        .put=${(strokes: Stroke[]) => changeQuote(job, { agreed: signedWith(agreed, strokes) }, "Signed")}
+      ></lp-signature>
       <button type="button" @click=${() => job.changeWithUndo((body) => withoutAgreed(body), "Price open again")}>Open the price again</button>
     </section>`;
   }
@@ -147,12 +155,19 @@ export function punchList(job: Job): TemplateResult {
     )}
     <button type="button" class="plain another" @click=${() => addRow(job, "punch", { state: "open" })}>${icon("add")} Something to put right</button>
     ${open === 0
-      ? textField({
-          label: "Signed off by", value: signed.by ?? "",
-          put: (by) => changeQuote(job, { signed: { ...signed, by, at: signed.at ?? today() } }, "Signed off"),
-        })
+      ? signOff(job, signed)
       : html`<p class="quiet">${open === 1 ? "1 thing" : `${open} things`} to put right before the sign-off.</p>`}
   </section>`;
+}
+
+function signOff(job: Job, signed: Signed): TemplateResult {
+  const put = (part: Signed): void => changeQuote(job, { signed: { ...part, at: signed.at ?? today() } }, "Signed off");
+  return html`${textField({ label: "Signed off by", value: signed.by ?? "", put: (by) => put({ ...signed, by }) })}
+    <lp-signature
+      .strokes=${signed.strokes ?? []}
+      .by=${signed.by ?? ""}
+      .put=${(strokes: Stroke[]) => put(signedWith(signed, strokes))}
+    ></lp-signature>`;
 }
 
 /** Estimate beside actual, once hours worked were said; what it teaches is offered. */

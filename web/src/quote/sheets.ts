@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
 import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
-import { addRow, changeQuote, changeRates, changeRow, deleteRow, setHours } from "../job/quote-edits";
+import { addRow, changeOrder, changeQuote, changeRates, changeRow, deleteRow, setHours, signOrder } from "../job/quote-edits";
 import { keepLogo } from "../job/photos";
 import type { ShopOwn } from "../job/shop-rates";
 import { isSame, type Json } from "../store/json";
@@ -13,6 +13,8 @@ import { sheet } from "../parts/sheet";
 import "../screens/photos";
 import { textField } from "../parts/text-field";
 import { toast } from "../parts/toast";
+import "./signature";
+import type { Stroke } from "./strokes";
 
 export interface QuoteSheet {
   kind: "rates" | "item" | "own" | "paid" | "payment" | "extra" | "paper" | "shop";
@@ -193,7 +195,8 @@ function paymentSheet(opened: Opened): Made {
 function extraSheet(opened: Opened): Made {
   const row = rowOf(opened, "extras");
   if (!row) return ["", nothing];
-  const put = (part: Partial<Extra>): void => changeRow(opened.job, "extras", row.id, part);
+  const put = (part: Partial<Extra>): void => changeOrder(opened.job, row, part);
+  const note = (part: Partial<Extra>): void => changeRow(opened.job, "extras", row.id, part);
   const price = row.price ?? null;
   const sign = price !== null && price < 0 ? -1 : 1;
   return [
@@ -205,9 +208,15 @@ function extraSheet(opened: Opened): Made {
         (value) => put({ price: price === null ? null : (value === "less" ? -1 : 1) * Math.abs(price) }))}
       ${numeral("Days later", row.days, (days) => put({ days }), 1000)}
       ${options("state", "It is", row.state ?? "offered", [["offered", "offered"], ["agreed", "agreed"], ["declined", "declined"]],
-        (value) => put({ state: value as NonNullable<Extra["state"]> }))}
-      ${textField({ label: "Signed by", value: row.by ?? "", put: (by) => put({ by }) })} ${dateField("On", row.at, (at) => put({ at }))}
-      <p class="quiet">Both sign before the work begins: on paper, or say here who did.</p>
+        (value) => note({ state: value as NonNullable<Extra["state"]> }))}
+      ${textField({ label: "Signed by", value: row.by ?? "", put: (by) => note({ by }) })}
+      <lp-signature
+        .strokes=${row.strokes ?? []}
+        .by=${row.by ?? ""}
+        .put=${(strokes: Stroke[]) => signOrder(opened.job, row.id, strokes)}
+      ></lp-signature>
+      ${dateField("On", row.at, (at) => note({ at }))}
+      <p class="quiet">Both sign before the work begins: here with a finger, or on paper; say who did.</p>
       ${removing(opened, "extras", "Change order deleted")} ${done()}`,
   ];
 }

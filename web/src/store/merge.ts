@@ -30,10 +30,12 @@ interface Sides {
 function join({ base, mine, theirs }: Sides, path: Path, collisions: Path[]): Maybe {
   if (isSame(mine, theirs) || isSame(theirs, base)) return mine;
   if (isSame(mine, base)) return theirs;
+  // Of two signatures one stands, whole: strokes of both would be nobody's.
+  const isWhole = path.at(-1) === "strokes";
   if (isObject(mine) && isObject(theirs) && areApart(mine, theirs)) {
     return joinObjects({ base, mine, theirs }, path, collisions);
   }
-  if (Array.isArray(mine) && Array.isArray(theirs)) {
+  if (Array.isArray(mine) && Array.isArray(theirs) && !isWhole) {
     const joined = joinLists(Array.isArray(base) ? base : [], mine, theirs, path, collisions);
     if (joined) return joined;
   }

@@ -81,6 +81,9 @@ class _Joined:
         if is_same(base, mine):
             return theirs
         name = path.split(".")[-1]
+        if name == "strokes":
+            # Of two signatures one stands, whole: strokes of both would be nobody's.
+            return self._collide(base, mine, theirs, path)
         if name in UNITED:
             return _united(_listed(base), _listed(mine), _listed(theirs))
         if _is_dict(mine) and _is_dict(theirs) and not _is_whole(mine, path):

@@ -1,6 +1,7 @@
 """What a job keeps of its quote: rates, minutes, stages, extras, payments, the punch list."""
 
 from .shapes import ListOf, Maybe, Numeral, OneOf, Thing, Words
+from .signature_shape import Strokes
 
 _ID = Words(64, least=1)
 _TITLE = Words(120)
@@ -35,14 +36,15 @@ EXTRA = Thing(
         ("state", OneOf("offered", "agreed", "declined")),
         ("at", _WHEN),
         ("by", _TITLE),
+        ("strokes", Strokes()),
     ],
     needs=("id",),
 )
-"""A change order: what it is, dollars and days more or less, and who agreed when."""
+"""A change order: what it is, dollars and days more or less, who agreed when, the signature."""
 PUNCH = Thing(
     [("id", _ID), ("words", _NOTE), ("state", OneOf("open", "done")), ("at", _WHEN)], needs=("id",)
 )
-SIGNED = Thing([("at", _WHEN), ("by", _TITLE)])
+SIGNED = Thing([("at", _WHEN), ("by", _TITLE), ("strokes", Strokes())])
 
 QUOTE = Thing(
     [
@@ -79,7 +81,7 @@ QUOTE = Thing(
         ("work", _NOTE),
         ("exclusions", _NOTE),
         ("terms", _NOTE),
-        ("agreed", Thing([("price", _MONEY), ("at", _WHEN), ("by", _TITLE)])),
+        ("agreed", Thing([("price", _MONEY)] + SIGNED.keys)),
         ("extras", ListOf(EXTRA, 100, "change orders", by_id=True)),
         (
             "payments",
