@@ -18,9 +18,10 @@ if TYPE_CHECKING:
 
 STATIC = Path(__file__).parent / "static"
 
+# A picture kept on the phone is shown from a blob's address, which no markup can make.
 _POLICY = (
-    "default-src 'self'; script-src 'self'{}; object-src 'none'; base-uri 'none'; "
-    "form-action 'self'; frame-ancestors 'none'"
+    "default-src 'self'; script-src 'self'{}; img-src 'self' blob:; object-src 'none'; "
+    "base-uri 'none'; form-action 'self'; frame-ancestors 'none'"
 )
 PAGE_POLICY = _POLICY.format("")
 # Browsers judge a worker by the header on its own script, so only this one may compile WebAssembly.

@@ -28,6 +28,9 @@ ITEMS = {
 }  # fmt: skip
 FINGER = [[(10, 80), (25, 15), (40, 80), (55, 40), (90, 60)], [(15, 55), (35, 50)]]
 """Two strokes of a finger over the area to sign on, in percents of it."""
+GREEN = (0, 1, 0)
+SVG = b"""<svg xmlns="http://www.w3.org/2000/svg" width="120" height="40" onload="parent.ran = 1">
+<script>parent.ran = 1</script><rect id="of-the-logo" width="120" height="40" fill="#0f0"/></svg>"""
 
 
 @pytest.fixture
@@ -154,13 +157,35 @@ def signed(app: App) -> None:
     signed_by_hand(app, punch, FINGER)
 
 
+def logos(app: App) -> None:
+    """A PNG, then an SVG in its stead; one that is too large, or is none, is said and not kept."""
+    choose = app.page.get_by_role("dialog").locator("input[type=file]")
+    shown = app.page.get_by_role("img", name="The shop's logo")
+    choose.set_input_files(
+        FilePayload(name="logo.png", mimeType="image/png", buffer=picture(300, 100))
+    )
+    expect(shown).to_have_js_property("naturalWidth", 300)
+
+    def svg(name: str, buffer: bytes) -> None:
+        choose.set_input_files(FilePayload(name=name, mimeType="image/svg+xml", buffer=buffer))
+
+    svg("large.svg", SVG + b" " * 200_000)
+    expect(app.page.get_by_role("status").filter(has_text="at most 200 kB")).to_be_visible()
+    svg("torn.svg", b"<svg")
+    expect(app.page.get_by_role("status").filter(has_text="torn.svg")).to_be_visible()
+    expect(shown).to_have_js_property("naturalWidth", 300)
+    svg("logo.svg", SVG)
+    expect(shown).to_have_js_property("naturalWidth", 120)
+    # It is a picture: no part of it is a part of the page, and nothing in it runs.
+    expect(app.page.locator("#of-the-logo")).to_have_count(0)
+    assert app.page.evaluate("'ran' in window") is False
+
+
 def on_paper(app: App) -> None:
     press(app, "What stands on paper")
     fill(app, Not_in_it="Painting walls")
     press(app, "Your shop")
-    logo = FilePayload(name="logo.png", mimeType="image/png", buffer=picture(300, 100))
-    app.page.get_by_role("dialog").locator("input[type=file]").set_input_files(logo)
-    expect(app.page.get_by_role("dialog").locator("lp-photo canvas")).to_be_visible()
+    logos(app)
     fill(app, Name_of_the_shop="Fern & Sons")
     app.page.get_by_role("button", name="On paper", exact=True).tap()
     for name in ("Change orders", "Statement", "Sign-off"):
@@ -173,7 +198,9 @@ def on_paper(app: App) -> None:
         texts = [text_of(page) for page in pdf.pages]
         assert (pdf.pages[0].width, pdf.pages[0].height) == pytest.approx(size, abs=1)
         assert len(texts) == 4, "each on one page"
-        assert [len(page.images) for page in pdf.pages] == [1, 1, 1, 1], "the logo on each"
+        green = [[rect for rect in page.rects if rect["non_stroking_color"] == GREEN]
+                 for page in pdf.pages]  # fmt: skip
+        assert [len(rects) for rects in green] == [1, 1, 1, 1], "the logo on each"
         whole = "\n".join(texts)
         for words in ("Fern & Sons", "$3,840.00", "$4,224.00", "Painting walls", "Wider casing",
                       "$2,142.50", "Touch up the head", "Signed off by Ada Fern"):  # fmt: skip

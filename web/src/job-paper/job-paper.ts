@@ -14,7 +14,7 @@ import { openDocument, type DocumentHandle } from "../store/store";
 import { count } from "../job-sheets/sheet-view";
 import { labelForm, LABELS, type LabelFields } from "./label-form";
 import { labelSheets, labelsOf } from "./labels";
-import { photoOf } from "../job/photos";
+import { logoUrl } from "../job/logo";
 import { shopOwn, type ShopOwn } from "../job/shop-rates";
 import { paperOf, type Paper } from "./papers";
 import { QUOTE_PAPERS, quotePaperOf, type QuotePaper } from "./quote-papers";
@@ -40,7 +40,7 @@ export class JobPaper extends LitElement {
   @state() private errors: FieldError[] = [];
   private kept: DocumentHandle | null = null;
   private shop: ShopOwn = {};
-  private logo: ImageBitmap | null = null;
+  private logo = "";
   private laidOut: Promise<void> = Promise.resolve();
 
   protected override createRenderRoot(): HTMLElement {
@@ -63,7 +63,7 @@ export class JobPaper extends LitElement {
       this.hasPlan = reply.finish.length > 0;
     }
     this.shop = await shopOwn();
-    this.logo = this.shop.logo ? await photoOf(this.shop.logo).catch(() => null) : null;
+    this.logo = await logoUrl(this.shop.logo ?? "").catch(() => "");
   }
 
   /** Labels are bought by the box: their measures stay for the next job. */
@@ -148,6 +148,8 @@ export class JobPaper extends LitElement {
     view.className = "papers";
     if (sheets.length + sticks.length === 0) return toast("Nothing stands on that paper yet.");
     if (sticks.length > 0) view.append(sheetsView(sticks));
+    // A picture that is not there yet would be left out.
+    await Promise.allSettled([...view.querySelectorAll("img")].map((image) => image.decode()));
     printView(view);
   }
 
@@ -187,6 +189,7 @@ export class JobPaper extends LitElement {
     if (!this.isConnected) return;
     layerClosed();
     this.kept?.close();
+    URL.revokeObjectURL(this.logo);
     this.remove();
   }
 }

@@ -3,7 +3,6 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
 import type { Signed } from "../job/quote-body";
-import { drawn } from "../job/photos";
 import type { ShopOwn } from "../job/shop-rates";
 import { HEIGHT, lines, WIDTH } from "../quote/strokes";
 import { dateWords } from "../text/date";
@@ -24,8 +23,8 @@ export interface PrintedQuote {
   body: JobBody;
   reply: JobReply;
   shop: ShopOwn;
-  /** The shop's logo; null for none. */
-  logo: ImageBitmap | null;
+  /** The address of the shop's logo; empty for none. */
+  logo: string;
 }
 
 const set = (text: string): TemplateResult => typesetSilently(text);
@@ -40,7 +39,7 @@ export function quotePaperOf(paper: QuotePaper, printed: PrintedQuote): Template
   const own = [shop.address, shop.phone, shop.license && `License ${shop.license}`].filter(Boolean).join(" · ");
   return html`<article class="paper">
     <header>
-      ${logo ? html`<div class="paperlogo">${drawn(logo, logo.width)}</div>` : nothing}
+      ${logo ? html`<div class="paperlogo"><img src=${logo} alt="" /></div>` : nothing}
       ${shop.name ? html`<p class="papershop"><b>${shop.name}</b>${own ? ` · ${own}` : ""}</p>` : nothing}
       <h1>${title}</h1>
       <p>${[body.title, customer].filter(Boolean).join(" · ")}</p>

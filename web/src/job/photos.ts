@@ -5,11 +5,10 @@ import { deleteDocument, openDocument, storageFault, undeleteDocument } from "..
 import { newId, withItem, type Item, type JobBody } from "./document";
 import type { Job } from "./job";
 
-const KIND = "photo";
+export const KIND = "photo";
 export const MOST_PHOTOS = 12;
 /** Pixels of a kept photo's longer side. */
 const SIDE = 1600;
-const LOGO_SIDE = 800;
 const LARGEST = 20_000_000;
 /** Tried in turn until the photo fits a document. */
 const QUALITIES = [0.8, 0.6, 0.4, 0.2];
@@ -25,7 +24,7 @@ export async function addPhotos(job: Job, item: Item, files: File[]): Promise<vo
   if (files.length > free) toast(`An item holds ${MOST_PHOTOS} photos: ${files.length - free} left out.`);
 }
 
-const unreadable = ({ name }: File): string => `“${name.slice(0, 60)}” is no photo that this phone can read.`;
+export const unreadable = ({ name }: File): string => `“${name.slice(0, 60)}” is no photo that this phone can read.`;
 
 /** Returns why it can't be kept; empty where it is. */
 async function addPhoto(job: Job, item: string, file: File): Promise<string> {
@@ -41,25 +40,8 @@ async function addPhoto(job: Job, item: string, file: File): Promise<string> {
   return "";
 }
 
-/** Keeps the shop's logo, on white as paper is; returns its id, or says why not and returns nothing. */
-export async function keepLogo(file: File): Promise<string> {
-  try {
-    const canvas = drawn(await createImageBitmap(file), LOGO_SIDE);
-    const context = canvas.getContext("2d");
-    if (context) {
-      context.globalCompositeOperation = "destination-over";
-      context.fillStyle = "#fff";
-      context.fillRect(0, 0, canvas.width, canvas.height);
-    }
-    return await keepPhoto({ job: "", item: "", data: canvas.toDataURL("image/jpeg", 0.9).split(",")[1] ?? "" });
-  } catch {
-    toast(unreadable(file));
-    return "";
-  }
-}
-
 /** Keeps a picture as a text in base 64; returns its id, empty where it can't be kept. */
-export async function keepPhoto({ data, ...of }: { job: string; item: string; data: string }): Promise<string> {
+export async function keepPhoto({ data, ...of }: { job: string; item: string; type?: string; data: string }): Promise<string> {
   const id = newId();
   const document = await openDocument(KIND, id);
   const isKept = data !== "" && document.change({ ...of, data: pieces(data) }, "in", "Photo taken");

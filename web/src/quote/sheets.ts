@@ -4,15 +4,15 @@ import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
 import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
 import { addRow, changeOrder, changeQuote, changeRates, changeRow, deleteRow, setHours, signOrder } from "../job/quote-edits";
-import { keepLogo } from "../job/photos";
+import { keepLogo } from "../job/logo";
 import type { ShopOwn } from "../job/shop-rates";
 import { isSame, type Json } from "../store/json";
 import { icon } from "../parts/icons";
 import "../parts/number-field";
 import { sheet } from "../parts/sheet";
-import "../screens/photos";
 import { textField } from "../parts/text-field";
 import { toast } from "../parts/toast";
+import "./logo";
 import "./signature";
 import type { Stroke } from "./strokes";
 
@@ -256,7 +256,8 @@ function shopSheet({ shop, keep }: Opened): Made {
         ></label
       >
       ${shop.logo
-        ? html`<lp-photo .photo=${shop.logo} .name=${"logo"} .drop=${() => keep({ logo: "" })}></lp-photo>`
+        ? html`<lp-logo .logo=${shop.logo}></lp-logo>
+            <button type="button" @click=${() => keep({ logo: "" })}>No logo</button>`
         : nothing}
       ${done()}`,
   ];
