@@ -44,7 +44,7 @@ export class Inch extends LitElement {
     const over = this.share === null ? 0 : Math.round(this.share * parts);
     return html`<div class="inchline">
       ${this.nudge(-1, "One part less", "‹")} ${this.slider(parts, over)} ${this.nudge(1, "One part more", "›")}
-      <button type="button" tabindex="-1" class="key quiet parts" aria-label="1/${parts}, tap finer parts" @click=${this.refine}>
+      <button type="button" tabindex="-1" class="key quiet finer" aria-label="1/${parts}, tap finer parts" @click=${this.refine}>
         1/${parts}
       </button>
     </div>`;
