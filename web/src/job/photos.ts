@@ -24,7 +24,7 @@ export async function addPhotos(job: Job, item: Item, files: File[]): Promise<vo
   if (files.length > free) toast(`An item holds ${MOST_PHOTOS} photos: ${files.length - free} left out.`);
 }
 
-export const unreadable = ({ name }: File): string => `“${name.slice(0, 60)}” is no photo that this phone can read.`;
+export const unreadable = ({ name }: File): string => `“${name.slice(0, 60)}” is no picture that this phone can read.`;
 
 /** Returns why it can't be kept; empty where it is. */
 async function addPhoto(job: Job, item: string, file: File): Promise<string> {
