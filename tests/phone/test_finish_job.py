@@ -1,8 +1,9 @@
 """A job finished on the phone: surfaces of its door, cans to buy, coats ticked, the calendar file.
 
 Hand work. A leaf 32 x 80 x 1 3/8 with one opening 23 x 66 and edges 1/2 deep: 38.9306 sq ft. One
-coat 5 mil wet, brushed: 38.9306 x 5 / (1604.167 x 0.95) = 0.13 gal, one quart. Primer begun at 8
-takes an hour and is coated over from 4 h on: enamel from 1 pm; done at 10:20 instead, from 2:20.
+coat 5 mil wet, brushed: 38.9306 x 5 / (1604.167 x 0.95) = 0.128 gal, 16 fl oz, one quart. Primer
+begun at 8 takes an hour and is coated over from 4 h on: enamel from 1 pm; done at 10:20 instead,
+from 2:20.
 """
 
 import io
@@ -64,7 +65,7 @@ def test_a_door_is_finished(app: App) -> None:
 
     # At the yard the cans stand with what they are for.
     sheet(app, "yard")
-    expect(row(app, "Primer")).to_contain_text("Buy 1 quart can: 0.13 gal for 1 coat")
+    expect(row(app, "Primer")).to_contain_text("Buy 1 quart can: 16 fl oz for 1 coat")
     expect(row(app, "Primer")).to_contain_text("1 can")
 
     # On site the plan knows its weekdays, then its day, then what was done.

@@ -59,12 +59,33 @@ def from_units(number: float, measure: str, units: str) -> float:
     return number if units == "in" else number / known.factor - known.shift
 
 
+SMALLER = {
+    "in": (("fl oz", 128.0, 1 / 4), ("qt", 4.0, 1.0)),
+    "mm": (("mL", LITERS * 1000, 1 / LITERS),),
+}
+"""Units of a small volume: how many to a gallon, and below how many gallons it is said in them."""
+
+
+def volume_words(gallons: float, units: str) -> str:
+    """Return a volume as it is poured: a small one in fluid ounces, quarts or milliliters.
+
+    >>> volume_words(0.09, "in"), volume_words(0.5, "in"), volume_words(0.09, "mm")
+    ('12 fl oz', '2 qt', '341 mL')
+    """
+    for unit, number, below in SMALLER[units]:
+        if gallons < below:
+            return show_number(gallons * number, 1 if unit == "qt" else 0) + " " + unit
+    return amount_words(gallons, "volume", units, 1 if gallons >= 10 else 2)
+
+
 def amount_words(value: float, measure: str, units: str, places: "int | None" = None) -> str:
     """Return an amount with its unit, to a tenth, a small one to a hundredth.
 
     >>> amount_words(42.819, "area", "in"), amount_words(0.25, "area", "mm")
     ('42.8 sq ft', '0.02 m²')
     """
+    if measure == "volume" and places is None:
+        return volume_words(value, units)
     number = in_units(value, measure, units)
     if places is None:
         places = 1 if abs(number) >= 10 else 2

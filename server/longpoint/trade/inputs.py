@@ -84,6 +84,10 @@ class Input:
         except Unreadable as unreadable:
             field.errors = [FieldError(self.name, str(unreadable), False, unreadable.instead)]
 
+    def implied(self, raw: "dict[str, Any]") -> object:
+        """Return what the other raw inputs say of this one where it isn't given; mostly None."""
+        return None
+
     def applies(self, earlier: "dict[str, Any]") -> bool:
         """Tell whether it is asked, given the values of the inputs before it.
 

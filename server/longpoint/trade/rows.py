@@ -107,11 +107,14 @@ class Reader:
 
 
 def said_for(asked: Input, raw: "dict[str, Any]") -> object:
-    """Return what was given for an input under its name or an earlier one; None for nothing."""
+    """Return what was given for an input under its name or an earlier one, or what others imply.
+
+    None for nothing.
+    """
     for name in (asked.name,) + asked.was:
         if raw.get(name) not in (None, ""):
             return raw[name]
-    return None
+    return asked.implied(raw)
 
 
 def holds_nothing(raw: object) -> bool:

@@ -100,5 +100,5 @@ def test_the_cans_stand_on_the_buy_list() -> None:
     topcoat["inputs"] |= {"film_by": "wet", "wet_coat": "4", "method": "brush", "can": "quart"}
     lines = {line["title"]: line for line in worked(begun)["yard"]["lines"]}
     assert (lines["Primer"]["amount_text"], lines["Primer"]["cost"]) == ("1 can", 18)
-    assert lines["Primer"]["words"].startswith("Buy 1 quart can: 0.13 gal for 1 coat")
+    assert lines["Primer"]["words"].startswith("Buy 1 quart can: 16 fl oz for 1 coat")
     assert (lines["Topcoat"]["amount"], lines["Topcoat"]["cost"]) == (1, None)

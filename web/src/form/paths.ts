@@ -88,7 +88,7 @@ export function folded(
   const isRows = (field: Field): boolean => inputOf(field)?.kind === "rows";
   const most = OPEN_FIELDS - 2 * fields.filter(isRows).length;
   const single = fields.filter((field) => !isRows(field));
-  const spare = single.filter((field, i) => i >= most && !inputOf(field)?.required);
+  const spare = single.filter((field, i) => i >= most && !inputOf(field)?.required && !field.missing);
   const rest = spare.filter((field) => !isHeld(field));
   return rest.length < 2 ? [fields, []] : [fields.filter((field) => !rest.includes(field)), rest];
 }

@@ -89,7 +89,7 @@ export function fieldMessage(path: string, words: string, host: FieldHost): Temp
 
 function card({ input, field, path }: Card, host: FieldHost): TemplateResult {
   const isWrong = host.message(path) !== "";
-  const isWanted = input.required && !field.from;
+  const isWanted = field.missing === true;
   const classes = [
     "card", "field", path === host.active ? "active" : "", isWrong ? "wrong" : "",
     isWanted ? "wanted" : "", isWide(input, field) ? "wide" : "",

@@ -7,7 +7,9 @@ plan takes both numbers from what is bought, and asks one label's times for each
 from ..taking import WHOLE
 from .pattern import Pattern, Question
 
-FILM = ("dry_film", "solids", "method", "can")
+FILM = (
+    "film_by", "coverage", "wet_coat", "dry_film", "solids", "method", "efficiency", "can",
+)  # fmt: skip
 TIMES = (
     "air_temperature", "humidity", "coats", "faces", "start_day", "day_from", "day_to",
     "working_days", "hang_after", "coated",

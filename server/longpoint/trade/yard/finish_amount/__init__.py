@@ -25,10 +25,9 @@ def work(given: Given, scale: Scale) -> Answer:
     coats = given.count("coats")
     paint = gallons(given.number("area"), coats, film, landing)
     answer = Answer(scale)
-    answer.amount("wet_film", film.wet, "film", lead=True)
-    answer.amount("volume", paint, "volume", lead=True)
-    answer.amount("spread", spread(film, landing), "spread")
     cans = add_cans(answer, given, paint)
+    answer.amount("wet_film", film.wet, "film")
+    answer.amount("spread", spread(film, landing), "spread")
     if film.dry is not None:
         answer.amount("dry_film", film.dry, "film")
         answer.amount("dry_total", film.dry * coats, "film")
@@ -78,10 +77,10 @@ TOOL = Tool(
     inputs=inputs(),
     work=work,
     gives=[
-        Gives("wet_film", "number", "Wet film per coat", short="wet"),
-        Gives("volume", "number", "Paint to buy", short="to buy"),
-        Gives("spread", "number", "A gallon covers, loss counted", short="covers"),
         Gives("cans", "count", "Cans"),
+        Gives("volume", "number", "Paint needed", short="needed"),
+        Gives("wet_film", "number", "Wet film per coat", short="wet"),
+        Gives("spread", "number", "A gallon covers, loss counted", short="covers"),
         Gives("bought", "number", "In the cans"),
         Gives("cost", "money", "Cost", sometimes=True),
         Gives("dry_film", "number", "Dry film per coat", quantity="film thickness", sometimes=True),
@@ -96,13 +95,10 @@ TOOL = Tool(
     example={
         "area": "230",
         "coats": 2,
-        "dry_film": "1.5",
+        "film_by": "spread",
+        "coverage": 400,
         "solids": 38,
-        "thinner": 5,
-        "method": "hvlp",
-        "can": "gallon",
-        "cup": "ford-4",
-        "cup_seconds": 30,
+        "method": "brush",
     },
     cautions=[
         FLAMMABLE_FINISH,

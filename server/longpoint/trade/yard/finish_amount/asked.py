@@ -11,6 +11,8 @@ if TYPE_CHECKING:
 
     from ...inputs import Input
 
+FIT = "fit"
+"""Quarts where two hold it, else gallons: three quarts cost about a gallon, from memory."""
 CANS = (
     ("half-pint", "half-pint", 1 / 16),
     ("pint", "pint", 1 / 8),
@@ -24,20 +26,48 @@ CANS = (
 TWO = ("parts", "2")
 
 
+class _FilmBy(Choice):
+    """Said by the film that is given, where it isn't chosen."""
+
+    def implied(self, raw: "dict[str, Any]") -> object:
+        for by, name in (
+            ("dry", "dry_film"),
+            ("wet", "wet_coat"),
+            ("spread", "coverage"),
+            ("dry", "solids"),
+        ):
+            if raw.get(name) not in (None, ""):
+                return by
+        return None
+
+
+class _Method(Choice):
+    """A percent that is given needs no method."""
+
+    def implied(self, raw: "dict[str, Any]") -> object:
+        return None if raw.get("efficiency") in (None, "") else "given"
+
+
 class _Solids(Number):
     """Needed to know a wet film from a dry one; else it tells the dry one."""
 
     def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
         needed = earlier["film_by"] == "dry"
-        more: dict[str, Any] = {} if needed else {"optional": True, "default_text": "not known"}
-        return Number(self.name, self.label, unit="%", above=0, most=100, help=self.help, **more)
+        return (
+            self
+            if not needed
+            else Number(self.name, self.label, unit="%", above=0, most=100, help=self.help)
+        )
 
     def is_always_asked(self) -> bool:
         return False
 
 
 class _Efficiency(Number):
-    """By the method chosen, the person's own list before the table; typed where none is chosen."""
+    """By the method chosen, the person's own list before the table; else typed."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return earlier["method"] is not None
 
     def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
         method = earlier["method"]
@@ -73,11 +103,10 @@ def _film() -> "list[Input]":
     return [
         Number("area", "Area", measure="area", above=0, quantity="finish area"),
         Count("coats", "Coats", most=30),
-        Choice(
+        _FilmBy(
             "film_by",
             "Coat known by",
-            [("dry", "dry film"), ("wet", "wet film"), ("spread", "coverage")],
-            default="dry",
+            [("spread", "coverage on the can"), ("wet", "wet film"), ("dry", "dry film")],
         ),
         Number(
             "dry_film",
@@ -103,7 +132,7 @@ def _film() -> "list[Input]":
             measure="spread",
             above=0,
             most=10000,
-            help="As the label says, before what is lost; about 400 by old rules of thumb.",
+            help="The can says it; about 400 sq ft a gallon is usual, an almanac's rule of thumb.",
             only_when=("film_by", "spread"),
         ),
         _Solids(
@@ -112,6 +141,8 @@ def _film() -> "list[Input]":
             unit="%",
             above=0,
             most=100,
+            optional=True,
+            default_text="not known",
             help="Of the data sheet: by weight they read higher.",
         ),
         Number(
@@ -128,25 +159,26 @@ def _film() -> "list[Input]":
 def _put_on() -> "list[Input]":
     methods = [(method.value, method.label) for method in METHODS]
     return [
-        Choice("method", "Put on by", [("given", "percent told")] + methods, default="given"),
+        _Method("method", "Put on by", methods + [("given", "own percent")]),
         Rows(
             "methods",
-            "My methods",
+            "My own percents",
             [
                 Choice("method", "Method", methods),
-                Number("lands", "Lands", unit="%", above=0, most=100),
+                Number("lands", "Lands on the work", unit="%", above=0, most=100),
             ],
-            row="method",
+            row="own percent",
             least=0,
             most=12,
             kept="finish-methods",
         ),
         _Efficiency(
             "efficiency",
-            "Lands on the work",
+            "Paint that lands on the work",
             unit="%",
             above=0,
             most=100,
+            optional=True,
             help="Of what leaves gun or brush; the rest is mist and loss.",
         ),
     ]
@@ -190,7 +222,13 @@ def _mix() -> "list[Input]":
 
 def _cans() -> "list[Input]":
     return [
-        Choice("can", "Can", [(value, label) for value, label, _ in CANS], default="gallon"),
+        Choice(
+            "can",
+            "Can",
+            [(FIT, "quart or gallon")] + [(value, label) for value, label, _ in CANS],
+            default=FIT,
+            help="Up to two quarts in quarts, more in gallons.",
+        ),
         Number("can_price", "A can costs", unit="$", optional=True, default_text="-", most=100000),
     ]
 
