@@ -57,6 +57,13 @@ def example_hash(place: str, slug: str) -> str:
     return hash_of(place, slug, inputs)
 
 
+def choose(control: Locator, is_on: bool = True) -> None:
+    """Tap a radio button, a box or a switch on its label, which covers it."""
+    if control.is_checked() != is_on:
+        control.locator("xpath=ancestor::label").tap()
+    expect(control).to_be_checked(checked=is_on)
+
+
 class App:
     """One page of the app at `address`."""
 
@@ -109,7 +116,7 @@ class App:
             field.select_option(value)
         elif field.get_attribute("type") == "radio":
             name = field.get_attribute("name")
-            self.page.locator(f"input[name='{name}'][value='{value}']").check(force=True)
+            choose(self.page.locator(f"input[name='{name}'][value='{value}']"))
         else:
             field.fill(value)
 

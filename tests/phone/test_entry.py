@@ -8,7 +8,7 @@ from typing import Any
 
 from playwright.sync_api import expect
 
-from tests.phone.app import ROOM, App, frame, run
+from tests.phone.app import ROOM, App, choose, frame, run
 
 PLUS = "+ then −: plus, tapped again minus"
 
@@ -48,7 +48,7 @@ class TestPad:
         expect(app.pad).to_contain_text("25 and 5/16 in · 643 mm")
         app.open(frame(opening_width="27 in", opening_height="1500", trim_width="60", units="mm"))
         app.page.get_by_role("button", name="Units and settings").tap()
-        app.page.get_by_role("radio", name="1/10", exact=True).check(force=True)
+        choose(app.page.get_by_role("radio", name="1/10", exact=True))
         app.page.keyboard.press("Escape")
         app.field("Opening width").tap()
         expect(app.pad).to_contain_text("685.8 mm · 27 in")

@@ -14,7 +14,7 @@ import icalendar
 import pdfplumber
 from playwright.sync_api import expect
 
-from tests.phone.app import App
+from tests.phone.app import App, choose
 from tests.phone.test_job_sheets import begin, box, expect_ticked, row, sheet
 
 DOOR = {
@@ -105,8 +105,8 @@ def test_a_door_is_finished(app: App) -> None:
     # On paper each step has its box, what is open a line for its time; the cut list isn't wanted.
     app.open("#/job/boot")
     page.get_by_role("button", name="On paper").tap()
-    page.get_by_role("checkbox", name="Finish plan").check(force=True)
-    page.get_by_role("checkbox", name="Cut list").uncheck(force=True)
+    choose(page.get_by_role("checkbox", name="Finish plan"))
+    choose(page.get_by_role("checkbox", name="Cut list"), False)
     page.get_by_role("button", name="Print", exact=True).tap()
     expect(page.locator(".paper")).to_contain_text("Finish: Finish plan")
     for size in ("Letter", "A4"):

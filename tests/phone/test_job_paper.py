@@ -13,7 +13,7 @@ import pdfplumber
 import pytest
 from playwright.sync_api import Browser, expect
 
-from tests.phone.app import App
+from tests.phone.app import App, choose
 from tests.phone.conftest import page_of
 from tests.phone.test_job_sheets import begin, job
 from tests.phone.test_print import PAPERS, POINTS, text_of
@@ -47,9 +47,9 @@ def share_of_ink(page: Any) -> float:
     return float((picture < 128).mean())
 
 
-def choose(app: App, *names: str) -> None:
+def choose_papers(app: App, *names: str) -> None:
     for name in names:
-        app.page.get_by_label(name).check(force=True)
+        choose(app.page.get_by_label(name))
 
 
 def back(app: App) -> None:
@@ -62,7 +62,7 @@ def test_lists_print_on_both_papers_without_a_blank_page(app: App) -> None:
     begin(app, job(customer={"name": "Ada Fern"}))
     app.page.get_by_role("button", name="On paper").tap()
     # The last mark lies 80 - 10 - 3 1/2 down: in pages of 8 1/2 inches it takes 8 of them.
-    choose(app, "Job sheet", "Buy list", "Mark list", "Door, hung, Hinge layout: 9 pages")
+    choose_papers(app, "Job sheet", "Buy list", "Mark list", "Door, hung, Hinge layout: 9 pages")
     app.page.get_by_role("button", name="Print", exact=True).tap()
     expect(app.page.locator(".paper")).to_have_count(4)
     for paper, size in PAPERS.items():
@@ -100,7 +100,7 @@ def test_labels_lie_within_half_a_millimeter(app: App) -> None:
     """Four pieces, begun at the 29th label: two on the first sheet, two on the next."""
     begin(app, job())
     app.page.get_by_role("button", name="On paper").tap()
-    choose(app, "Outlines, for a trial on plain paper")
+    choose_papers(app, "Outlines, for a trial on plain paper")
     app.page.get_by_label("Labels across").fill("4")
     app.page.get_by_role("button", name="Print labels").tap()
     expect(app.page.get_by_role("alert")).to_contain_text("4 labels end 11 1/16")
@@ -114,8 +114,8 @@ def test_labels_lie_within_half_a_millimeter(app: App) -> None:
     assert "A2" in text_of(first)
     back(app)
 
-    app.page.get_by_label("A4 sheet").check(force=True)
-    choose(app, "Outlines, for a trial on plain paper")
+    choose(app.page.get_by_label("A4 sheet"))
+    choose_papers(app, "Outlines, for a trial on plain paper")
     app.page.get_by_label("Begin at label").fill("21")
     app.page.get_by_role("button", name="Print labels").tap()
     expect(app.page.locator(".labelsheet")).to_have_count(1)

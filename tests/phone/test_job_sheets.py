@@ -9,7 +9,7 @@ from typing import Any
 
 from playwright.sync_api import BrowserContext, Locator, Page, expect
 
-from tests.phone.app import App
+from tests.phone.app import App, choose
 from tests.phone.storage import kept_documents, put_documents
 from tests.phone.test_access import AXE, violations
 from tests.phone.test_faults import crash, failing, mend, said
@@ -130,7 +130,7 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     expect(saw.locator(".jobband")).to_contain_text("2 of 4 cut")
 
     # Stick by stick as planned: each holds what is cut from it, and no piece is left out.
-    app.page.get_by_label("By stick").check(force=True)
+    choose(app.page.get_by_label("By stick"))
     expect(saw.get_by_role("heading", name="Stick 2, 96")).to_be_visible()
     held = [
         [int(each) for each in stick.locator(".cutlength .unseen").all_inner_texts()]
@@ -138,7 +138,7 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     ]
     assert sorted(length for lengths in held for length in lengths) == [30, 30, 40, 40]
     assert all(sum(lengths) < 96 for lengths in held)
-    app.page.get_by_label("By setting").check(force=True)
+    choose(app.page.get_by_label("By setting"))
 
     # One is spoiled: it is cut again, and a third stick bought (40 + 40, 40 + 30, 30).
     row(app, "A4").locator("button.what").tap()

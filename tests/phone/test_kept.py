@@ -9,7 +9,7 @@ from typing import Any
 
 from playwright.sync_api import Browser, expect
 
-from tests.phone.app import ROOM, App, frame, run
+from tests.phone.app import ROOM, App, choose, frame, run
 from tests.phone.conftest import page_of
 
 
@@ -107,7 +107,7 @@ class TestKept:
     def choose(self, app: App, group: str, option: str) -> None:
         sheet = self.settings(app)
         radio = sheet.get_by_role("group", name=group).get_by_role("radio", name=option, exact=True)
-        radio.check(force=True)
+        choose(radio)
         sheet.get_by_role("button", name="Close").tap()
 
     def test_lengths_keep_their_meaning_in_millimeters_and_back(self, app: App) -> None:
@@ -151,7 +151,7 @@ class TestKept:
         app.open("#/saw")
         self.choose(app, "Inches, to", "1/32")
         self.choose(app, "Look", "dark")
-        self.settings(app).get_by_role("switch").check(force=True)
+        choose(self.settings(app).get_by_role("switch"))
         app.page.reload()
         expect(app.page.get_by_role("button", name="in · 1/32")).to_be_visible()
         expect(app.page.locator("html")).to_have_attribute("data-look", "dark")
@@ -184,7 +184,7 @@ class TestKept:
         app.open("#/saw")
         assert not app.page.evaluate("'wakeLock' in navigator")
         switch = self.settings(app).get_by_role("switch")
-        switch.check(force=True)
+        choose(switch)
         expect(switch).to_be_checked()
-        switch.uncheck(force=True)
+        choose(switch, False)
         expect(switch).not_to_be_checked()

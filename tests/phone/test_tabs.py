@@ -5,7 +5,7 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import expect
 
-from tests.phone.app import App
+from tests.phone.app import App, choose
 from tests.phone.storage import history, kept_documents
 
 # A window in the background may hear nothing of others until it is looked at.
@@ -79,7 +79,7 @@ def test_the_settings_too(app: App, other: App) -> None:
     other.page.get_by_role("button", name="Units and settings").tap()
     sheet = other.page.get_by_role("dialog", name="How it is shown")
     group = sheet.get_by_role("group", name="Millimeters, to")
-    group.get_by_role("radio", name="1", exact=True).check(force=True)
+    choose(group.get_by_role("radio", name="1", exact=True))
     expect(app.page.get_by_role("button", name="mm · 1")).to_be_visible()
     expect(app.field(WIDTH)).to_have_value('27 13/16"')
 
