@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from playwright.sync_api import BrowserContext, Page, expect
+from playwright.sync_api import BrowserContext, Locator, Page, expect
 
 from tests.phone.app import App
 from tests.phone.job_screens import (
@@ -53,6 +53,16 @@ def survey_of_copy(page: Page) -> dict[str, Any]:
     (body,) = [each["body"] for (kind, _), each in kept_documents(page).items() if kind == "job"]
     inputs: dict[str, Any] = body["items"][1]["entries"][0]["inputs"]
     return inputs
+
+
+def photos_deleted(page: Page) -> set[bool]:
+    """Return of the photos that are kept whether they are deleted."""
+    kept = kept_documents(page).items()
+    return {bool(each.get("deleted")) for (kind, _), each in kept if kind == "photo"}
+
+
+def card_of(app: App, title: str) -> Locator:
+    return app.page.get_by_role("link", name=title)
 
 
 def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, address: str) -> None:
@@ -150,6 +160,16 @@ def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, add
     expect(item(reopened, again)).to_have_count(0)
     reopened.page.get_by_role("status").get_by_role("button", name="Undo").tap()
     expect(line(reopened, again, "I Door set")).to_contain_text("23 and 13/16")
+
+    # Its photos go with a job that is deleted, and come back with it.
+    reopened.open("#/job")
+    reopened.page.get_by_role("button", name="Delete Boot room").tap()
+    undo = reopened.page.get_by_role("status").get_by_role("button", name="Undo")
+    expect(undo).to_be_visible()
+    assert photos_deleted(reopened.page) == {True}
+    undo.tap()
+    expect(card_of(reopened, "Boot room")).to_be_visible()
+    assert photos_deleted(reopened.page) == {False}
     reopened.page.close()
 
 
