@@ -84,7 +84,7 @@ def test_what_was_typed_stays_when_the_units_change() -> None:
 
 def test_a_carried_amount_shows_in_the_units_in_force() -> None:
     carried = field(None, Scale("mm"), 100.0)
-    assert (carried["shown"], carried["unit"]) == ("9.2903", "m²")
+    assert (carried["shown"], carried["unit"]) == ("9.29", "m²")
     assert field("5", Scale("in"), 100.0)["carried"]["text"] == "100 sq ft"
 
 

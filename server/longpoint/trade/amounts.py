@@ -75,7 +75,12 @@ def volume_words(gallons: float, units: str) -> str:
     for unit, number, below in SMALLER[units]:
         if gallons < below:
             return show_number(gallons * number, 1 if unit == "qt" else 0) + " " + unit
-    return amount_words(gallons, "volume", units, 1 if gallons >= 10 else 2)
+    return amount_words(gallons, "volume", units, places_of(in_units(gallons, "volume", units)))
+
+
+def places_of(number: float) -> int:
+    """Return to how many decimals an amount is said: a tenth, a small one to a hundredth."""
+    return 1 if abs(number) >= 10 else 2
 
 
 def amount_words(value: float, measure: str, units: str, places: "int | None" = None) -> str:
@@ -88,7 +93,7 @@ def amount_words(value: float, measure: str, units: str, places: "int | None" = 
         return volume_words(value, units)
     number = in_units(value, measure, units)
     if places is None:
-        places = 1 if abs(number) >= 10 else 2
+        places = places_of(number)
     return show_number(number, places) + " " + unit_of(measure, units)
 
 

@@ -1,6 +1,6 @@
 """What stands in a field: as typed, as carried from another question, or as its default is used."""
 
-from .amounts import amount_words, in_units, split_unit, unit_of
+from .amounts import amount_words, in_units, places_of, split_unit, unit_of
 from .entry import marked
 from .inputs import Choice, Flag
 from .lengths import Scale, exactly, show_angle, show_number
@@ -70,7 +70,7 @@ def differing(field: "Field", carried: "dict[str, Any]", scale: Scale) -> "dict[
 def _carried_words(asked: "Input", value: "Any", scale: Scale) -> str:
     """Return a carried number as a sentence says it."""
     if isinstance(asked, Number) and asked.measure:
-        return amount_words(value, asked.measure, scale.units, 4)
+        return amount_words(value, asked.measure, scale.units)
     return _carried_text(asked, value, scale)
 
 
@@ -78,6 +78,9 @@ def _carried_text(asked: "Input", value: "Any", scale: Scale) -> str:
     """Return a carried number as it is worked with, as coarse as it can be said."""
     if isinstance(asked, Length):
         return scale.number(value)
+    if isinstance(asked, Number) and asked.measure:
+        number = in_units(value, asked.measure, scale.units)
+        return show_number(number, places_of(number))
     return _number_text(asked, value, scale)
 
 

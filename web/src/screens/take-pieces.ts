@@ -52,9 +52,16 @@ export class TakePieces extends LitElement {
       ${fault ? html`<p class="message">${typeset(fault)}</p>` : nothing}
       ${rows.length > 0
         ? html`<ol class="takenrows">
-            ${rows.map(({ fields }) => html`<li>${typeset(fields.map(({ shown = "" }) => shown).filter(Boolean).join(" · "))}</li>`)}
+            ${rows.map(({ fields }) => html`<li>${typeset(fields.map((each) => this.said(each)).filter(Boolean).join(" · "))}</li>`)}
           </ol>`
         : nothing}`;
+  }
+
+  /** A size with its label, at the scale; a choice and a name speak for themselves. */
+  private said({ name, shown = "", reads }: Field): string {
+    const column = this.input.columns?.find((each) => each.name === name);
+    const isPlain = !column || column.kind === "choice" || column.kind === "text";
+    return isPlain || !shown ? shown : `${column.label} ${reads?.[0] ?? shown}`;
   }
 
   /** What has pieces: the whole job first, stocks, items, then single questions. */

@@ -13,10 +13,10 @@
 FLAT, FACTORS, DOUBLED, GIRTHS = "flat", "factors", "doubled", "girths"
 
 CONVENTIONS = (
-    (FLAT, "flat faces, without edges"),
+    (FLAT, "flat faces, no edges"),
     (FACTORS, "flat faces times a factor"),
-    (DOUBLED, "panelled faces and edges twice (1909)"),
-    (GIRTHS, "true, narrow trim as wider (19th century)"),
+    (DOUBLED, "panel doors and edges twice"),
+    (GIRTHS, "true area, narrow trim counted wider"),
 )
 
 DOOR_FACTORS = {"framed": 1.30, "slab": 1.20, "glazed": 0.80, "board": 1.0}

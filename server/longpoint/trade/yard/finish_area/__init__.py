@@ -61,7 +61,7 @@ def _table(answer: Answer, things: "list[Thing]", way: str) -> None:
         areas = (thing.sign * thing.each, thing.area, thing.priced(way))
         said = [answer.both_ways(feet_of(each), "area")[0] for each in areas]
         rows.append([thing.name, str(thing.count)] + said)
-    answer.table("Areas", ["Thing", "Count", "Each", "All", "To price"], rows)
+    answer.table("Areas", ["Piece", "Count", "Each", "All", "To price"], rows)
 
 
 def _notes(answer: Answer, things: "list[Thing]", way: str) -> None:

@@ -1,6 +1,6 @@
 """What is asked of each thing that is coated."""
 
-from ...finish.conventions import CONVENTIONS, FACTORS, FLAT
+from ...finish.conventions import CONVENTIONS, FLAT
 from ...tool import Choice, Count, Length, Number, Rows, Text
 from .things import DOORS, PANELLED
 
@@ -25,10 +25,10 @@ class _Thickness(Length):
 
 
 class _Factor(Number):
-    """Asked only where faces are priced by a factor."""
+    """Asked of what has faces."""
 
     def applies(self, earlier: "dict[str, Any]") -> bool:
-        return earlier["measured"] == FACTORS and earlier["kind"] in SIZED
+        return earlier["kind"] in SIZED
 
     def is_always_asked(self) -> bool:
         return False
@@ -37,20 +37,21 @@ class _Factor(Number):
 def inputs() -> "list[Input]":
     """Return the form."""
     return [
+        Rows(
+            "things",
+            "What is coated",
+            _sizes() + _in_the_frame() + _counted(),
+            row="piece",
+            surfaces=True,
+            most=200,
+        ),
         Choice(
             "measured",
             "Priced by",
             list(CONVENTIONS),
             default=FLAT,
-            help="How painters measure for a price: never what is bought by.",
-        ),
-        Rows(
-            "things",
-            "What is coated",
-            _sizes() + _in_the_frame() + _counted(),
-            row="thing",
-            surfaces=True,
-            most=200,
+            help="How painters measure for a price, never what is bought by. Doubled: about "
+            "1909; narrow trim wider: 19th century.",
         ),
     ]
 
@@ -141,12 +142,13 @@ def _counted() -> "list[Input]":
     return [
         _Factor(
             "factor",
-            "Factor",
+            "Price factor",
             above=0,
             most=20,
             optional=True,
             default_text="by kind",
-            help="1.30 panelled, 1.20 flat, 0.80 glass, 1.00 part glass, 1.80 louvered.",
+            help="Where priced by a factor: 1.30 paneled, 1.20 flat, "
+            "0.80 glass, 1.00 part glass, 1.80 louvered.",
         ),
         Count("count", "How many", default=1),
         Text("name", "Name", optional=True),
