@@ -224,3 +224,13 @@ def test_a_hinge_edge_that_binds_is_told_with_the_bevel_that_frees_it() -> None:
     assert any("binds there and springs open" in note for note in found["notes"])
     short = answer("door-swing", strike_gap="3/16", hinge_bevel=3, **asked)
     assert "Bevel the hinge edge 4.1°, or it binds" in short["verdict"]
+
+
+def test_no_bevel_to_plane_has_no_pencil_line() -> None:
+    """0.0006 off a 3/4 leaf 18 wide would keep 0.11: by hand beside the fixture of that name."""
+    said = {"leaf_width": 18, "door_thickness": "3/4", "pin_in": 0, "pin_out": 0}
+    asked = said | {"strike_gap": "1/8", "clearance": "0.11"}
+    assert answer("door-swing", **asked)["marks"] == []
+    # 1/8 kept of a gap of 1/8: 18.01562 has to become 18, so 1/64 comes off.
+    (mark,) = answer("door-swing", **asked | {"clearance": "1/8"})["marks"]
+    assert mark["text"] == "1/64"

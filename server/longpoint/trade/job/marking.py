@@ -79,11 +79,16 @@ def _checks(entries: "list[Done]", scale: "Scale") -> "list[str]":
     return checks + ["Touched up, swept, customer shown"]
 
 
+SLIGHT = 1 / 128
+"""Inches off an edge that nobody planes off: it is checked as a square one."""
+
+
 def _bevel(entries: "list[Done]", sizes: "dict[str, Any]") -> "float | None":
     """Return the bevel that the swing needs; where nobody asked for that, the one that was said."""
     for made in entries:
         if made.entry["tool"] == "door-swing" and "bevel_angle" in made.figures:
-            return float(made.figures["bevel_angle"][1])
+            is_planed = made.figures["back_relief"][1] >= SLIGHT
+            return float(made.figures["bevel_angle"][1]) if is_planed else 0.0
     return float(sizes["bevel"][1]) if "bevel" in sizes else None
 
 

@@ -15,6 +15,7 @@ from scipy.optimize import brentq
 from tests.trade.references.expected import Expected
 
 SLUG = "door-swing"
+SLIGHT = 1 / 128  # Nobody planes off so little.
 NEAR = 1e-6  # Closer to a limit than this, the sweep does not decide.
 
 
@@ -148,9 +149,11 @@ def expect(inputs: dict[str, Any]) -> Expected | None:
     if tight > 0 or door.together:
         figures["tight_at"] = at
     side, words = hinge_side(inputs)
-    if not any(reliefs) and not words:
-        words = ("strike edge stays square",) if side["hinge_relief"] else ("No bevel needed",)
-    elif any(reliefs):
+    is_beveled = max(relief or 0.0 for relief in reliefs) >= SLIGHT
+    if not is_beveled and not words:
+        is_planed = side["hinge_relief"] >= SLIGHT
+        words = ("strike edge stays square",) if is_planed else ("No bevel needed",)
+    elif is_beveled:
         words = (*words, "strike edge") if len(doors) == 1 else words
     return Expected(figures=figures | side, words=words, tolerance=5e-6)
 

@@ -5,7 +5,7 @@ from ...cautions import FIRE_DOOR, HEAVY_DOOR
 from ...door import gaps
 from ...lengths import show_angle
 from ...tool import Angle, Answer, Choice, Given, Gives, Length, Refusal, Scale, Tool
-from .edges import HAIR, Hanging, HingeEdge, StrikeEdge
+from .edges import HAIR, SLIGHT, Hanging, HingeEdge, StrikeEdge
 from .views import edge_view, hinge_view, plan, tight_view
 from .words import hinge_notes, pair_note, strike_notes, verdict_words
 
@@ -102,7 +102,7 @@ def _marks(answer: Answer, edges: "list[StrikeEdge]", hinge: HingeEdge) -> None:
     names = ["First leaf", "Other leaf"] if len(edges) > 1 else ["Leaf"]
     for number, edge in enumerate(edges):
         tag, name = str(number + 1), names[number]
-        if not edge.relief:
+        if not edge.is_planed:
             continue
         answer.mark(
             tag, name + ", pencil line on the far face", "strike edge", edge.relief, fine=True
@@ -111,7 +111,7 @@ def _marks(answer: Answer, edges: "list[StrikeEdge]", hinge: HingeEdge) -> None:
             label = name + ", gauge line on the edge"
             answer.mark(tag, label, "knuckle face", edge.swing.land, fine=True)
     relief = hinge.needed_relief if hinge.is_short else hinge.relief
-    if relief:
+    if relief >= SLIGHT:
         label = names[0] + ", pencil line on the far face"
         answer.mark("1", label, "hinge edge", relief, fine=True)
 

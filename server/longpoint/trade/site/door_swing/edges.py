@@ -9,6 +9,9 @@ from .swing import Swing
 HAIR = 1e-9
 """Float noise must not turn just enough into too little."""
 
+SLIGHT = 1 / 128
+"""Inches that nobody planes off: less than half of the finest tick."""
+
 Hanging = namedtuple("Hanging", ("thickness", "pin_in", "pin_out", "gap", "keep", "land", "pair"))
 """How a leaf hangs, but for its width: the pin, the strike gap, the clearance to keep, the land,
 and whether both leaves of a pair open at once."""
@@ -36,6 +39,11 @@ class StrikeEdge:
         )
         self.relief = self._relief(field, scale)
         self.bevel = self.swing.bevel(self.relief)
+
+    @property
+    def is_planed(self) -> bool:
+        """Tell whether anything comes off that a plane can take."""
+        return self.relief >= SLIGHT
 
     def _relief(self, field: str, scale: Scale) -> float:
         swing, keep, fine = self.swing, self.keep, scale.finer()
@@ -98,6 +106,11 @@ class HingeEdge:
     def far_gap(self) -> float:
         """The gap at the far face, closed; negative where the wood would have to overlap."""
         return self.square_gap + self.relief
+
+    @property
+    def is_planed(self) -> bool:
+        """Tell whether anything comes off that a plane can take."""
+        return self.relief >= SLIGHT
 
     @property
     def is_short(self) -> bool:

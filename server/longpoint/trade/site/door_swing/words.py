@@ -43,15 +43,15 @@ def _strike(edges: "list[StrikeEdge]", fine: "Scale") -> "list[str]":
     """Return what the strike edge needs, or those of a pair; nothing where all stay square."""
     angles = [show_angle(edge.bevel) for edge in edges]
     off = [fine.length(edge.relief) for edge in edges]
-    if not [edge for edge in edges if edge.relief]:
+    if not [edge for edge in edges if edge.is_planed]:
         return []
     if len(edges) == 1:
         words = f"Bevel the strike edge {angles[0]}"
     elif edges[0].relief == edges[1].relief:
         words = f"Bevel both strike edges {angles[0]}"
-    elif not edges[1].relief:
+    elif not edges[1].is_planed:
         words = f"Bevel the first leaf's strike edge {angles[0]}"
-    elif not edges[0].relief:
+    elif not edges[0].is_planed:
         return [f"Bevel the other leaf's strike edge {angles[1]}"]
     else:
         return [f"Bevel the strike edges: first leaf {angles[0]}, other {angles[1]}"]
@@ -63,7 +63,7 @@ def _hinge_side(hinge: "HingeEdge", fine: "Scale") -> "list[str]":
     if hinge.is_short:
         words = f"Bevel the hinge edge {show_angle(hinge.needed_bevel)}, or it binds"
         return [words, words]
-    if not hinge.relief:
+    if not hinge.is_planed:
         return []
     words = f"Bevel the hinge edge {show_angle(hinge.bevel)}"
     return [words + f", {fine.length(hinge.relief)} off the far face", words]
@@ -86,7 +86,7 @@ def strike_notes(edge: "StrikeEdge", fine: "Scale") -> "list[str]":
             "With a square edge the door binds: the leaf's far corner would have to pass "
             f"{fine.length(-tight)} through."
         )
-    if edge.relief:
+    if edge.is_planed:
         where = "the gauge line on the edge" if swing.land else "the corner at the knuckle face"
         said.append(
             f"Plane from {where} to the pencil line on the far face, the one toward the stop; "
@@ -110,7 +110,7 @@ def hinge_notes(hinge: "HingeEdge", fine: "Scale") -> "list[str]":
             f"The hinge jamb takes {fine.length(-hinge.square_gap)} more than the gap at the far "
             "face: with a square hinge edge the leaf binds there and springs open."
         )
-    if hinge.relief or hinge.is_short:
+    if hinge.is_planed or hinge.is_short:
         said.append("Bevel the hinge edge before its mortises are cut: they follow the edge.")
     if hinge.closes_in < 0:
         said.append(
