@@ -50,7 +50,7 @@ MEASURED = [
     (tool, asked.name)
     for tool in TOOLS
     for asked in tool_named(tool).inputs
-    if asked.kind in ("length", "angle", "number", "count") and asked.only_when is None
+    if asked.kind in ("length", "angle", "number", "count") and asked.is_always_asked()
 ]
 
 

@@ -159,7 +159,8 @@ def test_the_description_tells_of_it(server: Server) -> None:
         for path, operations in paths.items()
         if "503" in operations.get("post", {}).get("responses", {})
     }
-    assert busy == {"/api/tools/stick-plan", "/api/tools/sheet-plan", "/api/jobs"}
+    plans = {"/api/tools/stick-plan", "/api/tools/sheet-plan"}
+    assert busy == plans | {"/api/jobs", "/api/jobs/calendar"}
     described = paths["/api/tools/stick-plan"]["post"]["responses"]["503"]
     assert described["headers"]["Retry-After"]["schema"] == {"type": "integer"}
     assert "application/json" in described["content"]

@@ -52,7 +52,8 @@ def test_a_deleted_document_can_be_had_back(page: Page) -> None:
     write(page, {"title": "Boot room"})
     do(page, "await store.deleteDocument('job', 'one')")
     assert do(page, "return store.listDocuments('job')") == []
-    (gone,) = do(page, "return store.listDocuments('job', true)")
+    [kept, (gone,)] = do(page, "return store.listAll('job')")
+    assert kept == []
     assert gone["body"] == {"title": "Boot room"}
     do(page, "await store.undeleteDocument('job', 'one')")
     (back,) = do(page, "return store.listDocuments('job')")
