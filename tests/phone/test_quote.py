@@ -182,7 +182,7 @@ def logos(app: App) -> None:
 
 
 def on_paper(app: App) -> None:
-    press(app, "What stands on paper")
+    press(app, "Words on paper")
     fill(app, Not_in_it="Painting walls")
     press(app, "Your shop")
     logos(app)

@@ -60,6 +60,7 @@ class TestPrice:
             "profit": "$383.78", "price": "$2,558.54",
         }  # fmt: skip
         assert got["kept"] == "You keep $383.78, 15 % of the price."
+        assert got["build"][4]["label"] == "Contingency, 5 % of direct cost and overhead"
 
     def test_profit_of_the_cost(self) -> None:
         """Check 63: 2174.76 x 1.15 = 2500.974."""
@@ -100,7 +101,16 @@ class TestPrice:
         assert got["price"] is None
         assert got["due"] is None
         assert got["asks"][0] == "What does an hour cost?"
-        assert len(got["asks"]) == 3
+        assert len(got["asks"]) == 4
+
+    def test_an_item_without_hours_has_no_price(self) -> None:
+        """Its stock alone is no price: it asks, until its hours are said, even 0."""
+        got = quoted({"rates": RATES}, items=[frame("a"), frame("b", hours=2)])
+        assert got["asks"] == ["Mirror a: how many hours?"]
+        assert (got["price"], got["kept"], got["build"], got["due"]) == (None, "", [], None)
+        some = {"rates": RATES, "minutes": [{"id": "cut", "minutes": 6}]}
+        assert quoted(some)["asks"] == ["Mirror a: how many hours?"]
+        assert quoted({"rates": RATES}, items=[frame("a", hours=0)])["price"] is not None
 
     def test_a_profit_that_takes_the_whole_price_is_said(self) -> None:
         got = quoted({"rates": RATES | {"profit_percent": 100}}, items=[frame("a", hours=1)])
@@ -133,6 +143,12 @@ class TestHours:
             quote = {"rates": RATES, "minutes": self.MINUTES}
             (line,) = quoted(quote, items=[frame("a", count=count)])["lines"]
             assert line["hours_text"] == hours
+
+    def test_what_minutes_make_is_said_in_them(self) -> None:
+        """Four pieces at 106.5 min and a frame at 20: 446 min; at 1 min and 0: 4 min."""
+        for cut, casing, said in ((106.5, 20, "7 h 26 min"), (1, 0, "4 min")):
+            minutes = [{"id": "cut", "minutes": cut}, {"id": "casing", "minutes": casing}]
+            assert quoted({"rates": RATES, "minutes": minutes})["lines"][0]["hours_text"] == said
 
     def test_typed_hours_stand_over_counted_ones(self) -> None:
         quote = {"rates": RATES, "minutes": self.MINUTES}

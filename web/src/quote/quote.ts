@@ -66,7 +66,7 @@ export class QuoteScreen extends LitElement {
       ${agreedPart(job, said)} ${changes(job, said, open)} ${punchList(job)}
       ${howItWent(said, () => this.learn(said))}
       <div class="actions">
-        <button type="button" @click=${() => open("paper")}>What stands on paper</button>
+        <button type="button" @click=${() => open("paper")}>Words on paper</button>
         <button type="button" @click=${() => open("shop")}>Your shop</button>
         <button type="button" class="primary" @click=${() => this.print()}>On paper</button>
       </div>

@@ -28,14 +28,16 @@ interface Shown {
   title: string;
   under: string;
   amount: string;
+  /** Something is still to be said. */
+  asks?: boolean;
 }
 
-function lineButton({ title, under, amount }: Shown, run: () => void): TemplateResult {
+function lineButton({ title, under, amount, asks = false }: Shown, run: () => void): TemplateResult {
   return html`<li>
     <button type="button" class="plain entryline" @click=${run}>
       <span class="named">
-        <span class="topline"><span class="name">${typeset(title)}</span> <span class="medium">${amount}</span></span>
-        <span class="under-name">${typeset(under)}</span>
+        <span class="topline priced"><span class="name">${typeset(title)}</span> <span class="medium">${amount}</span></span>
+        <span class="under-name ${asks ? "asking" : ""}">${typeset(under)}</span>
       </span>
       ${icon("handle")}
     </button>
@@ -47,8 +49,9 @@ export function itemLines(job: Job, { lines }: Said, open: Open): TemplateResult
   const items = job.body.items.map(({ id }) => id);
   const shown = ({ id, title, count, hours_text, material_text, price_text }: Said["lines"][number]): Shown => ({
     title: count > 1 ? `${title} × ${count}` : title,
-    under: [hours_text || (items.includes(id) ? "hours not said" : ""), `material ${material_text}`].filter(Boolean).join(" · "),
+    under: [hours_text || (items.includes(id) ? "how many hours?" : ""), `material ${material_text}`].filter(Boolean).join(" · "),
     amount: price_text,
+    asks: hours_text === "" && items.includes(id),
   });
   const add = (): void => open("own", addRow(job, "lines", {}));
   return html`<section class="card item" aria-label="What it is for">
@@ -58,7 +61,7 @@ export function itemLines(job: Job, { lines }: Said, open: Open): TemplateResult
         line.id === ""
           ? html`<li class="entryline">
               <span class="named">
-                <span class="topline"><span class="name">${line.title}</span> <span class="medium">${line.price_text}</span></span>
+                <span class="topline priced"><span class="name">${line.title}</span> <span class="medium">${line.price_text}</span></span>
                 <span class="under-name">material ${line.material_text}, of no item</span>
               </span>
             </li>`

@@ -1,4 +1,4 @@
-/** The sheets of a quote's screen: rates, a line, how it is paid, a change, what stands on paper. */
+/** The sheets of a quote's screen: rates, a line, how it is paid, a change, the words on paper. */
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
@@ -228,7 +228,7 @@ function paperSheet({ job }: Opened): Made {
   const long = (label: string, name: "work" | "exclusions" | "terms"): TemplateResult =>
     textField({ label, value: quote[name] ?? "", most: LONG, isLong: true, put: (value) => changeQuote(job, { [name]: value }) });
   return [
-    "What stands on paper",
+    "Words on paper",
     html`${options("by", "Price", quote.price_by ?? "item", [["item", "item by item"], ["sum", "in one sum"]],
         (value) => changeQuote(job, { price_by: value as "item" | "sum" }))}
       ${dateField("Date", quote.date, (date) => changeQuote(job, { date }))}

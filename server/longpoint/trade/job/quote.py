@@ -37,9 +37,10 @@ def quote_of(
     rates = quote.get("rates") or {}
     lines, unpriced = lines_of(job, done, [cut for mine in cuts for cut in mine], bought)
     asks = [words for name, words in _ASKED if rates.get(name) is None]
-    asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line)]
-    build = None if _lacks(rates) else _build(rates, lines)
-    if build is None and not _lacks(rates):
+    items = [item["id"] for item in job["items"]]
+    asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line, items)]
+    build = None if asks else _build(rates, lines)
+    if build is None and not asks:
         asks.append("This profit leaves nothing of the price for the cost: less than 100 %.")
     reply = {
         "asks": asks,
@@ -50,12 +51,11 @@ def quote_of(
     return reply
 
 
-def _asks_hours(line: Line) -> bool:
-    return line.hours is None and line.id != "" and line.material == 0
-
-
-def _lacks(rates: "dict[str, Any]") -> bool:
-    return bool([name for name, _ in _ASKED if rates.get(name) is None])
+def _asks_hours(line: Line, items: "list[str]") -> bool:
+    """Tell whether a line has no price without its hours: each item; 0 may be said."""
+    if line.hours is not None or line.id == "":
+        return False
+    return line.id in items or line.material == 0
 
 
 def _percents(rates: "dict[str, Any]") -> Percents:
@@ -149,8 +149,11 @@ def _said_lines(
 
 
 def hours_text(hours: Exact) -> str:
-    """Return hours as they are said: ``2.75 h``."""
-    return show_number(hours.near(), 2) + " h"
+    """Return hours as they are said: ``2.75 h``; what minutes make of them as ``7 h 26 min``."""
+    if (hours * Exact(100)).is_whole():
+        return show_number(hours.near(), 2) + " h"
+    whole, minutes = divmod((hours * Exact(60)).rounded(), 60)
+    return (f"{whole} h " if whole else "") + f"{minutes} min"
 
 
 def _said_build(
@@ -170,7 +173,7 @@ def _said_build(
         ("overhead", f"Overhead, {_percent(rates, 'overhead')} of the direct cost", overhead),
         (
             "contingency",
-            f"Contingency, {_percent(rates, 'contingency')} of both",
+            f"Contingency, {_percent(rates, 'contingency')} of direct cost and overhead",
             cost - direct - overhead,
         ),
         ("cost", "Cost", cost),

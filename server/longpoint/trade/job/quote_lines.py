@@ -83,7 +83,7 @@ def _of_item(
     known = [(number, each) for _, number, each in line.operations if each is not None]
     if item.get("hours") is not None:
         line.hours, line.is_typed = Exact.of(item["hours"]), True
-    elif known:
+    elif known and len(known) == len(line.operations):
         line.hours = Exact(0)
         for number, each in known:
             line.hours = line.hours + Exact(number, _HOUR) * Exact.of(each)

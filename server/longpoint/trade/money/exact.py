@@ -75,6 +75,18 @@ class Exact:
         """
         return -(-100 * self.over // (self.under * whole)) * whole
 
+    def is_whole(self) -> bool:
+        """Tell whether it is a whole number."""
+        return self.over % self.under == 0
+
+    def rounded(self) -> int:
+        """Return the nearest whole number, a half up.
+
+        >>> Exact(5, 2).rounded(), Exact(12, 5).rounded()
+        (3, 2)
+        """
+        return (2 * self.over + self.under) // (2 * self.under)
+
     def whole_up(self) -> int:
         """Return the least whole number that is not less.
 
