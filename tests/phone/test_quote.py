@@ -91,8 +91,14 @@ def priced(app: App) -> None:
     """From nothing to a price: rates, hours, a line of its own."""
     app.page.get_by_role("link", name="Quote").tap()
     press(app, "Begin the quote")
-    app.page.get_by_role("dialog").get_by_label("up to $10").check(force=True)
-    fill(app, What_an_hour="50", Overhead="25", Profit="20")
+    dialog = app.page.get_by_role("dialog")
+    dialog.get_by_label("up to $10").check(force=True)
+    fill(app, What_an_hour="$50", Overhead="25%", Profit="20 %")
+    # Rates alone are no price: each item's hours are asked for.
+    price = part(app, "Price")
+    expect(price).to_contain_text("Cupboard doors: how many hours?")
+    expect(price.get_by_role("status")).to_have_text("No price yet")
+    expect(app.page.get_by_role("button", name=re.compile("The customer agreed"))).to_have_count(0)
     for item, title in ITEMS.items():
         part(app, "What it is for").get_by_role("button", name=re.compile("^" + title)).tap()
         fill(app, **{"Hours,_all_of_it": str(HAND["hours"][item])})
@@ -100,6 +106,32 @@ def priced(app: App) -> None:
     fill(app, What_it_is_for="Delivery", Cost_beside="40")
     expect(part(app, "Price").get_by_role("status")).to_have_text("$3,840.00")
     expect(part(app, "Price")).to_contain_text("You keep $769.82, 20 % of the price.")
+
+
+def refused(app: App) -> None:
+    """What won't do stays as typed, with its sentence; no older number makes a price."""
+    price, dialog = part(app, "Price"), app.page.get_by_role("dialog")
+    press(app, "Rates: hour, overhead, profit")
+    expect(dialog.get_by_text("These are the shop's rates.")).to_be_visible()
+    profit = dialog.get_by_label(re.compile("^Profit, %"))
+    profit.fill("99.9")
+    expect(dialog).to_contain_text("Profit of the price must be at most 95: 99.9 can't be.")
+    done = dialog.get_by_role("button", name="Done")
+    expect(done).to_be_in_viewport(ratio=1)
+    profit.press("Enter")
+    expect(dialog).to_have_count(0)
+    expect(price.get_by_role("status")).to_have_text("No price yet")
+    press(app, "Rates: hour, overhead, profit")
+    expect(profit).to_have_value("99.9")
+    fill(app, Profit="20")
+    doors = part(app, "What it is for").get_by_role("button", name=re.compile("^Cupboard doors"))
+    doors.tap()
+    hours = dialog.get_by_label("Hours, all of it")
+    hours.fill("140000")
+    expect(dialog).to_contain_text("Hours must be at most 10000")
+    expect(price.get_by_role("status")).to_have_text("No price yet")
+    fill(app, **{"Hours,_all_of_it": "14 1/2 + 1.5"})
+    expect(price.get_by_role("status")).to_have_text("$3,840.00")
 
 
 def staged(app: App) -> None:
@@ -209,10 +241,6 @@ def on_paper(app: App) -> None:
 
 def the_next_begins_with_the_shop_s_rates(app: App) -> None:
     """The rates were said once. An hour at 50 is 62.50 with overhead, 78.125 over 0.8: up to 80."""
-    press(app, "Rates: hour, overhead, profit")
-    press(app, "Keep as the shop's rates")
-    expect(app.page.get_by_text("These are the shop's rates.")).to_be_visible()
-    fill(app)
     app.open("#/job")
     begin(app, "Porch")
     add_item(app, "An empty item")
@@ -220,6 +248,12 @@ def the_next_begins_with_the_shop_s_rates(app: App) -> None:
     press(app, "Begin the quote")
     press(app, "Delivery, measuring, other")
     fill(app, Hours="1")
+    # An item whose hours nobody said has no price; 0 can be said.
+    expect(part(app, "Price")).to_contain_text("Item: how many hours?")
+    expect(part(app, "Price").get_by_role("status")).to_have_text("No price yet")
+    expect(app.page.get_by_role("button", name=re.compile("The customer agreed"))).to_have_count(0)
+    part(app, "What it is for").get_by_role("button").first.tap()
+    fill(app, **{"Hours,_all_of_it": "0"})
     expect(part(app, "Price").get_by_role("status")).to_have_text("$80.00")
 
 
@@ -228,7 +262,10 @@ def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserConte
     app.open("#/job")
     context.set_offline(True)
     press(app, "Open the demo job")
+    # The quote is reached without passing the items.
+    expect(app.page.get_by_role("link", name="Quote")).to_be_in_viewport(ratio=1)
     priced(app)
+    refused(app)
     staged(app)
     changed(app)
     signed(app)

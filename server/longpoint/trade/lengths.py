@@ -58,13 +58,16 @@ def read_angle(text: str) -> float:
     return _plain(text, "deg", "an angle. Write it like 45, 22.5 or 22 1/2")
 
 
-def read_number(text: str) -> float:
+def read_number(text: str, mark: str = "") -> float:
     """Return a plain number: ``12``, ``12.5``, ``12 1/2``, ``-3``.
 
-    >>> read_number("12 1/2")
-    12.5
+    With a `mark`, ``%`` or ``$``, that mark may stand with each number.
+
+    >>> read_number("12 1/2"), read_number("20%", "%"), read_number("$40 + $1.50", "$")
+    (12.5, 20.0, 41.5)
     """
-    return _plain(text, "", "a number. Write it like 12 or 12.5")
+    bare = text.replace(mark, " ") if mark else text
+    return _plain(bare, "", "a number. Write it like 12 or 12.5", text)
 
 
 def read_count(text: str) -> int:
@@ -275,11 +278,14 @@ def _fraction(tick: int, per: int) -> str:
     return ("-" if tick < 0 else "") + " ".join(words)
 
 
-def _plain(text: str, mark: str, wanted: str) -> float:
-    """Read a number, mixed number or fraction that may carry the one unit `mark`."""
+def _plain(text: str, mark: str, wanted: str, said: str = "") -> float:
+    """Read a number, mixed number or fraction that may carry the one unit `mark`.
+
+    `said` is the text as it was typed, where that is another one.
+    """
     tokens = tokens_of(text)
     if mark and tokens and tokens[-1].kind == mark:
         tokens = tokens[:-1]
     if [token for token in tokens if token.kind not in ("number", "sign", "slash")] or not tokens:
-        raise Unreadable(f"{quoted(text)} is not {wanted}.")
+        raise Unreadable(f"{quoted(said or text)} is not {wanted}.")
     return Measure(text, "in", tokens, wanted).total()

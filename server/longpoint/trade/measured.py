@@ -156,7 +156,7 @@ class Number(Measured):
     def parse(self, text: str, scale: Scale) -> float:
         if self.measure:
             return read_amount(text, self.measure, scale.typed_in)
-        return read_number(text)
+        return read_number(text, self.unit if self.unit in ("%", "$") else "")
 
     def show(self, value: float, scale: Scale) -> str:
         if self.measure:

@@ -119,6 +119,39 @@ class TestPrice:
             "This profit leaves nothing of the price for the cost: less than 100 %."
         ]
 
+    def test_numbers_are_read_as_they_are_typed(self) -> None:
+        """The build-up's numbers in words: 700 + 36, 21 1/2 + 1/2, 45, 20, 5 and 15."""
+        typed = {"rate": "$45", "overhead_percent": "20%", "contingency_percent": "4 1/2 + 1/2 %",
+                 "profit_percent": " 15 % "}  # fmt: skip
+        lines = [{"id": "x", "material": "$700 + $36", "hours": "21 1/2 + 1/2"}]
+        got = alone(rates=typed, lines=lines, payments=[{"id": "p", "amount": "$58.54"}])
+        assert (got["price"], got["due"]["left"], got["faults"]) == (2558.54, 2500, [])
+
+    def test_a_refused_number_makes_no_price(self) -> None:
+        """It is said on its field and asked for; 99.9 would do as a markup."""
+        lines = [{"id": "x", "material": 736, "hours": 22}]
+        for name, text, words in (
+            ("profit_percent", "99.9", "Profit of the price must be at most 95: 99.9 can't be."),
+            (
+                "rate",
+                "many",
+                '"many" can\'t be read: what is "many"? Write it like 12, 12.5 or 12 1/2.',
+            ),
+        ):
+            got = alone(rates=RATES | {name: text}, lines=lines)
+            assert got["faults"] == [{"field": "rates." + name, "message": words}]
+            assert (got["price"], got["asks"]) == (None, [words])
+        markup = RATES | {"profit_percent": "99.9", "profit_of": "cost"}
+        assert alone(rates=markup, lines=lines)["price"] is not None
+        got = quoted({"rates": RATES}, items=[frame("a", hours="99999999999")])
+        assert [each["field"] for each in got["faults"]] == ["items.a.hours"]
+        assert (got["price"], len(got["asks"])) == (None, 1)
+
+    def test_a_refused_payment_is_said(self) -> None:
+        got = alone(agreed={"price": 100}, payments=[{"id": "p", "amount": "1O"}])
+        assert got["due"]["left"] == 100
+        assert "counts as nothing until it is put right" in got["warnings"][0]
+
     def test_nothing_costs_nothing(self) -> None:
         got = alone(lines=[{"id": "x", "material": 0, "hours": 0}])
         assert (got["price"], got["kept"]) == (0, "")
@@ -200,6 +233,8 @@ class TestDue:
         assert [stage["amount"] for stage in due["stages"]] == [1333.33, 1333.33, 666.67]
 
     def test_stages_that_don_t_are_said(self) -> None:
+        # Nothing typed yet is no fault.
+        assert alone(agreed={"price": 100}, stages=[{"id": "x"}])["due"]["stages_fault"] == ""
         due = alone(agreed={"price": 100}, stages=[{"id": "x", "percent": 90}])["due"]
         assert due["stages"] == []
         assert due["stages_fault"].startswith("The stages come to 90 %")

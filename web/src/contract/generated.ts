@@ -539,6 +539,7 @@ export type components = {
             /** @description How the price would be by today's numbers; empty where it is the same. */
             drift: string;
             due: components["schemas"]["QuoteDue"] | null;
+            faults: components["schemas"]["QuoteFault"][];
             /** @description What stays of the price, in words. */
             kept: string;
             learned: components["schemas"]["QuoteLearned"][];
@@ -572,6 +573,7 @@ export type components = {
             left_text: string;
             paid: number;
             paid_text: string;
+            payments: components["schemas"]["QuotePayment"][];
             stages: components["schemas"]["QuoteStage"][];
             /** @description Why there are no stages; else empty. */
             stages_fault: string;
@@ -592,6 +594,11 @@ export type components = {
             price_text: string;
             state: string;
             title: string;
+        };
+        QuoteFault: {
+            /** @description As `rates.rate`, `items.` or `lines.` with an id and `.hours`. */
+            field: string;
+            message: string;
         };
         QuoteLearned: {
             label: string;
@@ -618,6 +625,12 @@ export type components = {
             /** @description Of one; null where the shop has not said. */
             minutes: number | null;
             operation: string;
+        };
+        QuotePayment: {
+            amount: number;
+            id: string;
+            /** @description Empty where no amount was said. */
+            text: string;
         };
         QuoteRow: {
             label: string;

@@ -109,8 +109,8 @@ function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     ? due.stages.map(({ name, percent_text, text }): Cells => [`${name}, ${percent_text}`, text])
     : [["The whole of it", due.total_text] as Cells];
   const agreed = due.extras.filter(({ state }) => state === "agreed").map((each): Cells => [set(`Change: ${each.title}`), each.price_text]);
-  const payments = (body.quote?.payments ?? []).map(({ words, at, amount }): Cells => [
-    set([`Paid ${dateWords(at)}`.trim(), words].filter(Boolean).join(", ")), dollars(-(amount ?? 0)),
+  const payments = (body.quote?.payments ?? []).map(({ id, words, at }): Cells => [
+    set([`Paid ${dateWords(at)}`.trim(), words].filter(Boolean).join(", ")), dollars(-(due.payments.find((each) => each.id === id)?.amount ?? 0)),
   ]);
   const rows: Cells[] = [
     ...staged, ...agreed, [html`<b>All in all</b>`, html`<b>${due.whole_text}</b>`], ...payments,

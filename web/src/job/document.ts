@@ -50,8 +50,8 @@ export interface Item {
   /** The kind of item that it began as. */
   pattern?: string;
   /** As quoted, over what is counted; and as worked. */
-  hours?: number | null;
-  actual_hours?: number | null;
+  hours?: number | string | null;
+  actual_hours?: number | string | null;
 }
 
 export type Sold = "board" | "stick" | "sheet" | "each" | "volume";

@@ -1,35 +1,36 @@
 /** What a job keeps of its quote, as types; declared in the core (`trade/job/quote_shape.py`). */
 
+import type { Typed } from "../parts/typed-field";
 import type { Stroke } from "../quote/strokes";
 
 /** The shop's rates: dollars an hour, percents. */
 export interface Rates {
-  rate?: number | null;
-  overhead_percent?: number | null;
-  contingency_percent?: number | null;
+  rate?: Typed;
+  overhead_percent?: Typed;
+  contingency_percent?: Typed;
   profit_of?: "price" | "cost";
-  profit_percent?: number | null;
+  profit_percent?: Typed;
   round_up?: "cent" | "one" | "five" | "ten";
 }
 
 /** Minutes of one of an operation, by the operation's name. */
 export interface Minutes {
   id: string;
-  minutes?: number | null;
+  minutes?: Typed;
 }
 
 /** A line of the quote's own: delivery, measuring. */
 export interface OwnLine {
   id: string;
   title?: string;
-  material?: number | null;
-  hours?: number | null;
+  material?: Typed;
+  hours?: Typed;
 }
 
 export interface QuoteStage {
   id: string;
   name?: string;
-  percent?: number | null;
+  percent?: Typed;
 }
 
 /** A change order. */
@@ -37,8 +38,8 @@ export interface Extra {
   id: string;
   title?: string;
   words?: string;
-  price?: number | null;
-  days?: number | null;
+  price?: Typed;
+  days?: Typed;
   state?: "offered" | "agreed" | "declined";
   at?: string;
   by?: string;
@@ -55,7 +56,7 @@ export interface Signed {
 export interface Payment {
   id: string;
   words?: string;
-  amount?: number | null;
+  amount?: Typed;
   at?: string;
 }
 
@@ -73,7 +74,7 @@ export interface Quote {
   lines?: OwnLine[];
   price_by?: "item" | "sum";
   tax_on?: "nothing" | "material" | "price";
-  tax_percent?: number | null;
+  tax_percent?: Typed;
   stages?: QuoteStage[];
   date?: string;
   valid_until?: string;

@@ -1,6 +1,7 @@
 /** What is done to a job's quote, each with the words that its history says it in. */
 import { newId, withItem, type JobBody } from "./document";
 import type { Job } from "./job";
+import type { Typed } from "../parts/typed-field";
 import type { Stroke } from "../quote/strokes";
 import type { Extra, Quote, QuoteLists, Rates, Signed } from "./quote-body";
 
@@ -29,7 +30,7 @@ export function changeRates(job: Job, part: Rates): void {
 }
 
 /** Says how many hours an item takes, or took; null leaves it to what is counted. */
-export function setHours(job: Job, item: string, name: "hours" | "actual_hours", hours: number | null): void {
+export function setHours(job: Job, item: string, name: "hours" | "actual_hours", hours: Typed): void {
   job.change((body) => withItem(body, item, (each) => filledItem({ ...each, [name]: hours }, name)), "Hours changed");
 }
 

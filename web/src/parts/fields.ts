@@ -142,7 +142,8 @@ function typedControl(
 ): TemplateResult {
   const text = host.shown(path);
   const empty = field.empty ?? "";
-  const unit = field.unit ?? input.unit;
+  const named = field.unit ?? input.unit;
+  const unit = text.includes(named) ? "" : named;
   const isTyping = host.active === path && host.isTyping;
   const isFree = input.kind === "text" && !field.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">

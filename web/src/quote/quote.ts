@@ -97,6 +97,14 @@ export class QuoteScreen extends LitElement {
     toast("These minutes are the shop's now: the next quote begins with them.");
   }
 
+  /** The first rates said become the shop's: they are said once. */
+  private keepFirstRates(): void {
+    const { rates = {} } = this.job.body.quote ?? {};
+    const isSaid = [rates.rate, rates.overhead_percent, rates.profit_percent].every((each) => each !== undefined && each !== null);
+    const isRefused = this.job.reply?.quote?.faults.some(({ field }) => field.startsWith("rates."));
+    if (isSaid && !isRefused && this.shop.rates?.rate === undefined) this.keep({ rates });
+  }
+
   private keep(part: ShopOwn): void {
     this.shop = { ...this.shop, ...part };
     void keepShop(part);
@@ -109,8 +117,11 @@ export class QuoteScreen extends LitElement {
 
   private openSheet(said: QuoteReply | null): TemplateResult | typeof nothing {
     if (!this.sheet) return nothing;
-    const close = (): void => void (this.sheet = null);
     const { job, shop, sheet } = this;
+    const close = (): void => {
+      this.sheet = null;
+      if (sheet.kind === "rates") this.keepFirstRates();
+    };
     return quoteSheet({ job, said, shop, sheet, close, keep: (part) => this.keep(part) });
   }
 }

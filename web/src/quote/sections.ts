@@ -10,7 +10,6 @@ import { dateWords } from "../text/date";
 import { typeset } from "../text/typeset";
 import type { QuoteSheet } from "./sheets";
 import type { Stroke } from "./strokes";
-import { dollars } from "../text/words";
 import "./signature";
 
 type Said = NonNullable<JobReply["quote"]>;
@@ -87,8 +86,8 @@ export function paid(job: Job, { due }: Said, open: Open): TemplateResult | type
     </dl>
     ${due.stages_fault ? html`<p class="asking">${due.stages_fault}</p>` : nothing}
     <ul>
-      ${payments.map(({ id, words, at, amount }) =>
-        lineButton({ title: words || "Payment", under: dateWords(at), amount: amount ? dollars(amount) : "" }, () => open("payment", id)),
+      ${payments.map(({ id, words, at }) =>
+        lineButton({ title: words || "Payment", under: dateWords(at), amount: due.payments.find((each) => each.id === id)?.text ?? "" }, () => open("payment", id)),
       )}
     </ul>
     <button type="button" class="plain another" @click=${() => open("paid")}>${icon("handle")} Tax and stages</button>

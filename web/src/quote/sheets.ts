@@ -8,9 +8,9 @@ import { keepLogo } from "../job/logo";
 import type { ShopOwn } from "../job/shop-rates";
 import { isSame, type Json } from "../store/json";
 import { icon } from "../parts/icons";
-import "../parts/number-field";
 import { sheet } from "../parts/sheet";
 import { textField } from "../parts/text-field";
+import { typedField, type Typed } from "../parts/typed-field";
 import { toast } from "../parts/toast";
 import "./logo";
 import "./signature";
@@ -35,7 +35,8 @@ const LONG = 4000;
 
 export function quoteSheet(opened: Opened): TemplateResult | typeof nothing {
   const [title, body] = SHEETS[opened.sheet.kind](opened);
-  return body === nothing ? nothing : sheet(title, body as TemplateResult, opened.close);
+  if (body === nothing) return nothing;
+  return sheet(title, html`<div class="sheetform" @keydown=${endOnEnter}>${body}</div>`, opened.close);
 }
 
 type Made = [title: string, body: TemplateResult | typeof nothing];
@@ -45,15 +46,34 @@ const SHEETS: { [kind in QuoteSheet["kind"]]: (opened: Opened) => Made } = {
   paper: paperSheet, shop: shopSheet,
 };
 
-function done(): TemplateResult {
-  const end = (event: Event): void => (event.currentTarget as HTMLElement).closest("dialog")?.close();
-  return html`<button type="button" class="primary" @click=${end}>Done</button>`;
+/** Enter goes on to the next field; in the last one it closes. */
+function endOnEnter(event: KeyboardEvent): void {
+  const field = event.target as HTMLElement;
+  if (event.key !== "Enter" || !(field instanceof HTMLInputElement) || field.type !== "text") return;
+  event.preventDefault();
+  const all = [...(event.currentTarget as HTMLElement).querySelectorAll<HTMLInputElement>("input[type=text]")];
+  const next = all[all.indexOf(field) + 1];
+  if (next) next.focus();
+  else field.closest("dialog")?.close();
 }
 
-type Put = (value: number | null) => void;
+function done(): TemplateResult {
+  const end = (event: Event): void => (event.currentTarget as HTMLElement).closest("dialog")?.close();
+  return html`<button type="button" class="primary sheetdone" @click=${end}>Done</button>`;
+}
 
-function numeral(label: string, value: number | null | undefined, put: Put, most = 1e7, least = 0): TemplateResult {
-  return html`<lp-number .label=${label} .value=${value ?? null} .most=${most} .least=${least} .put=${put}></lp-number>`;
+interface Numeral {
+  label: string;
+  value: Typed | undefined;
+  /** As the core names it where it can't be read. */
+  field: string;
+  most?: number;
+  put(value: Typed): void;
+}
+
+function numeral({ said }: Opened, { field, most = 1e7, ...rest }: Numeral): TemplateResult {
+  const fault = said?.faults.find((each) => each.field === field)?.message ?? "";
+  return typedField({ ...rest, most, fault });
 }
 
 function options(name: string, legend: string, chosen: string, all: [string, string][], choose: (value: string) => void): TemplateResult {
@@ -76,10 +96,13 @@ function dateField(label: string, value: string | undefined, put: (value: string
   /></label>`;
 }
 
-function ratesSheet({ job, shop, keep }: Opened): Made {
+function ratesSheet(opened: Opened): Made {
+  const { job, shop, keep } = opened;
   const rates = job.body.quote?.rates ?? {};
-  const put = (name: keyof Rates) => (value: number | null): void => changeRates(job, { [name]: value });
   const profit = rates.profit_of ?? "price";
+  type Name = "rate" | "overhead_percent" | "contingency_percent" | "profit_percent";
+  const rate = (name: Name, label: string, most: number): TemplateResult =>
+    numeral(opened, { label, value: rates[name], field: `rates.${name}`, most, put: (value) => changeRates(job, { [name]: value }) });
   const isShops = isSame(rates as Json, (shop.rates ?? {}) as Json);
   const asShops = (): void => {
     keep({ rates });
@@ -87,37 +110,48 @@ function ratesSheet({ job, shop, keep }: Opened): Made {
   };
   return [
     "Rates",
-    html`${numeral("What an hour costs you, $", rates.rate, put("rate"), 10000)}
+    html`${rate("rate", "What an hour costs you, $", 10000)}
       <p class="quiet">Wage with taxes and benefits, without overhead and profit. The question Price at the yard works it out.</p>
-      ${numeral("Overhead, % of the direct cost", rates.overhead_percent, put("overhead_percent"), 900)}
-      ${numeral("Contingency, % of both", rates.contingency_percent, put("contingency_percent"), 900)}
+      ${rate("overhead_percent", "Overhead, % of the direct cost", 900)}
+      ${rate("contingency_percent", "Contingency, % of direct cost and overhead", 900)}
       ${options("profit", "Profit as", profit, [["price", "margin: % of the price"], ["cost", "markup: % of the cost"]],
         (value) => changeRates(job, { profit_of: value as "price" | "cost" }))}
-      ${numeral(profit === "price" ? "Profit, % of the price" : "Profit, % of the cost", rates.profit_percent,
-        put("profit_percent"), profit === "price" ? 95 : 900)}
+      ${rate("profit_percent", profit === "price" ? "Profit, % of the price" : "Profit, % of the cost", profit === "price" ? 95 : 900)}
       ${options("rounded", "Price rounded", rates.round_up ?? "cent",
         [["cent", "to the cent"], ["one", "up to $1"], ["five", "up to $5"], ["ten", "up to $10"]],
         (value) => changeRates(job, { round_up: value as NonNullable<Rates["round_up"]> }))}
       ${isShops
         ? html`<p class="quiet">These are the shop's rates.</p>`
-        : html`<button type="button" @click=${asShops}>Keep as the shop's rates</button>`}
+        : shop.rates?.rate !== undefined
+          ? html`<button type="button" @click=${asShops}>Keep as the shop's rates</button>`
+          : nothing}
       ${done()}`,
   ];
 }
 
 /** An item's hours: typed, or its operations with the shop's minutes; and as worked. */
-function itemSheet({ job, said, sheet: { id }, shop, keep }: Opened): Made {
+function itemSheet(opened: Opened): Made {
+  const { job, said, sheet: { id }, shop, keep } = opened;
   const item = job.body.items.find((each) => each.id === id);
   const line = said?.lines.find((each) => each.id === id);
   if (!item || !line) return ["", nothing];
-  const counted = line.operations.map(({ operation, label, count, minutes }) =>
-    numeral(`${label}, minutes each (${count} of them)`, minutes, (value) => changeRow(job, "minutes", operation, { minutes: value }), 100000),
-  );
   const minutes = job.body.quote?.minutes ?? [];
+  const counted = line.operations.map(({ operation, label, count }) =>
+    numeral(opened, {
+      label: `${label}, minutes each (${count} of them)`, field: `minutes.${operation}.minutes`, most: 100000,
+      value: minutes.find((each) => each.id === operation)?.minutes,
+      put: (value) => changeRow(job, "minutes", operation, { minutes: value }),
+    }),
+  );
+  const hours = (name: "hours" | "actual_hours", words: string): TemplateResult =>
+    numeral(opened, {
+      label: words, value: item[name], field: `items.${id}.${name}`, most: 10000,
+      put: (value) => setHours(job, id, name, value),
+    });
   const isShops = isSame(minutes as unknown as Json, (shop.minutes ?? []) as unknown as Json);
   return [
     item.title || "Item",
-    html`${numeral("Hours, all of it", item.hours, (hours) => setHours(job, id, "hours", hours), 10000)}
+    html`${hours("hours", "Hours, all of it")}
       ${counted.length > 0
         ? html`<p class="quiet">Or leave the hours empty and say the minutes of one of each; your own records beat any list.</p>
             ${counted}
@@ -126,7 +160,7 @@ function itemSheet({ job, said, sheet: { id }, shop, keep }: Opened): Made {
               : nothing}`
         : nothing}
       <p>${line.hours_text ? `Quoted: ${line.hours_text}` : "No hours yet"}</p>
-      ${numeral("Hours worked, when it is done", item.actual_hours, (hours) => setHours(job, id, "actual_hours", hours), 10000)}
+      ${hours("actual_hours", "Hours worked, when it is done")}
       ${done()}`,
   ];
 }
@@ -152,31 +186,38 @@ function ownSheet(opened: Opened): Made {
   return [
     "A line of the quote",
     html`${textField({ label: "What it is for", value: row.title ?? "", put: (title) => put({ title }) })}
-      ${numeral("Hours", row.hours, (hours) => put({ hours }), 10000)}
-      ${numeral("Cost beside the hours, $", row.material, (material) => put({ material }))}
+      ${numeral(opened, { label: "Hours", value: row.hours, field: `lines.${row.id}.hours`, most: 10000, put: (hours) => put({ hours }) })}
+      ${numeral(opened, { label: "Cost beside the hours, $", value: row.material, field: `lines.${row.id}.material`, put: (material) => put({ material }) })}
       ${removing(opened, "lines", "Line deleted")} ${done()}`,
   ];
 }
 
-function paidSheet({ job }: Opened): Made {
+function paidSheet(opened: Opened): Made {
+  const { job } = opened;
   const quote = job.body.quote ?? {};
   const { stages = [], tax_on: taxed = "nothing" } = quote;
   return [
     "Tax and stages",
     html`${options("tax", "Sales tax on", taxed, [["nothing", "nothing"], ["material", "the material"], ["price", "the price"]],
         (value) => changeQuote(job, { tax_on: value as NonNullable<Quote["tax_on"]> }))}
-      ${taxed === "nothing" ? nothing : numeral("Tax, %", quote.tax_percent, (percent) => changeQuote(job, { tax_percent: percent }), 50)}
+      ${taxed === "nothing" ? nothing : numeral(opened, {
+            label: "Tax, %", value: quote.tax_percent, field: "quote.tax_percent", most: 50,
+            put: (percent) => changeQuote(job, { tax_percent: percent }),
+          })}
       <p class="quiet">Which one, and how much may be taken before work begins: check your state.</p>
       ${stages.map(
         ({ id, name = "", percent }, at) => html`<div class="stage" role="group" aria-label="Stage ${at + 1}">
           ${textField({ label: "Paid when", value: name, put: (value) => changeRow(job, "stages", id, { name: value }) })}
-          ${numeral("Of the total, %", percent, (value) => changeRow(job, "stages", id, { percent: value }), 100)}
+          ${numeral(opened, {
+            label: "Of the total, %", value: percent, field: `stages.${id}.percent`, most: 100,
+            put: (value) => changeRow(job, "stages", id, { percent: value }),
+          })}
           <button type="button" class="plain iconed" aria-label="Take stage ${at + 1} away" @click=${() => deleteRow(job, "stages", id, "Stage deleted")}>
             ${icon("close")}
           </button>
         </div>`,
       )}
-      <button type="button" @click=${() => addRow(job, "stages", {})}>${icon("add")} A stage</button> ${done()}`,
+      <button type="button" class="plain another" @click=${() => addRow(job, "stages", {})}>${icon("add")} A stage</button> ${done()}`,
   ];
 }
 
@@ -186,10 +227,20 @@ function paymentSheet(opened: Opened): Made {
   const put = (part: Partial<QuoteLists["payments"]>): void => changeRow(opened.job, "payments", row.id, part);
   return [
     "A payment",
-    html`${numeral("Amount, $", row.amount, (amount) => put({ amount }))}
+    html`${numeral(opened, { label: "Amount, $", value: row.amount, field: `payments.${row.id}.amount`, put: (amount) => put({ amount }) })}
       ${textField({ label: "For what, how", value: row.words ?? "", put: (words) => put({ words }) })}
       ${dateField("On", row.at, (at) => put({ at }))} ${removing(opened, "payments", "Payment deleted")} ${done()}`,
   ];
+}
+
+/** A minus before the whole of what was typed, as the core reads it. */
+function negative(value: Typed): Typed {
+  if (value === null) return null;
+  return typeof value === "number" ? -value : `-${value}`;
+}
+
+function withoutSign(value: Typed): Typed {
+  return typeof value === "number" ? Math.abs(value) : (value?.replace(/^-/, "") ?? null);
 }
 
 function extraSheet(opened: Opened): Made {
@@ -197,16 +248,19 @@ function extraSheet(opened: Opened): Made {
   if (!row) return ["", nothing];
   const put = (part: Partial<Extra>): void => changeOrder(opened.job, row, part);
   const note = (part: Partial<Extra>): void => changeRow(opened.job, "extras", row.id, part);
-  const price = row.price ?? null;
-  const sign = price !== null && price < 0 ? -1 : 1;
+  const less = String(row.price ?? "").startsWith("-");
+  const price = withoutSign(row.price ?? null);
   return [
     "A change order",
     html`${textField({ label: "What changes", value: row.title ?? "", put: (title) => put({ title }) })}
       ${textField({ label: "In more words", value: row.words ?? "", most: LONG, isLong: true, put: (words) => put({ words }) })}
-      ${numeral("By how much, $", price === null ? null : Math.abs(price), (value) => put({ price: value === null ? null : sign * value }))}
-      ${options("sign", "It makes the job", sign < 0 ? "less" : "more", [["more", "dearer"], ["less", "cheaper"]],
-        (value) => put({ price: price === null ? null : (value === "less" ? -1 : 1) * Math.abs(price) }))}
-      ${numeral("Days later", row.days, (days) => put({ days }), 1000)}
+      ${numeral(opened, {
+        label: "By how much, $", value: price, field: `extras.${row.id}.price`,
+        put: (value) => put({ price: less ? negative(value) : value }),
+      })}
+      ${options("sign", "It makes the job", less ? "less" : "more", [["more", "dearer"], ["less", "cheaper"]],
+        (value) => put({ price: value === "less" ? negative(price) : price }))}
+      ${numeral(opened, { label: "Days later", value: row.days, field: `extras.${row.id}.days`, most: 1000, put: (days) => put({ days }) })}
       ${options("state", "It is", row.state ?? "offered", [["offered", "offered"], ["agreed", "agreed"], ["declined", "declined"]],
         (value) => note({ state: value as NonNullable<Extra["state"]> }))}
       ${textField({ label: "Signed by", value: row.by ?? "", put: (by) => note({ by }) })}

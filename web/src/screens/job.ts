@@ -55,7 +55,7 @@ export class JobScreen extends LitElement {
   protected override render(): TemplateResult {
     const { body, faults, fault, reply } = this.job;
     return html`<div class="job">
-        ${this.about()}
+        ${this.about()} ${body.items.length > 0 ? this.parts() : nothing}
         ${faults.map(({ field, message }) => html`<p class="caution">${field}: ${typeset(message)}</p>`)}
         ${fault
           ? html`<p class="caution">${typeset(fault)}</p>
@@ -71,25 +71,17 @@ export class JobScreen extends LitElement {
           <button type="button" @click=${() => void onPaper(this.job, this.scale)}>On paper</button>
           <button type="button" @click=${() => void handOn(this.job)}>Hand it on</button>
         </div>
-        ${body.items.length > 0 ? this.parts() : nothing}
       </div>
       ${this.openSheet()}`;
   }
 
   /** What belongs to the job as a whole. */
   private parts(): TemplateResult {
-    const { id, body } = this.job;
-    const titles = [...(body.stock ?? []), ...(body.things ?? [])].map(({ title }) => title).filter(Boolean);
-    return html`<div class="parts">
-      <a class="card part" href=${jobHash(id, "stock")}>
-        <h2>Stock</h2>
-        <span class="under-name">${typeset(titles.join(", ") || "what pieces are cut from")}</span>
-      </a>
-      <a class="card part" href=${jobHash(id, "quote")}>
-        <h2>Quote</h2>
-        <span class="under-name">${this.job.reply?.quote?.price_text || "what to ask, how it is paid, the sign-off"}</span>
-      </a>
-    </div>`;
+    const { id, reply } = this.job;
+    return html`<nav class="parts" aria-label="Of the whole job">
+      <a class="part" href=${jobHash(id, "stock")}>Stock</a>
+      <a class="part" href=${jobHash(id, "quote")}>Quote <span class="quiet">${reply?.quote?.price_text}</span></a>
+    </nav>`;
   }
 
   /** Whose job it is, and the way back from the last change. */

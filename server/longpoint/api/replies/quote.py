@@ -60,6 +60,21 @@ class QuoteExtra(Reply):
     days_text = members.text()
 
 
+class QuotePayment(Reply):
+    """A payment that came in."""
+
+    id = members.text()
+    amount = members.number()
+    text = members.text("Empty where no amount was said.")
+
+
+class QuoteFault(Reply):
+    """A number of the quote that can't be read, or won't do."""
+
+    field = members.text("As `rates.rate`, `items.` or `lines.` with an id and `.hours`.")
+    message = members.text()
+
+
 class QuoteDue(Reply):
     """What the customer pays; every column adds up to the cent."""
 
@@ -79,6 +94,7 @@ class QuoteDue(Reply):
     stages = members.listed(QuoteStage)
     stages_fault = members.text("Why there are no stages; else empty.")
     extras = members.listed(QuoteExtra)
+    payments = members.listed(QuotePayment)
 
 
 class QuoteCompared(Reply):
@@ -113,6 +129,7 @@ class Quote(Reply):
 
     asks = members.texts("What is still asked before there is a price.")
     warnings = members.texts()
+    faults = members.listed(QuoteFault)
     lines = members.listed(QuoteLine)
     build = members.listed(QuoteRow)
     price = members.number("Dollars, before tax.", none=True)

@@ -6,7 +6,19 @@ The schema number rises when the meaning of a key changes; a new key alone does 
 from ..refusal import FieldError, Refusal
 from ..steps import STEPS
 from .quote_shape import QUOTE
-from .shapes import Anything, EitherOf, ListOf, MapOf, Maybe, Numeral, OneOf, Shape, Thing, Words
+from .shapes import (
+    Anything,
+    EitherOf,
+    ListOf,
+    MapOf,
+    Maybe,
+    Numeral,
+    OneOf,
+    Shape,
+    Thing,
+    Typed,
+    Words,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -68,8 +80,8 @@ ITEM = Thing(
         ("entries", ListOf(ENTRY, MOST_ENTRIES, "questions", by_id=True)),
         ("note", _NOTE),
         ("photos", ListOf(Thing([("id", _ID), ("words", _NOTE)], needs=("id",)), 12, "photos")),
-        ("hours", Maybe(Numeral(0, 10000))),
-        ("actual_hours", Maybe(Numeral(0, 10000))),
+        ("hours", Maybe(Typed(0, 10000))),
+        ("actual_hours", Maybe(Typed(0, 10000))),
         ("pattern", Words(60)),
         ("pattern_version", Numeral(1, 1000, whole=True)),
     ],

@@ -5,6 +5,7 @@ from ..money.build import UP_TO, Build, Percents
 from ..money.exact import Exact, dollars
 from .quote_due import due
 from .quote_lines import Line, learned, lines_of, said_operations, shared
+from .quote_typed import Read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -31,29 +32,37 @@ def quote_of(
     `cuts` are the pieces by question, `bought` the lines of the buy list. Dollars are exact to the
     cent, every column adds up.
     """
-    quote = job.get("quote")
-    if quote is None:
+    if job.get("quote") is None:
         return None
+    read = Read(job)
+    job, quote = read.job, read.job["quote"]
     rates = quote.get("rates") or {}
     lines, unpriced = lines_of(job, done, [cut for mine in cuts for cut in mine], bought)
-    asks = [words for name, words in _ASKED if rates.get(name) is None]
+    wrong = [each["field"] for each in read.faults]
+    asks = read.asks()
+    asks += [
+        words for name, words in _ASKED if rates.get(name) is None and "rates." + name not in wrong
+    ]
     items = [item["id"] for item in job["items"]]
-    asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line, items)]
+    asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line, items, wrong)]
     build = None if asks else _build(rates, lines)
     if build is None and not asks:
         asks.append("This profit leaves nothing of the price for the cost: less than 100 %.")
     reply = {
         "asks": asks,
-        "warnings": [f"{title} has no price yet." for title in unpriced],
+        "warnings": [f"{title} has no price yet." for title in unpriced] + read.warnings(),
+        "faults": read.faults,
         "learned": learned(lines),
     }
     reply.update(_priced(quote, rates, lines, build))
     return reply
 
 
-def _asks_hours(line: Line, items: "list[str]") -> bool:
+def _asks_hours(line: Line, items: "list[str]", wrong: "list[str]") -> bool:
     """Tell whether a line has no price without its hours: each item; 0 may be said."""
     if line.hours is not None or line.id == "":
+        return False
+    if f"items.{line.id}.hours" in wrong or f"lines.{line.id}.hours" in wrong:
         return False
     return line.id in items or line.material == 0
 

@@ -23,7 +23,8 @@ def due(quote: "dict[str, Any]", price: int, material: int) -> "dict[str, Any]":
     total = price + tax
     extras = [_extra(each) for each in quote.get("extras") or []]
     agreed = sum([each["cents"] for each in extras if each["state"] == "agreed"])
-    paid = sum([Exact.of(each.get("amount") or 0).cents() for each in quote.get("payments") or []])
+    payments = [_payment(each) for each in quote.get("payments") or []]
+    paid = sum([Exact.of(each["amount"]).cents() for each in payments])
     stages, fault = _stages(quote, total)
     said = {
         "tax": tax,
@@ -35,6 +36,7 @@ def due(quote: "dict[str, Any]", price: int, material: int) -> "dict[str, Any]":
     }
     reply: dict[str, Any] = {"tax_words": tax_words, "stages": stages, "stages_fault": fault}
     reply["extras"] = [{name: each[name] for name in each if name != "cents"} for each in extras]
+    reply["payments"] = payments
     for name in said:
         reply[name] = dollars(said[name])
         reply[name + "_text"] = show_money(dollars(said[name]))
@@ -63,6 +65,11 @@ def _extra(extra: "dict[str, Any]") -> "dict[str, Any]":
     }
 
 
+def _payment(payment: "dict[str, Any]") -> "dict[str, Any]":
+    amount = dollars(Exact.of(payment.get("amount") or 0).cents())
+    return {"id": payment["id"], "amount": amount, "text": show_money(amount) if amount else ""}
+
+
 def _days(days: float) -> str:
     """Return days more or less in words; empty for none.
 
@@ -80,6 +87,8 @@ def _stages(quote: "dict[str, Any]", total: int) -> "tuple[list[dict[str, Any]],
     stages = quote.get("stages") or []
     percents = [float(stage.get("percent") or 0) for stage in stages]
     if not stages:
+        return [], ""
+    if not any(percents):
         return [], ""
     if not make_whole(percents):
         said = show_number(sum(percents), 4)

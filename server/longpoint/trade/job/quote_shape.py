@@ -1,15 +1,15 @@
 """What a job keeps of its quote: rates, minutes, stages, extras, payments, the punch list."""
 
-from .shapes import ListOf, Maybe, Numeral, OneOf, Thing, Words
+from .shapes import ListOf, Maybe, Numeral, OneOf, Thing, Typed, Words
 from .signature_shape import Strokes
 
 _ID = Words(64, least=1)
 _TITLE = Words(120)
 _NOTE = Words(4000)
 _WHEN = Words(40)
-_MONEY = Maybe(Numeral(0, 1e7))
-_HOURS = Maybe(Numeral(0, 100000))
-_PERCENT = Maybe(Numeral(0, 900))
+_MONEY = Maybe(Typed(0, 1e7))
+_HOURS = Maybe(Typed(0, 100000))
+_PERCENT = Maybe(Typed(0, 900))
 
 RATES = Thing(
     [
@@ -31,8 +31,8 @@ EXTRA = Thing(
         ("id", _ID),
         ("title", _TITLE),
         ("words", _NOTE),
-        ("price", Maybe(Numeral(-1e7, 1e7))),
-        ("days", Maybe(Numeral(-1000, 1000))),
+        ("price", Maybe(Typed(-1e7, 1e7))),
+        ("days", Maybe(Typed(-1000, 1000))),
         ("state", OneOf("offered", "agreed", "declined")),
         ("at", _WHEN),
         ("by", _TITLE),
@@ -64,7 +64,7 @@ QUOTE = Thing(
         ),
         ("price_by", OneOf("item", "sum")),
         ("tax_on", OneOf("nothing", "material", "price")),
-        ("tax_percent", Maybe(Numeral(0, 50))),
+        ("tax_percent", Maybe(Typed(0, 50))),
         (
             "stages",
             ListOf(
@@ -81,7 +81,7 @@ QUOTE = Thing(
         ("work", _NOTE),
         ("exclusions", _NOTE),
         ("terms", _NOTE),
-        ("agreed", Thing([("price", _MONEY)] + SIGNED.keys)),
+        ("agreed", Thing([("price", Maybe(Numeral(0, 1e7)))] + SIGNED.keys)),
         ("extras", ListOf(EXTRA, 100, "change orders", by_id=True)),
         (
             "payments",

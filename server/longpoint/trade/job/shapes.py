@@ -4,7 +4,7 @@ Names that a shape doesn't know are left as they are: they survive a round trip.
 """
 
 from ..lengths import show_number
-from ..reading import quoted
+from ..reading import LONGEST, quoted
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -71,6 +71,18 @@ class Numeral(Shape):
     def schema(self) -> "dict[str, Any]":
         kind = "integer" if self.whole else "number"
         return {"type": kind, "minimum": self.least, "maximum": self.most}
+
+
+class Typed(Numeral):
+    """A number between two limits, or a text as typed that is read as a number where it is used."""
+
+    def faults(self, value: object, path: str, known: object = None) -> "list[tuple[str, str]]":
+        if isinstance(value, str):
+            return Words(LONGEST).faults(value, path)
+        return super().faults(value, path, known)
+
+    def schema(self) -> "dict[str, Any]":
+        return {"anyOf": [super().schema(), Words(LONGEST).schema()]}
 
 
 class OneOf(Shape):
