@@ -8,15 +8,33 @@ import { toast } from "../parts/toast";
 import { typeset } from "../text/typeset";
 import { type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
-import { localNow, withDone, withoutTick, withStart } from "./ticking";
+import { localNow, withDone, withoutTick, withStart, type Ticked } from "./ticking";
 
 type Plan = JobReply["finish"][number];
 type Step = Plan["steps"][number];
 
+function stepsOf(reply: JobReply): Step[] {
+  return reply.finish.flatMap((plan) => plan.steps);
+}
+
+/** Returns the step that comes next; none where all is done. */
+export function nextStep(reply: JobReply, ticked: Ticked): Step | undefined {
+  return stepsOf(reply).find(({ of }) => !ticked.is(of));
+}
+
+/** Brings the row of a step into view. */
+export function showStep({ of }: Step): void {
+  document.getElementById(rowId(of))?.scrollIntoView({ block: "center" });
+}
+
+function rowId(of: string): string {
+  return `step-${of}`;
+}
+
 /** Returns how far the plans of a job are; empty where there is none. */
 export function finishGist({ reply, ticked }: SheetView): string {
-  const steps = reply.finish.flatMap((plan) => plan.steps);
-  const next = steps.find(({ of }) => !ticked.is(of));
+  const steps = stepsOf(reply);
+  const next = nextStep(reply, ticked);
   if (steps.length === 0) return "";
   return next ? `next: ${next.words}, ${next.when}` : "finished and hung";
 }
@@ -52,7 +70,7 @@ function stepRow(step: Step, view: SheetView): TemplateResult {
     if (isOn) job.changeWithUndo((body) => withoutTick(body, step.of), `Not done after all: ${step.words}`);
     else job.changeWithUndo((body) => withDone(body, step.of, localNow()), `Done: ${step.words}`);
   };
-  return html`<li class="tickrow step ${isOn && !step.caution ? "ticked" : ""}">
+  return html`<li id=${rowId(step.of)} class="tickrow step ${isOn && !step.caution ? "ticked" : ""}">
     ${tickBox({ label: `Done: ${step.words}`, isOn, isWanting: isOn && step.caution !== "", turn })}
     <div class="what">
       <span class="name">${typeset(step.words)}</span>

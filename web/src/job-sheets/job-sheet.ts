@@ -10,6 +10,7 @@ import { typeset } from "../text/typeset";
 import { buyGist, buyList } from "./buy-list";
 import { hasSticks } from "./cut-groups";
 import { cutGist, cutList } from "./cut-list";
+import { nextStep, showStep } from "./finish-plan";
 import { markGist, markList } from "./mark-list";
 import type { SheetView } from "./sheet-view";
 import { Ticked } from "./ticking";
@@ -58,11 +59,16 @@ export class JobSheet extends LitElement {
     if (!job.isOpen) return nothing;
     const view = this.view();
     const gist = view ? GISTS[place](view) : "working it out…";
+    const title = typeset(job.body.title || "Job");
+    const next = view && place === "site" ? nextStep(view.reply, view.ticked) : undefined;
     return html`<section class="jobsheet ${place}" aria-label="${TITLES[place]} of ${job.body.title}">
       <div class="jobband">
-        <a href=${jobHash(job.id)}
-          ><strong>${typeset(job.body.title || "Job")}</strong> <span role="status">${gist}</span></a
-        >
+        ${next
+          ? html`<a class="named" href=${jobHash(job.id)}><strong>${title}</strong></a>
+              <span role="status"
+                ><button type="button" class="plain tonext" @click=${() => showStep(next)}>${typeset(gist)}</button></span
+              >`
+          : html`<a href=${jobHash(job.id)}><strong>${title}</strong> <span role="status">${gist}</span></a>`}
         <button type="button" class="plain iconed" aria-label="Put this job away" @click=${this.putAway}>
           ${icon("close")}
         </button>

@@ -148,7 +148,7 @@ function typedControl(
   const isFree = input.kind === "text" && !field.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
     <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
-      >${typesetSilently(text || empty || "–")}${text && unit
+      >${typesetSilently(text || empty || "–")}${(text || (!empty && input.kind === "number")) && unit
         ? html`<span class="unit">${unit}</span>`
         : nothing}</span
     >

@@ -39,6 +39,6 @@ function said(whole: string, over: string, under: string): string {
 
 /** Splits a shown value into its number and the words after it: "60 1/16" and "shy". */
 export function numberAndWords(text: string): [number: string, words: string] {
-  const hit = /^([-\u2212]?[$\d][\d\s./,°'"″′-]*?)\s*([A-Za-z%][A-Za-z% ]*)?$/.exec(text);
+  const hit = /^([-\u2212]?[$\d][\d\s./,°'"″′-]*?)\s*((?:°[CF]|[A-Za-z%])[A-Za-z% ]*)?$/.exec(text);
   return hit ? [hit[1] ?? "", hit[2] ?? ""] : [text, ""];
 }

@@ -2,8 +2,13 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { runs, spoken, type Run } from "./fraction-runs";
 
+/** A short unit stays on its number's line. */
+function whole(text: string): string {
+  return text.replace(/(\d) (?=(?:°[CF]|%|h|min|s|mil|gal|qt|fl oz|lb)(?![\w°]))/g, "$1\u00a0");
+}
+
 function setRun(run: Run): TemplateResult {
-  if (run.kind === "plain") return html`${run.text}`;
+  if (run.kind === "plain") return html`${whole(run.text)}`;
   return html`<span class="fraction"
     >${run.whole || nothing}<span class="stack"
       ><span class="over">${run.over}</span><span class="under">${run.under}</span></span
@@ -14,7 +19,7 @@ function setRun(run: Run): TemplateResult {
 /** Returns `text` with its fractions stacked; plain text comes back as it is. */
 export function typeset(text: string): TemplateResult {
   const parts = runs(text);
-  if (!parts.some((run) => run.kind === "fraction")) return html`${text}`;
+  if (!parts.some((run) => run.kind === "fraction")) return html`${whole(text)}`;
   return html`<span aria-hidden="true">${parts.map(setRun)}</span
     ><span class="unseen">${spoken(text)}</span>`;
 }

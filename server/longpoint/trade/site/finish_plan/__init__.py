@@ -31,9 +31,10 @@ def work(given: Given, scale: Scale) -> Answer:
     dew = dew_point(given.number("air_temperature"), given.number("humidity"))
     answer = Answer(scale)
     planned = _plan(answer, given) if given.rows("coats") else ()
-    answer.amount("dew_point", dew, "temperature", lead=not planned, places=1)
-    answer.amount("surface_5f", dew + FIVE_F, "temperature", lead=not planned, places=1)
-    answer.amount("surface_3c", dew + THREE_C, "temperature", places=1)
+    # The stricter rule leads.
+    answer.amount("surface_3c", dew + THREE_C, "temperature", lead=not planned, places=1)
+    answer.amount("dew_point", dew, "temperature", places=1)
+    answer.amount("surface_5f", dew + FIVE_F, "temperature", places=1)
     held = air_words(answer, given, dew)
     answer.verdict(*(held or planned or air_verdict(answer, dew)))
     if planned:
@@ -149,9 +150,9 @@ TOOL = Tool(
     inputs=INPUTS,
     work=work,
     gives=[
+        Gives("surface_3c", "number", "Surface at least, 3 °C rule", short="surface"),
         Gives("dew_point", "number", "Dew point"),
         Gives("surface_5f", "number", "Surface at least, 5 °F rule", short="5 °F rule"),
-        Gives("surface_3c", "number", "Surface at least, 3 °C rule", short="3 °C rule"),
         Gives("rule_5f", "text", "By the 5 °F rule", sometimes=True),
         Gives("rule_3c", "text", "By the 3 °C rule", sometimes=True),
         Gives("hang", "text", "Hang it from", short="hang", sometimes=True),

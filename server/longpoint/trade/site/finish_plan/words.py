@@ -75,12 +75,8 @@ def _label_faults(answer: Answer, given: Given) -> "list[str]":
 
 def air_verdict(answer: Answer, dew: float) -> "tuple[str, ...]":
     """Return ways of the verdict of the air alone."""
-    five, three = degrees(answer, dew + FIVE_F), degrees(answer, dew + THREE_C)
-    said = f"Dew point {degrees(answer, dew)}: "
-    return (
-        f"{said}coat no surface under {five} (5 °F rule) or {three} (3 °C rule)",
-        f"{said}surface at least {five} by 5 °F, {three} by 3 °C",
-    )
+    least = degrees(answer, dew + THREE_C)
+    return (f"Dew point {degrees(answer, dew)}: coat no surface under {least}, 3 °C over it",)
 
 
 def plan_verdict(

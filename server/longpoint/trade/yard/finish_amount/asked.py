@@ -105,8 +105,8 @@ def _film() -> "list[Input]":
         Count("coats", "Coats", most=30),
         _FilmBy(
             "film_by",
-            "Coat known by",
-            [("spread", "coverage on the can"), ("wet", "wet film"), ("dry", "dry film")],
+            "Coat by",
+            [("spread", "coverage"), ("wet", "wet film"), ("dry", "dry film")],
         ),
         Number(
             "dry_film",
