@@ -167,7 +167,7 @@ def _put_on() -> "list[Input]":
                 Choice("method", "Method", methods),
                 Number("lands", "Lands on the work", unit="%", above=0, most=100),
             ],
-            row="own percent",
+            row="percent that lands",
             least=0,
             most=12,
             kept="finish-methods",
