@@ -10,9 +10,10 @@ import { isSame, type Json } from "../store/json";
 import { icon } from "../parts/icons";
 import { sheet } from "../parts/sheet";
 import { textField } from "../parts/text-field";
-import { typedField, type Typed } from "../parts/typed-field";
+import type { Typed } from "../parts/typed-field";
 import { toast } from "../parts/toast";
 import "./logo";
+import { dateField, done, endOnEnter, numeral, options } from "./sheet-parts";
 import "./signature";
 import type { Stroke } from "./strokes";
 
@@ -45,56 +46,6 @@ const SHEETS: { [kind in QuoteSheet["kind"]]: (opened: Opened) => Made } = {
   rates: ratesSheet, item: itemSheet, own: ownSheet, paid: paidSheet, payment: paymentSheet, extra: extraSheet,
   paper: paperSheet, shop: shopSheet,
 };
-
-/** Enter goes on to the next field; in the last one it closes. */
-function endOnEnter(event: KeyboardEvent): void {
-  const field = event.target as HTMLElement;
-  if (event.key !== "Enter" || !(field instanceof HTMLInputElement) || field.type !== "text") return;
-  event.preventDefault();
-  const all = [...(event.currentTarget as HTMLElement).querySelectorAll<HTMLInputElement>("input[type=text]")];
-  const next = all[all.indexOf(field) + 1];
-  if (next) next.focus();
-  else field.closest("dialog")?.close();
-}
-
-function done(): TemplateResult {
-  const end = (event: Event): void => (event.currentTarget as HTMLElement).closest("dialog")?.close();
-  return html`<button type="button" class="primary sheetdone" @click=${end}>Done</button>`;
-}
-
-interface Numeral {
-  label: string;
-  value: Typed | undefined;
-  /** As the core names it where it can't be read. */
-  field: string;
-  most?: number;
-  put(value: Typed): void;
-}
-
-function numeral({ said }: Opened, { field, most = 1e7, ...rest }: Numeral): TemplateResult {
-  const fault = said?.faults.find((each) => each.field === field)?.message ?? "";
-  return typedField({ ...rest, most, fault });
-}
-
-function options(name: string, legend: string, chosen: string, all: [string, string][], choose: (value: string) => void): TemplateResult {
-  return html`<fieldset class="options">
-    <legend>${legend}</legend>
-    <div class="choices">
-      ${all.map(
-        ([value, words]) => html`<label class="option"
-          ><input type="radio" name=${name} .checked=${chosen === value} @change=${() => choose(value)} /><span>${words}</span></label
-        >`,
-      )}
-    </div>
-  </fieldset>`;
-}
-
-function dateField(label: string, value: string | undefined, put: (value: string) => void): TemplateResult {
-  const hear = (event: Event): void => put((event.target as HTMLInputElement).value);
-  return html`<label class="textfield"
-    ><span class="label">${label}</span><input type="date" .value=${value ?? ""} @change=${hear}
-  /></label>`;
-}
 
 function ratesSheet(opened: Opened): Made {
   const { job, shop, keep } = opened;
