@@ -40,8 +40,9 @@ IN_SIGHT = """
     };
     return box.width > 0 && spots.every(isSeen);
   };
+  const saidBy = (verdict) => verdict.textContent.replaceAll("\\u00a0", " ");
   const said = document.querySelectorAll("#answer .verdict, .glance .verdict, .dock .verdict");
-  return [...said].some((verdict) => verdict.textContent.includes(words) && isThere(verdict));
+  return [...said].some((verdict) => saidBy(verdict).includes(words) && isThere(verdict));
 }
 """
 
