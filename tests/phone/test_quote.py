@@ -15,7 +15,7 @@ import pdfplumber
 import pytest
 from playwright.sync_api import BrowserContext, FilePayload, Locator, Page, expect
 
-from tests.phone.app import App
+from tests.phone.app import App, choose
 from tests.phone.job_screens import add_item, begin, expect_sound, picture
 from tests.phone.test_access import AXE, violations
 from tests.phone.test_print import PAPERS, text_of
@@ -92,7 +92,7 @@ def priced(app: App) -> None:
     app.page.get_by_role("link", name="Quote").tap()
     press(app, "Begin the quote")
     dialog = app.page.get_by_role("dialog")
-    dialog.get_by_label("up to $10").check(force=True)
+    choose(dialog.get_by_label("up to $10"))
     fill(app, What_an_hour="$50", Overhead="25%", Profit="20 %")
     # Rates alone are no price: each item's hours are asked for.
     price = part(app, "Price")
@@ -137,7 +137,7 @@ def refused(app: App) -> None:
 def staged(app: App) -> None:
     press(app, "Tax and stages")
     dialog = app.page.get_by_role("dialog")
-    dialog.get_by_label("the price", exact=True).check(force=True)
+    choose(dialog.get_by_label("the price", exact=True))
     dialog.get_by_label("Tax, %").fill("10")
     for at, name in enumerate(("Deposit", "Done")):
         dialog.get_by_role("button", name="A stage").tap()
@@ -221,7 +221,7 @@ def on_paper(app: App) -> None:
     fill(app, Name_of_the_shop="Fern & Sons")
     app.page.get_by_role("button", name="On paper", exact=True).tap()
     for name in ("Change orders", "Statement", "Sign-off"):
-        app.page.get_by_role("checkbox", name=name).check(force=True)
+        choose(app.page.get_by_role("checkbox", name=name))
     app.page.get_by_role("button", name="Print", exact=True).tap()
     expect(app.page.locator(".paper")).to_have_count(4)
     expect(app.page.locator(".paper .signhand path")).to_have_count(3)
