@@ -135,6 +135,9 @@ function describedBy(input: Input, path: string, isWrong: boolean): string | typ
   return ids.filter(Boolean).join(" ") || nothing;
 }
 
+/** Characters of a unit that stays beside its number; a longer one may stand under it. */
+const LONG_UNIT = 6;
+
 /** `inputmode=none` keeps the phone's own keyboard down; the pad and a hardware keyboard type. */
 function typedControl(
   input: Input, field: Field, path: string, isWrong: boolean,
@@ -147,7 +150,7 @@ function typedControl(
   const isTyping = host.active === path && host.isTyping;
   const isFree = input.kind === "text" && !field.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
-    <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
+    <span class="shown ${text ? "" : "empty"} ${unit.length > LONG_UNIT ? "long" : ""}" aria-hidden="true"
       >${typesetSilently(text || empty || "–")}${(text || (!empty && input.kind === "number")) && unit
         ? html`<span class="unit">${unit}</span>`
         : nothing}</span

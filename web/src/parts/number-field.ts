@@ -15,6 +15,8 @@ export class NumberField extends LitElement {
   @property({ attribute: false }) put: (value: number | null) => void = () => undefined;
   /** The text in hand; null while nothing is typed. */
   @state() private draft: string | null = null;
+  /** The number that stood before it: a text that won't do is not read as its beginning. */
+  private stood: number | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -40,9 +42,10 @@ export class NumberField extends LitElement {
   }
 
   private typed(text: string): void {
+    if (this.draft === null) this.stood = this.value;
     this.draft = text;
     if (text.trim() === "") this.put(null);
-    else if (!this.message(text)) this.put(read(text));
+    else this.put(this.message(text) ? this.stood : read(text));
   }
 
   private message(text: string): string {
