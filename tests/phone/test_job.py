@@ -5,7 +5,6 @@ The pair of doors is hand work: an opening of 40 by 30 with a diagonal of 50 is 
 30 - 1/4 = 29 3/4 high.
 """
 
-import json
 import re
 from collections.abc import Iterator
 from typing import Any
@@ -294,15 +293,6 @@ def test_an_answer_goes_on_a_job_and_its_number_on_to_a_question(app: App) -> No
     row.get_by_label("Length", exact=True).fill("14'")
     row.get_by_label("Price").fill("dear")
     expect(row.get_by_text("won't do")).to_be_visible()
-    row.get_by_label("Price").fill("21.50")
-    # Ten million and more is no price, and what such a text begins with is none either.
-    row.get_by_label("Price").press("End")
-    row.get_by_label("Price").press_sequentially("0")
-    row.get_by_label("Price").fill("2")
-    row.get_by_label("Price").press_sequentially("0000000000")
-    expect(row.get_by_text("won't do")).to_be_visible()
-    (stock,) = [each for (kind, _), each in kept_documents(app.page).items() if kind == "job"]
-    assert "200" not in json.dumps(stock["body"]["stock"])
     row.get_by_label("Price").fill("21.50")
     app.page.get_by_role("button", name="Done").tap()
     app.page.get_by_label("A Mitered frame").select_option("Poplar casing")
