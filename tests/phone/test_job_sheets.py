@@ -234,9 +234,12 @@ def test_a_full_disk_while_ticking_is_said_and_nothing_is_lost(app: App) -> None
     begin(app, job())
     failing(app, "put", "QuotaExceededError")
     app.open("#/saw")
+    others = [box(app, tag).bounding_box() for tag in ("A2", "A3")]
     box(app, "A1").tap()
     said(app, "This device has no room left")
     expect_ticked(app, "A1")
+    # The next box is where the thumb expects it.
+    assert [box(app, tag).bounding_box() for tag in ("A2", "A3")] == others
     mend(app)
     box(app, "A2").tap()
     expect_ticked(app, "A2")

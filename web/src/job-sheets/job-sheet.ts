@@ -119,10 +119,9 @@ export class JobSheet extends LitElement {
     return html`<div class="choices" role="group" aria-label="Order of the cuts">${order("setting")} ${order("stick")}</div>`;
   }
 
-  /** A switch for a long list, once something is cut. */
-  private shortener({ ticked, reply }: SheetView): TemplateResult | typeof nothing {
-    const isAnyCut = reply.saw.groups.some(({ cuts }) => cuts.some(({ of }) => ticked.is(of)));
-    if (!isAnyCut) return nothing;
+  /** A switch for a long list. It is there from the first: what is ticked must not move under the thumb. */
+  private shortener({ reply }: SheetView): TemplateResult | typeof nothing {
+    if (reply.saw.groups.length === 0) return nothing;
     const turn = (event: Event): void => void (this.isShort = (event.target as HTMLInputElement).checked);
     return html`<label class="option wide"
       ><input type="checkbox" role="switch" .checked=${this.isShort} @change=${turn} /><span
