@@ -11,14 +11,9 @@ import type {
 import type { AskedForm, Core } from "../engine/core";
 import { ownInputs } from "../store/lists";
 import type { KeptForm } from "../store/store";
+import type { Standing } from "./answer-standing";
 import { fieldAt, inOrder, isAlike, rowsAt, textOf, valueAt, withValue } from "./paths";
 import { shareStructure } from "./structural-sharing";
-
-export type Standing =
-  | { state: "asking" }
-  | { state: "answered"; answer: Answer; search: number | null }
-  | { state: "withdrawn" }
-  | { state: "faulted"; words: string; final: boolean };
 
 /** Milliseconds a shown answer may outlive a change; longer and it is withdrawn. */
 const PATIENCE = 120;

@@ -1,7 +1,9 @@
 /** What a job keeps of its quote, as types; declared in the core (`trade/job/quote_shape.py`). */
-
 import type { Typed } from "../parts/typed-field";
-import type { Stroke } from "../quote/strokes";
+
+/** A signature's strokes: whole points of the area signed on. */
+export type Point = [x: number, y: number];
+export type Stroke = Point[];
 
 /** The shop's rates: dollars an hour, percents. */
 export interface Rates {

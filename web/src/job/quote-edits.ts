@@ -2,8 +2,7 @@
 import { newId, withItem, type JobBody } from "./document";
 import type { Job } from "./job";
 import type { Typed } from "../parts/typed-field";
-import type { Stroke } from "../quote/strokes";
-import type { Extra, Quote, QuoteLists, Rates, Signed } from "./quote-body";
+import type { Extra, Quote, QuoteLists, Rates, Signed, Stroke } from "./quote-body";
 
 function withQuote(body: JobBody, edit: (quote: Quote) => Quote): JobBody {
   return { ...body, quote: edit(body.quote ?? {}) };

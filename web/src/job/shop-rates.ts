@@ -1,6 +1,6 @@
 /** The shop's own rates, minutes and name: said once, kept on the phone, begun with in every quote. */
 import { heldUnder, isObject, type Json, type JsonObject } from "../store/json";
-import { openDocument, storageFault } from "../store/store";
+import { openDocument, storageFault, type DocumentHandle } from "../store/store";
 import type { Minutes, Rates } from "./quote-body";
 
 const NAME = "shop";
@@ -16,13 +16,19 @@ export interface ShopOwn {
   minutes?: Minutes[];
 }
 
+let opened: Promise<DocumentHandle> | null = null;
+
+/** Opens it for the life of the page: what is said is kept at once then. */
+function shopDocument(): Promise<DocumentHandle> {
+  opened ??= openDocument("settings", NAME);
+  opened.catch(() => (opened = null));
+  return opened;
+}
+
 /** Returns what is kept of the shop; nothing where the storage can't be read. */
 export async function shopOwn(): Promise<ShopOwn> {
   try {
-    const kept = await openDocument("settings", NAME);
-    const { body } = kept;
-    kept.close();
-    return read(body);
+    return read((await shopDocument()).body);
   } catch (error) {
     storageFault(error);
     return {};
@@ -32,9 +38,8 @@ export async function shopOwn(): Promise<ShopOwn> {
 /** Keeps a part of it beside the rest. */
 export async function keepShop(part: ShopOwn): Promise<void> {
   try {
-    const kept = await openDocument("settings", NAME);
+    const kept = await shopDocument();
     kept.change({ ...kept.body, ...(part as JsonObject) }, kept.units, "Shop changed");
-    kept.close();
   } catch (error) {
     storageFault(error);
   }

@@ -1,6 +1,6 @@
 /** Everything of an answer below its card: what is cut and marked, then folds with their gist. */
 import { html, nothing, type TemplateResult } from "lit";
-import type { Answer, Drawing, Figure, Input, Mark, Piece, Table } from "../contract/contract";
+import type { Answer, Drawing, Figure, Input, Mark, Piece, SetAside, Table } from "../contract/contract";
 import { typeset } from "../text/typeset";
 import { capital } from "../text/words";
 import { chosenOf, figureKey, leadsOf, markKey, pieceKey } from "./chosen";
@@ -205,4 +205,13 @@ export function sourceFold(sources: string[]): Drawn {
   if (sources.length === 0) return nothing;
   const items = html`<ul>${sources.map((source) => html`<li>${typeset(source)}</li>`)}</ul>`;
   return fold("Sources", sources[0] ?? "", items);
+}
+
+/** Returns what is kept of a form and not understood, folded. */
+export function asideFold(aside: SetAside[]): Drawn {
+  if (aside.length === 0) return nothing;
+  return html`<details class="fold aside">
+    <summary>Kept, and not used by this version <span class="gist">${aside.length}</span></summary>
+    <ul>${aside.map(({ path, value }) => html`<li>${path}: ${JSON.stringify(value).slice(0, 80)}</li>`)}</ul>
+  </details>`;
 }

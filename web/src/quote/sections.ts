@@ -3,13 +3,12 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
 import { addRow, changeQuote, changeRow, deleteRow, signedWith, today } from "../job/quote-edits";
-import type { Signed } from "../job/quote-body";
+import type { Signed, Stroke } from "../job/quote-body";
 import { icon } from "../parts/icons";
 import { textField } from "../parts/text-field";
 import { dateWords } from "../text/date";
 import { typeset } from "../text/typeset";
 import type { QuoteSheet } from "./sheets";
-import type { Stroke } from "./strokes";
 import "./signature";
 
 type Said = NonNullable<JobReply["quote"]>;

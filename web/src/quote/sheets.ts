@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
-import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
+import type { Extra, Quote, QuoteLists, Rates, Stroke } from "../job/quote-body";
 import { addRow, changeOrder, changeQuote, changeRates, changeRow, deleteRow, setHours, signOrder } from "../job/quote-edits";
 import { keepLogo } from "../job/logo";
 import type { ShopOwn } from "../job/shop-rates";
@@ -15,7 +15,6 @@ import { toast } from "../parts/toast";
 import "./logo";
 import { dateField, done, endOnEnter, numeral, options } from "./sheet-parts";
 import "./signature";
-import type { Stroke } from "./strokes";
 
 export interface QuoteSheet {
   kind: "rates" | "item" | "own" | "paid" | "payment" | "extra" | "paper" | "shop";
@@ -209,7 +208,7 @@ function extraSheet(opened: Opened): Made {
         label: "By how much, $", value: price, field: `extras.${row.id}.price`,
         put: (value) => put({ price: less ? negative(value) : value }),
       })}
-      ${options("sign", "It makes the job", less ? "less" : "more", [["more", "dearer"], ["less", "cheaper"]],
+      ${options("sign", "It makes the job", less ? "less" : "more", [["more", "cost more"], ["less", "cost less"]],
         (value) => put({ price: value === "less" ? negative(price) : price }))}
       ${numeral(opened, { label: "Days later", value: row.days, field: `extras.${row.id}.days`, most: 1000, put: (days) => put({ days }) })}
       ${options("state", "It is", row.state ?? "offered", [["offered", "offered"], ["agreed", "agreed"], ["declined", "declined"]],

@@ -1,8 +1,9 @@
 /** A small area to sign on with a finger; who uses a keyboard types the name beside it. */
 import { LitElement, html, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import type { Point, Stroke } from "../job/quote-body";
 import { toast } from "../parts/toast";
-import { drawnOn, HEIGHT, isFull, lines, WIDTH, type Point, type Stroke } from "./strokes";
+import { drawnOn, HEIGHT, isFull, lines, WIDTH } from "./strokes";
 
 @customElement("lp-signature")
 export class Signature extends LitElement {

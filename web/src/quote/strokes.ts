@@ -1,8 +1,6 @@
 /** A signature as a job keeps it: strokes of whole points; declared in the core (`trade/job/signature_shape.py`). */
 import { svg, type SVGTemplateResult } from "lit";
-
-export type Point = [x: number, y: number];
-export type Stroke = Point[];
+import type { Point, Stroke } from "../job/quote-body";
 
 /** The area signed on, in its own units. */
 export const WIDTH = 600;

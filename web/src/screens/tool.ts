@@ -13,12 +13,12 @@ import "../parts/drawing";
 import { fieldGrid } from "../parts/fields";
 import { icon } from "../parts/icons";
 import {
-  cautionBlock, cutAndMarked, drawingFold, figureFold, noteFold, sourceFold, tableFold, wordFold,
+  asideFold, cautionBlock, cutAndMarked, drawingFold, figureFold, noteFold, sourceFold, tableFold, wordFold,
 } from "../parts/lists";
 import { pad } from "../parts/pad";
 import "../parts/rows";
 import { slides } from "../parts/slides";
-import { printSheets, sheetsOf } from "../print/print";
+import { printButton } from "../print/print-button";
 import { typeset } from "../text/typeset";
 
 /** Part of the card above the bar at which its number can be read. */
@@ -138,12 +138,7 @@ export class ToolScreen extends LitElement {
     ${form.entry ? this.takers(said.fields) : nothing}
     ${rest.length > 0 ? this.foldButton(rest, form.isUnfolded) : nothing}
     ${said.stray.map((words) => html`<p class="message">${typeset(words)}</p>`)}
-    ${aside.length > 0
-      ? html`<details class="fold aside">
-          <summary>Kept, and not used by this version <span class="gist">${aside.length}</span></summary>
-          <ul>${aside.map(({ path, value }) => html`<li>${path}: ${JSON.stringify(value).slice(0, 80)}</li>`)}</ul>
-        </details>`
-      : nothing}`;
+    ${asideFold(aside)}`;
   }
 
   /** Inputs that pieces of the job can fill. */
@@ -246,7 +241,7 @@ export class ToolScreen extends LitElement {
       </div>
       <div class="actions">
         ${answer && !this.start.entry ? html`<button type="button" @click=${this.keep}>Keep on a job</button>` : nothing}
-        ${answer ? this.printing(answer) : nothing}
+        ${answer ? printButton(answer, declaration.title) : nothing}
         ${this.start.entry ? nothing : html`<button type="button" @click=${this.share}>Share</button>`}
         ${this.form.canUndo
           ? html`<button type="button" @click=${() => this.form.undo()}>Undo</button>`
@@ -256,16 +251,6 @@ export class ToolScreen extends LitElement {
           : nothing}
         <button type="button" ?disabled=${isEmpty} @click=${() => this.form.startOver()}>Start over</button>
       </div>`;
-  }
-
-  /** Marks make a story stick, templates stand for themselves. */
-  private printing(answer: Answer): TemplateResult | typeof nothing {
-    const sheets = sheetsOf(answer, this.tool.declaration.title);
-    if (sheets.length === 0) return nothing;
-    const pages = sheets.length === 1 ? "1 page" : `${sheets.length} pages`;
-    return html`<button type="button" class="broad" @click=${() => printSheets(sheets)}>
-      Print at full size <span class="quiet">${pages}</span>
-    </button>`;
   }
 
   private pad(input: Input): TemplateResult {

@@ -47,6 +47,17 @@ def clock(minutes: int) -> str:
     return f"{(hour + 11) % 12 + 1}:{shown} " + ("am" if hour < 12 else "pm")
 
 
+def lasting(minutes: int) -> str:
+    """Return a time that something lasts.
+
+    >>> lasting(40), lasting(120), lasting(80)
+    ('40 min', '2 h', '1 h 20 min')
+    """
+    hours, rest = divmod(minutes, 60)
+    words = ([f"{hours} h"] if hours else []) + ([f"{rest} min"] if rest or not hours else [])
+    return " ".join(words)
+
+
 class Week:
     """When there is work: from and to on each working day.
 

@@ -8,7 +8,7 @@ from ..finish.coating import PAINTS, coats_of, number_name
 from ..finish.dates import day_number, is_date, is_moment, minutes_from, moment_text, said, weekday
 from ..finish.following import EARLY, Followed, follow
 from ..finish.schedule import Step, minutes_in, step_words
-from ..finish.week import DAYS, Week, minutes_of
+from ..finish.week import DAYS, Week, lasting, minutes_of
 from .desk import Desk
 from .ticks import Ticks
 
@@ -164,14 +164,3 @@ def _caution(each: Followed) -> str:
         f"Begun {lasting(each.by)} after its window closed: the label says how the coat below is "
         "sanded or washed first."
     )
-
-
-def lasting(minutes: int) -> str:
-    """Return a time that something lasts.
-
-    >>> lasting(40), lasting(120), lasting(80)
-    ('40 min', '2 h', '1 h 20 min')
-    """
-    hours, rest = divmod(minutes, 60)
-    words = ([f"{hours} h"] if hours else []) + ([f"{rest} min"] if rest or not hours else [])
-    return " ".join(words)

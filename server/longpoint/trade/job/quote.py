@@ -1,7 +1,8 @@
 """A job's quote: lines by item, the price built on them, what is due, and what was kept of it."""
 
+from ..finish.week import lasting
 from ..lengths import show_money, show_number
-from ..money.build import UP_TO, Build, Percents
+from ..money.build import Build, Percents
 from ..money.exact import Exact, dollars
 from .quote_due import due
 from .quote_lines import Line, learned, lines_of, said_operations, shared
@@ -89,7 +90,7 @@ def _priced(
 ) -> "dict[str, Any]":
     """Return lines, build-up, price, what is due; without rates the lines alone."""
     agreed = (quote.get("agreed") or {}).get("price")
-    computed = None if build is None else _rounded(build, rates)
+    computed = None if build is None else build.price_cents(rates.get("round_up") or "cent")
     price = computed if agreed is None else Exact.of(agreed).cents()
     material = sum([line.material for line in lines])
     reply: dict[str, Any] = {
@@ -106,11 +107,6 @@ def _priced(
     reply["due"] = None if price is None else due(quote, price, material)
     reply["compare"] = _compare(rates, lines, build, price)
     return reply
-
-
-def _rounded(build: Build, rates: "dict[str, Any]") -> int:
-    whole = UP_TO[rates.get("round_up") or "cent"]
-    return build.price.cents_up_to(whole) if whole else build.price.cents()
 
 
 def _drift(computed: "int | None", agreed: "float | None") -> str:
@@ -161,8 +157,7 @@ def hours_text(hours: Exact) -> str:
     """Return hours as they are said: ``2.75 h``; what minutes make of them as ``7 h 26 min``."""
     if (hours * Exact(100)).is_whole():
         return show_number(hours.near(), 2) + " h"
-    whole, minutes = divmod((hours * Exact(60)).rounded(), 60)
-    return (f"{whole} h " if whole else "") + f"{minutes} min"
+    return lasting((hours * Exact(60)).rounded())
 
 
 def _said_build(
@@ -213,8 +208,8 @@ def _compare(
         for line in lines:
             hours = line.known_hours() if line.actual is None else line.actual
             direct = direct + hours * Exact.of(rates["rate"])
-        spent = direct + direct * Exact.percent(rates["overhead_percent"])
-        words = _kept(price, spent.cents())
+        spent = Build(direct, Exact(0), Percents(rates["overhead_percent"], 0, 0))
+        words = _kept(price, spent.cost.cents())
     return {"rows": rows, "words": words}
 
 

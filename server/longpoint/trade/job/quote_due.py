@@ -2,7 +2,7 @@
 
 from ..lengths import show_money, show_number
 from ..money.exact import Exact, dollars
-from ..money.stages import in_stages, make_whole
+from ..money.stages import in_stages, stage_words, stages_fault
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -86,21 +86,23 @@ def _stages(quote: "dict[str, Any]", total: int) -> "tuple[list[dict[str, Any]],
     """Return the stages of the total; a sentence instead where they don't make 100 %."""
     stages = quote.get("stages") or []
     percents = [float(stage.get("percent") or 0) for stage in stages]
-    if not stages:
-        return [], ""
     if not any(percents):
         return [], ""
-    if not make_whole(percents):
-        said = show_number(sum(percents), 4)
-        return [], f"The stages come to {said} %: make them 100 % together."
+    fault = stages_fault(percents)
+    if fault:
+        return [], fault
     amounts = in_stages(total, percents)
-    return [
-        {
-            "id": stage["id"],
-            "name": stage.get("name") or f"Stage {at + 1}",
-            "percent_text": show_number(percents[at], 4) + " %",
-            "amount": dollars(amounts[at]),
-            "text": show_money(dollars(amounts[at])),
-        }
-        for at, stage in enumerate(stages)
-    ], ""
+    rows = []
+    for at, stage in enumerate(stages):
+        name, percent = stage_words(stage.get("name") or "", at, percents[at])
+        amount = dollars(amounts[at])
+        rows.append(
+            {
+                "id": stage["id"],
+                "name": name,
+                "percent_text": percent,
+                "amount": amount,
+                "text": show_money(amount),
+            }
+        )
+    return rows, ""

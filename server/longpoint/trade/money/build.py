@@ -70,6 +70,11 @@ class Build:
         self.cost = self.price * kept / times
         self.overhead = fixed + share * self.price
 
+    def price_cents(self, up_to: str) -> int:
+        """Return the price as cents, half up or up to what `UP_TO` names."""
+        whole = UP_TO[up_to]
+        return self.price.cents_up_to(whole) if whole else self.price.cents()
+
 
 def share(part: Exact, whole: Exact) -> float:
     """Return how many percent of the whole a part is.

@@ -1,5 +1,6 @@
 """A sum in stages: each is rounded to the cent, the last takes what is left: they add up."""
 
+from ..lengths import show_number
 from .exact import Exact
 
 
@@ -24,6 +25,26 @@ def make_whole(percents: "list[float]") -> bool:
     for percent in percents:
         total = total + Exact.of(percent)
     return total.over == 100 * total.under
+
+
+def stages_fault(percents: "list[float]") -> str:
+    """Return why percents are no stages of a whole; empty where they are.
+
+    >>> stages_fault([40, 40])
+    'The stages come to 80 %: make them 100 % together.'
+    """
+    if make_whole(percents):
+        return ""
+    return f"The stages come to {show_number(sum(percents), 4)} %: make them 100 % together."
+
+
+def stage_words(name: str, at: int, percent: float) -> "tuple[str, str]":
+    """Return what a stage is called, and its percent.
+
+    >>> stage_words("", 1, 33.5)
+    ('Stage 2', '33.5 %')
+    """
+    return name or f"Stage {at + 1}", show_number(percent, 4) + " %"
 
 
 def parted(cents: int, parts: "list[Exact]") -> "list[int]":

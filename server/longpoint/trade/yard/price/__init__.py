@@ -1,9 +1,9 @@
 """What to ask for the work: cost built up, a price that keeps a margin, and how it is paid."""
 
-from ...lengths import Scale, show_money, show_number
+from ...lengths import Scale, show_money
 from ...money.build import UP_TO, Build, share
 from ...money.exact import Exact, dollars
-from ...money.stages import in_stages, make_whole, parted
+from ...money.stages import in_stages, parted, stage_words, stages_fault
 from ...tool import Answer, Given, Gives, Refusal, Tool
 from .asked import INPUTS
 from .even import break_even
@@ -33,7 +33,7 @@ def work(given: Given, scale: Scale) -> Answer:
             "make them less than 100 % of it.",
         )
     answer = Answer(scale)
-    price = _price_cents(given, build)
+    price = build.price_cents(given.text("round_up"))
     _build_figures(answer, given, build, parts, price)
     side_by_side(answer, given, build, carried)
     total = _after(answer, given, build, price, parts[0])
@@ -41,11 +41,6 @@ def work(given: Given, scale: Scale) -> Answer:
     break_even(answer, given, Exact.of_cents(price) * _left(given) - direct, price)
     bases(answer, given, build, hour)
     return answer
-
-
-def _price_cents(given: Given, build: Build) -> int:
-    whole = UP_TO[given.text("round_up")]
-    return build.price.cents_up_to(whole) if whole else build.price.cents()
 
 
 def _left(given: Given) -> Exact:
@@ -100,16 +95,15 @@ def _stages(answer: Answer, given: Given, total: int) -> None:
     if not rows:
         return
     percents = [row.number("percent") for row in rows]
-    if not make_whole(percents):
-        said = show_number(sum(percents), 4)
-        raise Refusal("stages", f"The stages come to {said} %: make them 100 % together.")
+    fault = stages_fault(percents)
+    if fault:
+        raise Refusal("stages", fault)
     amounts = in_stages(total, percents)
     answer.money("first_stage", dollars(amounts[0]))
     answer.money("last_stage", dollars(amounts[-1]))
     table = []
     for at, row in enumerate(rows):
-        name = row.text("name") or f"Stage {at + 1}"
-        percent = show_number(percents[at], 4) + " %"
+        name, percent = stage_words(row.text("name"), at, percents[at])
         table.append([name, percent, show_money(dollars(amounts[at]))])
     table.append(["Together", "100 %", show_money(dollars(total))])
     answer.table("Stages", ["When", "Of the total", "Amount"], table)
