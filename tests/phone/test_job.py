@@ -294,6 +294,14 @@ def test_an_answer_goes_on_a_job_and_its_number_on_to_a_question(app: App) -> No
     row.get_by_label("Price").fill("dear")
     expect(row.get_by_text("won't do")).to_be_visible()
     row.get_by_label("Price").fill("21.50")
+    # A text that won't do leaves the number that stood, not the number it begins with.
+    row.get_by_label("Price").blur()
+    row.get_by_label("Price").press("Control+a")
+    row.get_by_label("Price").press_sequentially("99999999")
+    expect(row.get_by_text("won't do")).to_be_visible()
+    app.page.get_by_role("button", name="Done").tap()
+    app.page.get_by_role("button", name="Poplar casing").tap()
+    expect(row.get_by_label("Price")).to_have_value("21.5")
     app.page.get_by_role("button", name="Done").tap()
     app.page.get_by_label("A Mitered frame").select_option("Poplar casing")
     expect(app.page.get_by_role("button", name="Poplar casing")).to_contain_text("sticks")
@@ -308,9 +316,7 @@ def test_an_answer_goes_on_a_job_and_its_number_on_to_a_question(app: App) -> No
     expect(app.page.get_by_role("dialog").get_by_role("button", name="Corner joint")).to_have_count(
         0
     )
-    # Its own click, wherever the list has moved it by then.
-    stick_plan = app.page.get_by_role("dialog").get_by_role("button", name="Stick plan")
-    stick_plan.evaluate("(button) => button.click()")
+    app.page.get_by_role("dialog").get_by_role("button", name="Stick plan").tap()
     app.page.get_by_label(", from this job").select_option("Poplar casing")
     taken = app.page.locator("lp-take-pieces li")
     expect(taken.filter(has_text="45 and 1/2")).to_have_count(2)

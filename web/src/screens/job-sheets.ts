@@ -153,7 +153,7 @@ export function addQuestionSheet({ job, item, asked, search, ask, close }: Addin
     if (id) location.hash = jobHash(job.id, id);
   };
   const shelves = catalog.places
-    .map((shelf) => ({ ...shelf, tools: asked.trim() ? search.matching(shelf.tools, asked) : shelf.tools }))
+    .map((shelf) => ({ ...shelf, tools: search.finds(asked) ? search.matching(shelf.tools, asked) : shelf.tools }))
     .filter(({ tools }) => tools.length > 0);
   return sheet(
     "Ask a question",
@@ -164,10 +164,11 @@ export function addQuestionSheet({ job, item, asked, search, ask, close }: Addin
           placeholder="Find a question…"
           autocomplete="off"
           .value=${live(asked)}
+          @focus=${() => search.begin()}
           @input=${(event: Event) => ask((event.target as HTMLInputElement).value)}
         />
       </label>
-      ${shelves.length === 0 && search.isReady ? html`<p class="quiet" role="status">No question holds “${asked.trim()}”.</p>` : nothing}
+      ${shelves.length === 0 ? html`<p class="quiet" role="status">No question holds “${asked.trim()}”.</p>` : nothing}
       ${shelves.map(
         ({ title, tools }) => html`<section class="block" aria-label=${title}>
           <h2>${title}</h2>

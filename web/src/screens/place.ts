@@ -29,6 +29,7 @@ export class PlaceScreen extends LitElement {
   }
 
   protected override render(): TemplateResult {
+    const isFound = this.search.finds(this.asked);
     return html`<div class="place">
       <label class="find"
         ><span class="unseen">Find a question</span>
@@ -38,12 +39,13 @@ export class PlaceScreen extends LitElement {
           autocomplete="off"
           enterkeyhint="search"
           .value=${live(this.asked)}
+          @focus=${() => this.search.begin()}
           @input=${(event: Event) => this.ask((event.target as HTMLInputElement).value)}
         />
       </label>
-      ${this.sheet && !this.asked.trim() ? html`${this.sheet}<h2>Questions</h2>` : nothing}
-      ${this.asked.trim() ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
-      ${this.asked.trim() ? nothing : this.keeping()}
+      ${this.sheet && !isFound ? html`${this.sheet}<h2>Questions</h2>` : nothing}
+      ${isFound ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
+      ${isFound ? nothing : this.keeping()}
     </div>`;
   }
 
@@ -75,8 +77,7 @@ export class PlaceScreen extends LitElement {
       .map((shelf) => ({ ...shelf, tools: this.search.matching(shelf.tools, this.asked) }))
       .filter((shelf) => shelf.tools.length > 0);
     const count = shelves.reduce((sum, shelf) => sum + shelf.tools.length, 0);
-    const none = this.search.isReady ? `No question holds “${this.asked.trim()}”.` : "";
-    const said = count === 0 ? none : `${count} found`;
+    const said = count === 0 ? `No question holds “${this.asked.trim()}”.` : `${count} found`;
     return html`<p class="found ${count ? "unseen" : ""}" role="status">${said}</p>
       ${shelves.map((shelf) => html`<h2>${shelf.title}</h2>${this.shelf(shelf)}`)}`;
   }

@@ -3,22 +3,33 @@ import type { ReactiveControllerHost } from "lit";
 import type { Declaration, Input, Listing } from "../contract/contract";
 import { allTools, bringPictures } from "../engine/catalog";
 
-/** Looks through all that tools say, which is loaded at the first word asked for. */
+/** Looks through all that tools say, which is loaded when a search begins. */
 export class Search {
-  /** All that the tools say, by tool. */
+  /** All that the tools say, by tool; null until all words are known. */
   private said: Map<string, string> | null = null;
-  private isAsked = false;
+  private isBegun = false;
 
   constructor(private readonly host: ReactiveControllerHost) {}
 
-  /** Whether all words are known; until then titles and names alone are looked through. */
-  get isReady(): boolean {
+  /** Loads what is looked through: once, when the field is taken in hand. */
+  begin(): void {
+    if (this.isBegun) return;
+    this.isBegun = true;
+    void this.bring();
+  }
+
+  /**
+   * Whether a list shows what is found for these words. Until all is known it stays whole: what is
+   * found must not change place under the thumb.
+   */
+  finds(asked: string): boolean {
+    if (!asked.trim()) return false;
+    this.begin();
     return this.said !== null;
   }
 
   /** Returns the tools that hold every word asked for, best match first: in its title, its names, its form. */
   matching(tools: Listing[], asked: string): Listing[] {
-    if (!this.isAsked) void this.bring();
     const words = asked.toLowerCase().split(/\s+/).filter(Boolean);
     const isIn = (text: string): boolean => words.every((word) => forms(word).some((form) => text.includes(form)));
     const rank = (tool: Listing): number =>
@@ -28,7 +39,6 @@ export class Search {
   }
 
   private async bring(): Promise<void> {
-    this.isAsked = true;
     const [tools] = await Promise.all([allTools(), bringPictures()]);
     this.said = new Map(tools.map(({ declaration }) => [declaration.slug, saidIn(declaration)]));
     this.host.requestUpdate();
