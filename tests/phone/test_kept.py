@@ -21,6 +21,7 @@ class TestAddress:
         expect(app.page).to_have_url(
             re.compile(r"#/saw/mitered-frame\?opening_width=27\+13%2F16&form=2$")
         )
+        expect(app.pad).to_be_visible()
         app.page.go_back()
         expect(app.pad).to_be_hidden()  # what lies on top closes first
         expect(app.field("Opening width")).to_have_value("27 13/16")
@@ -66,6 +67,7 @@ class TestAddress:
         app.page.keyboard.press("Escape")
         app.open("#/saw/mitered-frame?opening_width=30")
         app.field("Opening width").tap()
+        expect(app.pad).to_be_visible()
         app.page.go_back()
         expect(app.pad).to_be_hidden()
         app.page.reload()
