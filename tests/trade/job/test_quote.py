@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Iterator
+from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from random import Random
 from typing import Any
@@ -9,6 +10,7 @@ from typing import Any
 import pytest
 
 from longpoint.trade.calls import call
+from longpoint.trade.money.tax import tax_within
 from tests.trade.phone_core import Call, phone_core
 
 from .asking import ask, blank, refused, worked
@@ -250,6 +252,41 @@ class TestDue:
         )["due"]
         assert (due["tax_text"], due["tax_words"]) == ("$58.88", "Tax, 8 % of the material")
 
+    def test_tax_that_the_price_holds(self) -> None:
+        """Trade facts, check 89: 1,072.50 with 7.25 % in it is 1000 before tax."""
+        got = alone(agreed={"price": 1072.5}, tax_on="included", tax_percent=7.25)
+        due = got["due"]
+        assert (due["tax"], due["total"], due["left"]) == (72.5, 1072.5, 1072.5)
+        assert (due["tax_included"], due["tax_words"]) == (True, "Tax of $72.50 included, 7.25 %")
+
+    def test_the_shop_keeps_its_share_beside_the_tax(self) -> None:
+        """Hand work: 2558.5412 by check 62; 7.25 % more is 2744.0354. Of 2744.04 the tax is
+
+        2744.04 x 7.25 / 107.25 = 185.4946: 185.49 and 2558.55 before tax, 383.79 over the cost of
+        2174.76, which is 15 % of it.
+        """
+        lines = [{"id": "x", "title": "Door", "material": 736, "hours": 22}]
+        got = alone(lines=lines, tax_on="included", tax_percent="7.25")
+        assert got["price"] == 2744.04
+        assert list(texts(got["build"]).items())[-4:] == [
+            ("profit", "$383.79"), ("before_tax", "$2,558.55"), ("tax", "$185.49"),
+            ("price", "$2,744.04"),
+        ]  # fmt: skip
+        assert got["build"][6]["label"] == "Profit, 15 % of the price before tax"
+        assert got["kept"] == "You keep $383.79, 15 % of the price before tax."
+        assert got["lines"][0]["price"] == 2744.04
+
+    def test_tax_without_a_percent_is_asked_for(self) -> None:
+        got = alone(agreed={"price": 1072.5}, tax_on="included")
+        assert (got["due"]["tax"], got["due"]["tax_words"]) == (0, "")
+        assert "Tax: how many percent?" in got["warnings"][0]
+
+    def test_a_price_below_cost_with_its_tax_is_said(self) -> None:
+        """Hand work: 2200 holds 148.72 of 7.25 %; 2051.28 is 123.48 under 2174.76."""
+        lines = [{"id": "x", "material": 736, "hours": 22}]
+        got = alone(lines=lines, agreed={"price": 2200}, tax_on="included", tax_percent=7.25)
+        assert got["kept"] == "The price before tax is $123.48 under its cost."
+
     def test_change_orders_and_payments(self) -> None:
         """1000 + 120.50 - 20; the one only offered does not count; 400 came in."""
         extras = [
@@ -289,8 +326,12 @@ def drawn(random: Random) -> dict[str, Any]:
         "profit_of": random.choice(["price", "cost"]),
     }
     stages = [{"id": str(at), "percent": each} for at, each in enumerate((33.3, 33.3, 33.4))]
-    taxed = {"tax_on": random.choice(["nothing", "material", "price"]), "tax_percent": 8.875}
+    on = random.choice(["nothing", "material", "price", "included"])
+    taxed = {"tax_on": on, "tax_percent": 8.875}
     return {"rates": rates, "lines": lines, "stages": stages} | taxed
+
+
+TAXED = 1 + Fraction("8.875") / 100
 
 
 def rounded(amount: Fraction) -> int:
@@ -307,19 +348,23 @@ def check_exactly(quote: dict[str, Any], got: Any) -> None:
     cost = (material + hours * exact["rate"]) * (1 + exact["overhead_percent"] / 100)
     cost *= 1 + exact["contingency_percent"] / 100
     share = exact["profit_percent"] / 100
-    price = rounded(
-        cost / (1 - share) if quote["rates"]["profit_of"] == "price" else cost * (1 + share)
-    )
+    net = cost / (1 - share) if quote["rates"]["profit_of"] == "price" else cost * (1 + share)
+    is_held = quote["tax_on"] == "included"
+    price = rounded(net * TAXED if is_held else net)
     rows = {row["name"]: round(100 * row["value"]) for row in got["build"]}
     assert (rows["price"], rows["cost"]) == (price, rounded(cost))
     assert rows["direct"] == rows["material"] + rows["labor"]
     assert rows["cost"] == rows["direct"] + rows["overhead"] + rows["contingency"]
-    assert rows["price"] == rows["cost"] + rows["profit"]
-    base = {"nothing": Fraction(0), "material": material, "price": Fraction(price, 100)}
-    tax = rounded(base[quote["tax_on"]] * Fraction("8.875") / 100)
+    assert rows["price"] == rows["cost"] + rows["profit"] + rows.get("tax", 0)
+    assert rows.get("before_tax", price) == rows["cost"] + rows["profit"]
+    base = {"nothing": Fraction(0), "material": material, "price": Fraction(price, 100),
+            "included": Fraction(price, 100) / TAXED}  # fmt: skip
+    tax = rounded(base[quote["tax_on"]] * (TAXED - 1))
     due = got["due"]
     assert round(100 * due["tax"]) == tax
-    assert sum(round(100 * stage["amount"]) for stage in due["stages"]) == price + tax
+    total = price if is_held else price + tax
+    assert round(100 * due["total"]) == total
+    assert sum(round(100 * stage["amount"]) for stage in due["stages"]) == total
     assert sum(round(100 * line["price"]) for line in got["lines"]) in (price, 0)
 
 
@@ -327,6 +372,16 @@ def test_random_quotes_are_exact() -> None:
     for seed in range(200):
         quote = drawn(Random(seed))
         check_exactly(quote, worked(blank(quote=quote))["quote"])
+
+
+def test_tax_in_the_price_against_decimals() -> None:
+    """The tax in any price by `decimal` of the standard library, half up to the cent."""
+    random, cent = Random(7), Decimal("0.01")
+    for _ in range(300):
+        price, percent = random.randint(0, 99999999), random.randint(0, 50000)
+        before = Decimal(price) / 100 / (1 + Decimal(percent) / 100000)
+        tax = (Decimal(price) / 100 - before).quantize(cent, ROUND_HALF_UP)
+        assert tax_within(price, percent / 1000) == int(tax * 100)
 
 
 @pytest.fixture(scope="module")

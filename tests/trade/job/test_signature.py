@@ -20,14 +20,18 @@ from tests.trade.phone_core import Call, phone_core
 from .asking import blank
 
 HAND = [[[10, 20], [300, 120]], [[600, 240]]]
-PLACES = ("quote.agreed.strokes", "quote.extras.0.strokes", "quote.signed.strokes")
+SIGNED = ("quote.agreed", "quote.extras.0", "quote.signed")
+PLACES = [place + whose for place in SIGNED for whose in (".strokes", ".shop.strokes")]
+"""Three things are signed, each by the customer and by the shop."""
 SCHEMA = Draft202012Validator(json_schema())
 
 
 def job(strokes: Any, at: str = PLACES[0]) -> dict[str, Any]:
-    """Return a job that is signed at one of the three places."""
+    """Return a job that is signed at one of its places."""
     name = at.split(".")[1]
-    signed = {"by": "Ada Fern", "strokes": strokes}
+    signed: dict[str, Any] = {"by": "Ada Fern", "strokes": strokes}
+    if ".shop." in at:
+        signed = {"by": "Ada Fern", "shop": signed}
     return blank(quote={name: [{"id": "e"} | signed] if name == "extras" else signed})
 
 
@@ -96,6 +100,18 @@ def test_of_two_signatures_one_stands_whole() -> None:
     partly = [HAND[0], [[5, 5]]]
     document, _ = merge(job(HAND), job([[[1, 1]], HAND[1]]), job(partly))
     assert document["quote"]["agreed"]["strokes"] == [[[1, 1]], HAND[1]]
+
+
+def test_the_customer_and_the_shop_sign_on_two_phones() -> None:
+    base = blank(quote={"agreed": {"price": 10}})
+    mine, theirs = json.loads(json.dumps(base)), json.loads(json.dumps(base))
+    mine["quote"]["agreed"]["shop"] = {"by": "Fern & Sons", "strokes": [[[1, 1]]]}
+    theirs["quote"]["agreed"]["strokes"] = HAND
+    document, collisions = merge(base, mine, theirs)
+    assert collisions == []
+    assert document["quote"]["agreed"] == {
+        "price": 10, "strokes": HAND, "shop": {"by": "Fern & Sons", "strokes": [[[1, 1]]]},
+    }  # fmt: skip
 
 
 def test_a_signature_of_one_comes_along_with_the_name_of_the_other() -> None:

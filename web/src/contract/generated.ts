@@ -578,6 +578,8 @@ export type components = {
             /** @description Why there are no stages; else empty. */
             stages_fault: string;
             tax: number;
+            /** @description The price holds it: the total is the price. */
+            tax_included: boolean;
             tax_text: string;
             /** @description Empty for no tax. */
             tax_words: string;

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { JobBody } from "../job/document";
-import type { Signed } from "../job/quote-body";
+import type { Hand, Signed } from "../job/quote-body";
 import type { ShopOwn } from "../job/shop-rates";
 import { HEIGHT, lines, WIDTH } from "../quote/strokes";
 import { dateWords } from "../text/date";
@@ -48,7 +48,7 @@ export function quotePaperOf(paper: QuotePaper, printed: PrintedQuote): Template
   </article>`;
 }
 
-function quotePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
+function quotePaper({ body, reply: { quote }, shop }: PrintedQuote): Made | null {
   const said = body.quote;
   if (!said || !quote?.due) return null;
   const { due } = quote;
@@ -57,7 +57,8 @@ function quotePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     set(count > 1 ? `${title} × ${count}` : title), byItem ? price_text : "",
   ]);
   const sums: Cells[] = [[html`<b>Price</b>`, html`<b>${quote.price_text}</b>`]];
-  if (due.tax_words) sums.push([due.tax_words, due.tax_text], [html`<b>Total</b>`, html`<b>${due.total_text}</b>`]);
+  if (due.tax_included && due.tax_words) sums.push([due.tax_words, ""]);
+  else if (due.tax_words) sums.push([due.tax_words, due.tax_text], [html`<b>Total</b>`, html`<b>${due.total_text}</b>`]);
   const when = [dated("Date", said.date), dated("Good until", said.valid_until), dated("Begins", said.begins), dated("Done", said.ends)];
   return [
     "Quote",
@@ -65,7 +66,7 @@ function quotePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
       ${long("What is done", said.work)} ${table(["What it is for", "Price"], [...rows, ...sums])} ${stages(due)}
       ${long("Not in it", said.exclusions)} ${long("Terms", said.terms)}
       <p>Any change is written down as a change order and signed by both before it is done.</p>
-      ${signatures(said.agreed)}`,
+      ${signatures(shop, said.agreed)}`,
   ];
 }
 
@@ -86,7 +87,7 @@ function stages(due: Due): TemplateResult | typeof nothing {
   return html`<section><h2>Paid in stages</h2>${table(["When", "Of the total", "Amount"], rows)}</section>`;
 }
 
-function changePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
+function changePaper({ body, reply: { quote }, shop }: PrintedQuote): Made | null {
   const due = quote?.due;
   if (!due || due.extras.length === 0) return null;
   const orders = due.extras.map((extra) => {
@@ -95,7 +96,7 @@ function changePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     return html`<section class="order">
       <h2>${set(extra.title)}: ${extra.price_text}</h2>
       <p>${words}</p>
-      ${own?.words ? html`<p>${own.words}</p>` : nothing} ${extra.state === "offered" || own?.strokes ? signatures(own) : nothing}
+      ${own?.words ? html`<p>${own.words}</p>` : nothing} ${extra.state === "offered" || own?.strokes || own?.shop ? signatures(shop, own) : nothing}
     </section>`;
   });
   const sum = html`<p>Agreed changes ${due.extras_total_text}; the job is ${due.whole_text} with them.</p>`;
@@ -116,10 +117,10 @@ function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     ...staged, ...agreed, [html`<b>All in all</b>`, html`<b>${due.whole_text}</b>`], ...payments,
     [html`<b>Left to pay</b>`, html`<b>${due.left_text}</b>`],
   ];
-  return ["Statement", html`${due.tax_words ? html`<p>${due.tax_words}: ${due.tax_text} is in it.</p>` : nothing} ${table(["", "Amount"], rows)}`];
+  return ["Statement", html`${due.tax_words ? html`<p>${due.tax_included ? `${due.tax_words} of the price` : `${due.tax_words}: ${due.tax_text} is in it`}.</p>` : nothing} ${table(["", "Amount"], rows)}`];
 }
 
-function signPaper({ body }: PrintedQuote): Made | null {
+function signPaper({ body, shop }: PrintedQuote): Made | null {
   if (!body.quote) return null;
   const { punch = [], signed } = body.quote;
   const rows = punch.map(({ words = "", state, at = "" }): Cells => [state === "done" ? ticked : box, set(words), state === "done" ? dateWords(at) : ""]);
@@ -129,19 +130,21 @@ function signPaper({ body }: PrintedQuote): Made | null {
         ? html`<section><h2>To put right</h2>${table(["", "What", "Done"], rows)}</section>`
         : html`<p>Nothing is left to put right.</p>`}
       <p>The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${dateWords(signed.at)}.` : ""}</p>
-      ${signatures(signed)}`,
+      ${signed?.came_up ? html`<p>Something came up after that: it is signed again when all is put right.</p>` : nothing}
+      ${signatures(shop, signed?.came_up ? {} : signed)}`,
   ];
 }
 
-/** Two lines to sign on; over the customer's what was signed on the screen. */
-function signatures({ by = "", at, strokes = [] }: Signed = {}): TemplateResult {
+/** Two lines to sign on, the customer's and the shop's; over each what was signed on the screen. */
+function signatures({ name }: ShopOwn, signed: Signed = {}): TemplateResult {
+  return html`<div class="signatures">${signedLine("Customer", signed)} ${signedLine(name || "Shop", signed.shop)}</div>`;
+}
+
+function signedLine(whose: string, { by = "", at, strokes = [] }: Hand = {}): TemplateResult {
   const isSigned = by !== "" || strokes.length > 0;
-  const hand = html`<svg class="signhand" viewBox="0 0 ${WIDTH} ${HEIGHT}">${lines(strokes)}</svg>`;
-  return html`<div class="signatures">
-    <p>
-      ${strokes.length > 0 ? hand : nothing}<span class="signline"></span>
-      ${isSigned ? ["Customer", by, dateWords(at)].filter(Boolean).join(", ") : "Customer, date"}
-    </p>
-    <p><span class="signline"></span>Shop, date</p>
-  </div>`;
+  return html`<p>
+    ${strokes.length > 0 ? html`<svg class="signhand" viewBox="0 0 ${WIDTH} ${HEIGHT}">${lines(strokes)}</svg>` : nothing}
+    <span class="signline"></span>
+    ${isSigned ? [whose, by, dateWords(at)].filter(Boolean).join(", ") : `${whose}, date`}
+  </p>`;
 }

@@ -36,23 +36,31 @@ export interface QuoteStage {
 }
 
 /** A change order. */
-export interface Extra {
+export interface Extra extends Signed {
   id: string;
   title?: string;
   words?: string;
   price?: Typed;
   days?: Typed;
   state?: "offered" | "agreed" | "declined";
+}
+
+/** Who signed when: by name, by hand, or both. */
+export interface Hand {
   at?: string;
   by?: string;
   strokes?: Stroke[];
 }
 
-/** Who signed when: by name, by hand, or both. */
-export interface Signed {
-  at?: string;
-  by?: string;
-  strokes?: Stroke[];
+/** The customer's signature, and the shop's beside it. */
+export interface Signed extends Hand {
+  shop?: Hand;
+}
+
+/** Of the finished work. */
+export interface SignedOff extends Signed {
+  /** When something came up on the punch list after it: it is to be signed again. */
+  came_up?: string;
 }
 
 export interface Payment {
@@ -75,7 +83,7 @@ export interface Quote {
   minutes?: Minutes[];
   lines?: OwnLine[];
   price_by?: "item" | "sum";
-  tax_on?: "nothing" | "material" | "price";
+  tax_on?: "nothing" | "material" | "price" | "included";
   tax_percent?: Typed;
   stages?: QuoteStage[];
   date?: string;
@@ -89,7 +97,7 @@ export interface Quote {
   extras?: Extra[];
   payments?: Payment[];
   punch?: Punch[];
-  signed?: Signed;
+  signed?: SignedOff;
 }
 
 /** The lists of a quote, whose rows each have an id. */

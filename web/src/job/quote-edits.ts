@@ -2,7 +2,7 @@
 import { newId, withItem, type JobBody } from "./document";
 import type { Job } from "./job";
 import type { Typed } from "../parts/typed-field";
-import type { Extra, Quote, QuoteLists, Rates, Signed, Stroke } from "./quote-body";
+import type { Extra, Hand, Quote, QuoteLists, Rates, SignedOff, Stroke } from "./quote-body";
 
 function withQuote(body: JobBody, edit: (quote: Quote) => Quote): JobBody {
   return { ...body, quote: edit(body.quote ?? {}) };
@@ -62,7 +62,7 @@ export function changeRow<Name extends Lists>(job: Job, list: Name, id: string, 
 }
 
 /** Returns what was signed with a signature under it; without strokes with none. */
-export function signedWith<Part extends Signed>(part: Part, strokes: Stroke[]): Part {
+export function signedWith<Part extends Hand>(part: Part, strokes: Stroke[]): Part {
   const { strokes: _, ...rest } = part;
   return (strokes.length > 0 ? { ...rest, strokes } : rest) as Part;
 }
@@ -76,12 +76,36 @@ export function signOrder(job: Job, id: string, strokes: Stroke[]): void {
   job.change((body) => withQuote(body, (quote) => withRow(quote, "extras", id, sign)), "Change order signed");
 }
 
-/** Changes what a change order says. A signature was for what stood there: it goes, and that is said. */
-export function changeOrder(job: Job, { id, strokes }: Extra, part: Partial<Extra>): void {
-  if (!strokes) return changeRow(job, "extras", id, part);
-  const edit = (row: Extra): Extra => signedWith({ ...row, ...part }, []);
-  const words = "Changed after it was signed: the signature is taken off";
+/** Changes what a change order says. Signatures were for what stood there: they go, and that is said. */
+export function changeOrder(job: Job, { id, strokes, shop }: Extra, part: Partial<Extra>): void {
+  if (!strokes && !shop?.strokes) return changeRow(job, "extras", id, part);
+  const edit = ({ shop: own, ...row }: Extra): Extra => ({ ...signedWith({ ...row, ...part }, []), ...(own ? { shop: signedWith(own, []) } : {}) });
+  const words = "Changed after it was signed: what was signed is taken off";
   job.changeWithUndo((body) => withQuote(body, (quote) => withRow(quote, "extras", id, edit)), words);
+}
+
+/** Says that something is to be put right, or that it is; what was signed off before is signed again then. */
+export function putRight(job: Job, id: string, isDone: boolean): void {
+  const part = isDone ? { state: "done" as const, at: today() } : { state: "open" as const, at: "" };
+  job.change((body) => withQuote(body, (quote) => openedAgain(withRow(quote, "punch", id, (row) => ({ ...row, ...part })), isDone)), "Punch list changed");
+}
+
+function openedAgain(quote: Quote, isDone: boolean): Quote {
+  const { signed } = quote;
+  const isSigned = Boolean(signed?.by || signed?.strokes);
+  return isSigned && !isDone ? { ...quote, signed: { ...signed, came_up: today() } } : quote;
+}
+
+/** Signs the finished work off, or signs it again. */
+export function signOff(job: Job, { came_up: came, ...signed }: SignedOff): void {
+  const at = came ? today() : (signed.at ?? today());
+  changeQuote(job, { signed: { ...signed, at } }, "Signed off");
+}
+
+/** Signs the finished work off anew, under the same name; hands draw anew. */
+export function signOffAgain(job: Job, signed: SignedOff): void {
+  const { shop: _, ...rest } = signedWith(signed, []);
+  signOff(job, rest);
 }
 
 export function deleteRow(job: Job, list: Lists, id: string, words: string): void {

@@ -2,20 +2,21 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
-import { addRow, changeQuote, changeRow, deleteRow, signedWith, today } from "../job/quote-edits";
-import type { Signed, Stroke } from "../job/quote-body";
+import { addRow, changeQuote, changeRow, deleteRow, putRight, signOff, signOffAgain, today } from "../job/quote-edits";
+import { newId } from "../job/document";
+import type { SignedOff } from "../job/quote-body";
 import { icon } from "../parts/icons";
 import { textField } from "../parts/text-field";
 import { dateWords } from "../text/date";
 import { typeset } from "../text/typeset";
 import type { QuoteSheet } from "./sheets";
-import "./signature";
+import { signing } from "./signing";
 
 type Said = NonNullable<JobReply["quote"]>;
 type Open = (kind: QuoteSheet["kind"], id?: string) => void;
 
 /** Sums stand out among the parts they are made of. */
-const SUMS = ["direct", "cost", "price", "total", "whole", "left"];
+const SUMS = ["direct", "cost", "before_tax", "price", "total", "whole", "left"];
 
 /** Returns a row of money. */
 export function money(label: string, text: string, name = ""): TemplateResult {
@@ -78,7 +79,8 @@ export function paid(job: Job, { due }: Said, open: Open): TemplateResult | type
   return html`<section class="card item" aria-label="How it is paid">
     <h2>How it is paid</h2>
     <dl class="build">
-      ${due.tax_words ? html`${money(due.tax_words, due.tax_text)} ${money("Total", due.total_text, "total")}` : nothing}
+      ${due.tax_included ? html`<div><dt>${due.tax_words}</dt></div>` : nothing}
+      ${due.tax_words && !due.tax_included ? html`${money(due.tax_words, due.tax_text)} ${money("Total", due.total_text, "total")}` : nothing}
       ${due.stages.map(({ name, percent_text, text }) => money(`${name}, ${percent_text}`, text))}
       ${due.extras_total ? html`${money("Changes agreed", due.extras_total_text)} ${money("All in all", due.whole_text, "whole")}` : nothing}
       ${due.paid ? html`${money("Paid", due.paid_text)} ${money("Left", due.left_text, "left")}` : nothing}
@@ -100,12 +102,11 @@ export function agreedPart(job: Job, { price, price_text: text }: Said): Templat
   if (agreed) {
     return html`<section class="card item" aria-label="Agreed">
       <h2>Agreed ${dateWords(agreed.at)}</h2>
-      ${textField({ label: "Signed by", value: agreed.by ?? "", put: (by) => changeQuote(job, { agreed: { ...agreed, by } }) })}
-      <lp-signature
-        .strokes=${agreed.strokes ?? []}
-        .by=${agreed.by ?? ""}
-        .put=${(strokes: Stroke[]) => changeQuote(job, { agreed: signedWith(agreed, strokes) }, "Signed")}
-      ></lp-signature>
+      ${signing({
+        signed: agreed,
+        customer: (part) => changeQuote(job, { agreed: { ...part, price: agreed.price ?? null } }, "Signed"),
+        shop: (shop) => changeQuote(job, { agreed: { ...agreed, shop } }, "Signed"),
+      })}
       <button type="button" @click=${() => job.changeWithUndo((body) => withoutAgreed(body), "Price open again")}>Open the price again</button>
     </section>`;
   }
@@ -146,7 +147,7 @@ export function punchList(job: Job): TemplateResult {
           type="checkbox"
           aria-label="Done: ${words || "this line"}"
           .checked=${state === "done"}
-          @change=${(event: Event) => changeRow(job, "punch", id, (event.target as HTMLInputElement).checked ? { state: "done", at: today() } : { state: "open", at: "" })}
+          @change=${(event: Event) => putRight(job, id, (event.target as HTMLInputElement).checked)}
         />
         ${textField({ label: "To put right", value: words, most: 400, put: (value) => changeRow(job, "punch", id, { words: value }) })}
         <button type="button" class="plain iconed" aria-label="Take away: ${words || "this line"}" @click=${() => deleteRow(job, "punch", id, "Line taken away")}>
@@ -154,21 +155,25 @@ export function punchList(job: Job): TemplateResult {
         </button>
       </div>`,
     )}
-    <button type="button" class="plain another" @click=${() => addRow(job, "punch", { state: "open" })}>${icon("add")} Something to put right</button>
+    <button type="button" class="plain another" @click=${() => putRight(job, newId(), false)}>${icon("add")} Something to put right</button>
+    ${signed.came_up ? html`<p class="asking">${cameUp(signed)}</p>` : nothing}
     ${open === 0
-      ? signOff(job, signed)
+      ? signedOff(job, signed)
       : html`<p class="quiet">${open === 1 ? "1 thing" : `${open} things`} to put right before the sign-off.</p>`}
   </section>`;
 }
 
-function signOff(job: Job, signed: Signed): TemplateResult {
-  const put = (part: Signed): void => changeQuote(job, { signed: { ...part, at: signed.at ?? today() } }, "Signed off");
-  return html`${textField({ label: "Signed off by", value: signed.by ?? "", put: (by) => put({ ...signed, by }) })}
-    <lp-signature
-      .strokes=${signed.strokes ?? []}
-      .by=${signed.by ?? ""}
-      .put=${(strokes: Stroke[]) => put(signedWith(signed, strokes))}
-    ></lp-signature>`;
+function cameUp({ by, at, came_up: came }: SignedOff): string {
+  const before = ["Signed off", by && `by ${by}`, dateWords(at)].filter(Boolean).join(" ");
+  return `${before}; after that something came up, ${dateWords(came)}. It is signed again when that is put right.`;
+}
+
+function signedOff(job: Job, signed: SignedOff): TemplateResult {
+  return html`${signing({
+      signed, label: "Signed off by", customer: (part) => signOff(job, { ...signed, ...part }),
+      shop: (shop) => changeQuote(job, { signed: { ...signed, shop } }, "Signed off"),
+    })}
+    ${signed.came_up ? html`<button type="button" @click=${() => signOffAgain(job, signed)}>Sign it off again</button>` : nothing}`;
 }
 
 /** Estimate beside actual, once hours worked were said; what it teaches is offered. */

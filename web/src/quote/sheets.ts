@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
-import type { Extra, Quote, QuoteLists, Rates, Stroke } from "../job/quote-body";
+import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
 import { addRow, changeOrder, changeQuote, changeRates, changeRow, deleteRow, setHours, signOrder } from "../job/quote-edits";
 import { keepLogo } from "../job/logo";
 import type { ShopOwn } from "../job/shop-rates";
@@ -14,7 +14,7 @@ import type { Typed } from "../parts/typed-field";
 import { toast } from "../parts/toast";
 import "./logo";
 import { dateField, done, endOnEnter, numeral, options } from "./sheet-parts";
-import "./signature";
+import { signing } from "./signing";
 
 export interface QuoteSheet {
   kind: "rates" | "item" | "own" | "paid" | "payment" | "extra" | "paper" | "shop";
@@ -148,13 +148,14 @@ function paidSheet(opened: Opened): Made {
   const { stages = [], tax_on: taxed = "nothing" } = quote;
   return [
     "Tax and stages",
-    html`${options("tax", "Sales tax on", taxed, [["nothing", "nothing"], ["material", "the material"], ["price", "the price"]],
+    html`${options("tax", "Sales tax", taxed, [["nothing", "none"], ["material", "on the material"], ["price", "on the price"], ["included", "the price holds it"]],
         (value) => changeQuote(job, { tax_on: value as NonNullable<Quote["tax_on"]> }))}
       ${taxed === "nothing" ? nothing : numeral(opened, {
             label: "Tax, %", value: quote.tax_percent, field: "quote.tax_percent", most: 50,
             put: (percent) => changeQuote(job, { tax_percent: percent }),
           })}
-      <p class="quiet">Which one, and how much may be taken before work begins: check your state.</p>
+      ${taxed === "included" ? html`<p class="quiet">The price grows by the tax, so that you keep the share you said of what is left without it.</p>` : nothing}
+      <p class="quiet">It is worked out of the price alone: say a change order's sum with its tax. Which one, and how much may be taken before work begins: check your state.</p>
       ${stages.map(
         ({ id, name = "", percent }, at) => html`<div class="stage" role="group" aria-label="Stage ${at + 1}">
           ${textField({ label: "Paid when", value: name, put: (value) => changeRow(job, "stages", id, { name: value }) })}
@@ -213,12 +214,7 @@ function extraSheet(opened: Opened): Made {
       ${numeral(opened, { label: "Days later", value: row.days, field: `extras.${row.id}.days`, most: 1000, put: (days) => put({ days }) })}
       ${options("state", "It is", row.state ?? "offered", [["offered", "offered"], ["agreed", "agreed"], ["declined", "declined"]],
         (value) => note({ state: value as NonNullable<Extra["state"]> }))}
-      ${textField({ label: "Signed by", value: row.by ?? "", put: (by) => note({ by }) })}
-      <lp-signature
-        .strokes=${row.strokes ?? []}
-        .by=${row.by ?? ""}
-        .put=${(strokes: Stroke[]) => signOrder(opened.job, row.id, strokes)}
-      ></lp-signature>
+      ${signing({ signed: row, customer: note, draw: (strokes) => signOrder(opened.job, row.id, strokes), shop: (shop) => note({ shop }) })}
       ${dateField("On", row.at, (at) => note({ at }))}
       <p class="quiet">Both sign before the work begins: here with a finger, or on paper; say who did.</p>
       ${removing(opened, "extras", "Change order deleted")} ${done()}`,

@@ -79,6 +79,7 @@ class QuoteDue(Reply):
     """What the customer pays; every column adds up to the cent."""
 
     tax_words = members.text("Empty for no tax.")
+    tax_included = members.flag("The price holds it: the total is the price.")
     tax = members.number()
     tax_text = members.text()
     total = members.number("Price and tax, without change orders.")

@@ -1,11 +1,12 @@
 """A job's quote: lines by item, the price built on them, what is due, and what was kept of it."""
 
-from ..finish.week import lasting
-from ..lengths import show_money, show_number
+from ..lengths import show_money
 from ..money.build import Build, Percents
 from ..money.exact import Exact, dollars
+from .quote_built import asked_cents, build_of, hours_text, kept_words, said_build
 from .quote_due import due
 from .quote_lines import Line, learned, lines_of, said_operations, shared
+from .quote_tax import asks_percent
 from .quote_typed import Read
 
 TYPE_CHECKING = False
@@ -46,12 +47,15 @@ def quote_of(
     ]
     items = [item["id"] for item in job["items"]]
     asks += [f"{line.title}: how many hours?" for line in lines if _asks_hours(line, items, wrong)]
-    build = None if asks else _build(rates, lines)
+    build = None if asks else build_of(rates, lines)
     if build is None and not asks:
         asks.append("This profit leaves nothing of the price for the cost: less than 100 %.")
+    warnings = [f"{title} has no price yet." for title in unpriced] + read.warnings()
+    if asks_percent(quote) and "quote.tax_percent" not in wrong:
+        warnings.append("Tax: how many percent? It counts as nothing until it is said.")
     reply = {
         "asks": asks,
-        "warnings": [f"{title} has no price yet." for title in unpriced] + read.warnings(),
+        "warnings": warnings,
         "faults": read.faults,
         "learned": learned(lines),
     }
@@ -68,29 +72,12 @@ def _asks_hours(line: Line, items: "list[str]", wrong: "list[str]") -> bool:
     return line.id in items or line.material == 0
 
 
-def _percents(rates: "dict[str, Any]") -> Percents:
-    percents = Percents(
-        rates["overhead_percent"], rates.get("contingency_percent") or 0, rates["profit_percent"]
-    )
-    percents.profit_of = rates.get("profit_of") or "price"
-    return percents
-
-
-def _build(rates: "dict[str, Any]", lines: "list[Line]") -> "Build | None":
-    """Return the price of all lines; None where profit takes all of it."""
-    direct = Exact.of_cents(sum([line.material for line in lines]))
-    for line in lines:
-        direct = direct + line.labor(rates["rate"])
-    build = Build(direct, Exact(0), _percents(rates))
-    return build if build.is_possible else None
-
-
 def _priced(
     quote: "dict[str, Any]", rates: "dict[str, Any]", lines: "list[Line]", build: "Build | None"
 ) -> "dict[str, Any]":
     """Return lines, build-up, price, what is due; without rates the lines alone."""
     agreed = (quote.get("agreed") or {}).get("price")
-    computed = None if build is None else build.price_cents(rates.get("round_up") or "cent")
+    computed = None if build is None else asked_cents(quote, build)
     price = computed if agreed is None else Exact.of(agreed).cents()
     material = sum([line.material for line in lines])
     reply: dict[str, Any] = {
@@ -102,10 +89,10 @@ def _priced(
         "drift": _drift(computed, agreed),
     }
     if build is not None and price is not None:
-        reply["build"] = _said_build(rates, lines, build, price)
-        reply["kept"] = _kept(price, build.cost.cents())
+        reply["build"] = said_build(quote, lines, build, price)
+        reply["kept"] = kept_words(quote, price, build.cost.cents())
     reply["due"] = None if price is None else due(quote, price, material)
-    reply["compare"] = _compare(rates, lines, build, price)
+    reply["compare"] = _compare(quote, lines, build, price)
     return reply
 
 
@@ -118,16 +105,6 @@ def _drift(computed: "int | None", agreed: "float | None") -> str:
         return ""
     now, by = show_money(dollars(computed)), show_money(dollars(abs(off)))
     return f"By today's numbers it would be {now}, {by} {'more' if off > 0 else 'less'}."
-
-
-def _kept(price: int, cost: int) -> str:
-    """Say in words what stays of the price."""
-    if price < cost:
-        return f"The price is {show_money(dollars(cost - price))} under its cost."
-    if price == 0:
-        return ""
-    percent = show_number(100 * (price - cost) / price, 1)
-    return f"You keep {show_money(dollars(price - cost))}, {percent} % of the price."
 
 
 def _said_lines(
@@ -153,49 +130,8 @@ def _said_lines(
     ]
 
 
-def hours_text(hours: Exact) -> str:
-    """Return hours as they are said: ``2.75 h``; what minutes make of them as ``7 h 26 min``."""
-    if (hours * Exact(100)).is_whole():
-        return show_number(hours.near(), 2) + " h"
-    return lasting((hours * Exact(60)).rounded())
-
-
-def _said_build(
-    rates: "dict[str, Any]", lines: "list[Line]", build: Build, price: int
-) -> "list[dict[str, Any]]":
-    """Return the build-up as rows that add up, each percent with its base."""
-    material, direct = sum([line.material for line in lines]), build.direct.cents()
-    overhead, cost = (build.direct + build.overhead).cents() - direct, build.cost.cents()
-    hours = Exact(0)
-    for line in lines:
-        hours = hours + line.known_hours()
-    of = "of the price" if _percents(rates).profit_of == "price" else "of the cost"
-    rows = [
-        ("material", "Material", material),
-        ("labor", f"{hours_text(hours)} at {show_money(rates['rate'])}", direct - material),
-        ("direct", "Direct cost", direct),
-        ("overhead", f"Overhead, {_percent(rates, 'overhead')} of the direct cost", overhead),
-        (
-            "contingency",
-            f"Contingency, {_percent(rates, 'contingency')} of direct cost and overhead",
-            cost - direct - overhead,
-        ),
-        ("cost", "Cost", cost),
-        ("profit", f"Profit, {_percent(rates, 'profit')} {of}", price - cost),
-        ("price", "Price", price),
-    ]
-    return [
-        {"name": name, "label": label, "text": show_money(dollars(cents)), "value": dollars(cents)}
-        for name, label, cents in rows
-    ]
-
-
-def _percent(rates: "dict[str, Any]", name: str) -> str:
-    return show_number(rates.get(name + "_percent") or 0) + " %"
-
-
 def _compare(
-    rates: "dict[str, Any]", lines: "list[Line]", build: "Build | None", price: "int | None"
+    quote: "dict[str, Any]", lines: "list[Line]", build: "Build | None", price: "int | None"
 ) -> "dict[str, Any] | None":
     """Return estimate beside actual, item by item; None until hours worked were said."""
     worked = [line for line in lines if line.actual is not None]
@@ -204,12 +140,13 @@ def _compare(
     rows = [_compared(line) for line in lines if line.id]
     words = ""
     if build is not None and price is not None:
+        rates = quote["rates"]
         direct = Exact.of_cents(sum([line.spent for line in lines]))
         for line in lines:
             hours = line.known_hours() if line.actual is None else line.actual
             direct = direct + hours * Exact.of(rates["rate"])
         spent = Build(direct, Exact(0), Percents(rates["overhead_percent"], 0, 0))
-        words = _kept(price, spent.cost.cents())
+        words = kept_words(quote, price, spent.cost.cents())
     return {"rows": rows, "words": words}
 
 

@@ -3,12 +3,11 @@
 from ..lengths import show_money, show_number
 from ..money.exact import Exact, dollars
 from ..money.stages import in_stages, stage_words, stages_fault
+from .quote_tax import INCLUDED, tax_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
-
-_TAX_WORDS = {"material": "of the material", "price": "of the price"}
 
 
 def due(quote: "dict[str, Any]", price: int, material: int) -> "dict[str, Any]":
@@ -17,10 +16,12 @@ def due(quote: "dict[str, Any]", price: int, material: int) -> "dict[str, Any]":
     Parameters
     ----------
     price, material : int
-        Cents. Tax is taken as the quote says: on nothing, on the material or on the price.
+        Cents. Tax is taken as the quote says: on nothing, the material or the price, or it is in
+        the price already and adds nothing.
     """
-    tax, tax_words = _tax(quote, price, material)
-    total = price + tax
+    tax, tax_words = tax_of(quote, price, material)
+    is_included = quote.get("tax_on") == INCLUDED
+    total = price if is_included else price + tax
     extras = [_extra(each) for each in quote.get("extras") or []]
     agreed = sum([each["cents"] for each in extras if each["state"] == "agreed"])
     payments = [_payment(each) for each in quote.get("payments") or []]
@@ -34,22 +35,14 @@ def due(quote: "dict[str, Any]", price: int, material: int) -> "dict[str, Any]":
         "paid": paid,
         "left": total + agreed - paid,
     }
-    reply: dict[str, Any] = {"tax_words": tax_words, "stages": stages, "stages_fault": fault}
+    reply: dict[str, Any] = {"tax_words": tax_words, "tax_included": is_included}
+    reply.update({"stages": stages, "stages_fault": fault})
     reply["extras"] = [{name: each[name] for name in each if name != "cents"} for each in extras]
     reply["payments"] = payments
     for name in said:
         reply[name] = dollars(said[name])
         reply[name + "_text"] = show_money(dollars(said[name]))
     return reply
-
-
-def _tax(quote: "dict[str, Any]", price: int, material: int) -> "tuple[int, str]":
-    on, percent = quote.get("tax_on") or "nothing", quote.get("tax_percent")
-    if on == "nothing" or percent is None:
-        return 0, ""
-    base = Exact.of_cents(price if on == "price" else material)
-    words = f"Tax, {show_number(percent, 3)} % {_TAX_WORDS[on]}"
-    return (base * Exact.percent(percent)).cents(), words
 
 
 def _extra(extra: "dict[str, Any]") -> "dict[str, Any]":

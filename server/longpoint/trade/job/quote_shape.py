@@ -26,6 +26,8 @@ MINUTES = ListOf(
     Thing([("id", _ID), ("minutes", _HOURS)], needs=("id",)), 60, "operations", by_id=True
 )
 """The shop's minutes for one of each operation; the id is the operation's name."""
+_HAND = Thing([("at", _WHEN), ("by", _TITLE), ("strokes", Strokes())])
+"""Who signed when: by name, by hand, or both."""
 EXTRA = Thing(
     [
         ("id", _ID),
@@ -37,14 +39,16 @@ EXTRA = Thing(
         ("at", _WHEN),
         ("by", _TITLE),
         ("strokes", Strokes()),
+        ("shop", _HAND),
     ],
     needs=("id",),
 )
-"""A change order: what it is, dollars and days more or less, who agreed when, the signature."""
+"""A change order: what it is, dollars and days more or less, who agreed when, the signatures."""
 PUNCH = Thing(
     [("id", _ID), ("words", _NOTE), ("state", OneOf("open", "done")), ("at", _WHEN)], needs=("id",)
 )
-SIGNED = Thing([("at", _WHEN), ("by", _TITLE), ("strokes", Strokes())])
+SIGNED = Thing(_HAND.keys + [("shop", _HAND)])
+"""The customer's signature, and the shop's beside it."""
 
 QUOTE = Thing(
     [
@@ -63,7 +67,7 @@ QUOTE = Thing(
             ),
         ),
         ("price_by", OneOf("item", "sum")),
-        ("tax_on", OneOf("nothing", "material", "price")),
+        ("tax_on", OneOf("nothing", "material", "price", "included")),
         ("tax_percent", Maybe(Typed(0, 50))),
         (
             "stages",
@@ -96,7 +100,10 @@ QUOTE = Thing(
             ),
         ),
         ("punch", ListOf(PUNCH, 200, "lines of the punch list", by_id=True)),
-        ("signed", SIGNED),
+        ("signed", Thing(SIGNED.keys + [("came_up", _WHEN)])),
     ]
 )
-"""The quote of a job: what was said of it. `agreed` is the price that both signed."""
+"""The quote of a job: what was said of it. `agreed` is the price that both signed.
+
+`came_up` is when something came up on the punch list after the sign-off: it is signed again.
+"""

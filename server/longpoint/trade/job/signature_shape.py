@@ -11,7 +11,7 @@ HEIGHT = 240
 """The area signed on, in its own units: x from the left, y down. Points are whole units."""
 MOST_STROKES = 60
 MOST_POINTS = 600
-"""Of all strokes together: a job with a signature on each change order still fits a document."""
+"""Of all strokes together: a hundred signatures of that length still fit a document."""
 
 
 class Strokes(Shape):

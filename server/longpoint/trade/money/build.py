@@ -8,6 +8,7 @@ from .exact import Exact
 
 UP_TO = {"cent": 0, "one": 100, "five": 500, "ten": 1000}
 """Cents that a price is rounded up to; 0 for half up to the cent."""
+_ONCE = Exact(1)
 
 
 class Percents:
@@ -70,10 +71,13 @@ class Build:
         self.cost = self.price * kept / times
         self.overhead = fixed + share * self.price
 
-    def price_cents(self, up_to: str) -> int:
-        """Return the price as cents, half up or up to what `UP_TO` names."""
-        whole = UP_TO[up_to]
-        return self.price.cents_up_to(whole) if whole else self.price.cents()
+    def price_cents(self, up_to: str, times: Exact = _ONCE) -> int:
+        """Return the price as cents, half up or up to what `UP_TO` names.
+
+        `times` takes the price with the tax that it shall hold.
+        """
+        price, whole = self.price * times, UP_TO[up_to]
+        return price.cents_up_to(whole) if whole else price.cents()
 
 
 def share(part: Exact, whole: Exact) -> float:
