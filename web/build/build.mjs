@@ -88,8 +88,7 @@ async function addScripts(site, assets, catalog) {
   const scripts = await bundleTogether(entries, modules);
   for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);
   const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
-  const preloads = scripts.first.map((path) => `<link rel="modulepreload" href="${path}">`);
-  return { ...scripts.entries, style, preloads: preloads.join("\n    ") };
+  return { ...scripts.entries, style };
 }
 
 /** @param {Site} site */

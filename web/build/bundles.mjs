@@ -1,5 +1,6 @@
-import { build } from "esbuild";
-import { basename } from "node:path";
+import { build, transform } from "esbuild";
+import { resolve } from "node:path";
+import { joined } from "./join.mjs";
 
 /**
  * What longpoint:<name> exports.
@@ -40,6 +41,9 @@ function made(modules) {
 /** MicroPython's script asks for these under Node alone. */
 const NODE_ONLY = ["module", "path", "url", "fs", "crypto"];
 
+/** The oldest browsers that the app is for. */
+const TARGET = ["es2022", "safari16"];
+
 /**
  * What all bundles have in common.
  * @param {Modules} modules
@@ -49,7 +53,7 @@ const common = (modules) =>
     bundle: true,
     write: false,
     minify: true,
-    target: ["es2022", "safari16"],
+    target: TARGET,
     outdir: "out",
     legalComments: "none",
     logLevel: "warning",
@@ -74,49 +78,35 @@ export async function bundle(entry, { format = "esm", modules = {} } = {}) {
 /**
  * Bundle several entries that share what they have in common.
  *
- * What a page opens later (`import()`) is in files of its own. Shared files are imported by name, so
- * here the bundler makes the names; `first` are those that the entries can't start without.
+ * What a page opens later (`import()`) is in files of its own. Files import each other by name, so
+ * here the bundler makes the names.
  *
- * @param {{[name: string]: string}} entries
+ * @param {Paths} entries
  * @param {Modules} modules
- * @returns {Promise<{files: {[path: string]: string}, entries: Paths, first: string[]}>}
+ * @returns {Promise<{files: {[path: string]: string}, entries: Paths}>}
  * @typedef {{[name: string]: string}} Paths paths in the site by the name of the entry
  */
 export async function bundleTogether(entries, modules) {
-  const { outputFiles, metafile } = await build({
+  const { outputFiles } = await build({
     ...common(modules),
+    minify: false, // once they are joined
     entryPoints: Object.entries(entries).map(([out, from]) => ({ in: from, out })),
     format: "esm",
     splitting: true,
-    metafile: true,
-    entryNames: "assets/[name]-[hash]",
-    chunkNames: "assets/[name]-[hash]",
   });
-  const files = outputFiles.map(({ path, text }) => [inSite(path), text]);
-  const found = Object.keys(entries).map((name) => [
-    name,
-    files.map(([path]) => path ?? "").find((path) => path.startsWith(`assets/${name}-`)) ?? "",
-  ]);
-  const paths = Object.fromEntries(found);
-  return { files: Object.fromEntries(files), entries: paths, first: startingWith(Object.values(paths), metafile) };
+  const split = new Map(outputFiles.map(({ path, text }) => [path, text]));
+  const starts = Object.keys(entries).map((name) => [name, resolve("out", `${name}.js`)]);
+  const files = await joined(split, Object.fromEntries(starts), minified);
+  const started = files.filter(({ isEntry }) => isEntry);
+  return {
+    files: Object.fromEntries(files.map(({ fileName, code }) => [fileName, code])),
+    entries: Object.fromEntries(started.map(({ name, fileName }) => [name, fileName])),
+  };
 }
 
-/** @param {string} path of an output file */
-const inSite = (path) => `assets/${basename(path)}`;
-
-/**
- * Return the files that are imported before any of these can run, each once.
- * @param {string[]} paths
- * @param {import("esbuild").Metafile} metafile
- */
-function startingWith(paths, metafile) {
-  const outputs = new Map(Object.entries(metafile.outputs).map(([path, output]) => [inSite(path), output]));
-  const found = new Set(paths);
-  for (const path of found) {
-    const imports = outputs.get(path)?.imports ?? [];
-    for (const each of imports) if (each.kind === "import-statement") found.add(inSite(each.path));
-  }
-  return [...found].filter((path) => !paths.includes(path));
+/** @param {string} code */
+async function minified(code) {
+  return (await transform(code, { format: "esm", minify: true, target: TARGET })).code;
 }
 
 /**

@@ -1,0 +1,47 @@
+import { dirname, join } from "node:path";
+import { rollup } from "rollup";
+
+/**
+ * Join the files that a program was split into: what an entry can't start without becomes one file.
+ *
+ * A bundler splits by who uses what, which makes a dozen small files of a start. Each would travel
+ * with headers of its own and compressed alone. What two entries share goes to the first of them.
+ *
+ * @param {Map<string, string>} files by path
+ * @param {{[name: string]: string}} entries paths by name
+ * @param {(code: string) => Promise<string>} minify
+ */
+export async function joined(files, entries, minify) {
+  const program = await rollup({
+    input: entries,
+    preserveEntrySignatures: false,
+    plugins: [
+      {
+        name: "files in memory",
+        resolveId: (path, from) => (from ? join(dirname(from), path) : path),
+        load: (path) => files.get(path) ?? null,
+        renderChunk: minify,
+      },
+    ],
+  });
+  const { output } = await program.generate({
+    entryFileNames: "assets/[name]-[hash].js",
+    chunkFileNames: "assets/[name]-[hash].js",
+    sanitizeFileName: (name) => name.replace(/-[A-Z0-9]{8}$/, ""), // the splitter's hash
+    hoistTransitiveImports: false,
+    manualChunks: (path, { getModuleInfo }) =>
+      Object.keys(entries).find((name) => startsWith(entries[name] ?? "", getModuleInfo).has(path)),
+  });
+  return output.filter((file) => file.type === "chunk");
+}
+
+/**
+ * Return the paths of what runs before `entry` can, with its own.
+ * @param {string} entry
+ * @param {import("rollup").GetModuleInfo} getModuleInfo
+ */
+function startsWith(entry, getModuleInfo) {
+  const found = new Set([entry]);
+  for (const path of found) for (const each of getModuleInfo(path)?.importedIds ?? []) found.add(each);
+  return found;
+}
