@@ -41,6 +41,8 @@ class Input:
     unit = ""
     takes = ""
     """What of a job it can be filled with by a tie: ``pieces``, ``board feet``; mostly nothing."""
+    may_lack = False
+    """Whether a tie to a number that isn't given now leaves it empty, as if nobody had said it."""
 
     def __init__(
         self,

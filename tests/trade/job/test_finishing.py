@@ -163,6 +163,44 @@ def test_the_number_of_coats_is_said_once() -> None:
     assert two[-1] == ("Hang it", "2026-12-02T09:00")
 
 
+def test_primer_and_topcoat_have_films_and_cans_of_their_own() -> None:
+    """Hand work: slabs of 36 x 80 without edges, ten of them: 400 sq ft on both faces.
+
+    Primer 2 mil dry of 40 %: 5 wet, 400 x 5 / (1604.167 x 0.95) = 1.31 gal, 6 quarts. Topcoat 5 wet
+    of 30 %, 1.5 dry, two coats: 2.62 gal, 3 gallons. All in all 2 + 2 x 1.5 mil on each surface;
+    leaf and jamb on both sides are four of them: 0.020.
+    """
+    begun = ask(do="begin item", job=blank(), pattern="finish", id="f")["document"]
+    area, primer, topcoat, plan = begun["items"][0]["entries"]
+    slab = {"kind": "slab", "width": "36", "length": "80", "count": "10", "sides": "faces"}
+    area["ties"], area["inputs"] = {}, {"things": [slab]}
+    put_on = {"method": "brush"}
+    primer["inputs"] |= put_on | {"dry_film": "2", "solids": "40", "can": "quart"}
+    topcoat["inputs"] |= put_on | {"wet_coat": "5", "solids": "30", "can": "gallon"}
+    rows = [row | COATS[at] for at, row in enumerate(plan["inputs"]["coats"])]
+    plan["inputs"] |= PLAN | {"coats": rows, "coated": "both"}
+    reply = worked(begun)
+    bought = {line["title"]: line["amount_text"] for line in reply["yard"]["lines"]}
+    assert bought == {"Primer": "6 cans", "Topcoat": "3 cans"}
+    figures = {each["name"]: each["value"] for each in entries_of(reply)[plan["id"]]["figures"]}
+    assert figures["film_total"] == pytest.approx(5)
+    assert figures["film_of_gaps"] == pytest.approx(0.020)
+    # Without its solids nobody knows the topcoat's film: the plan stands, the gaps wait.
+    del topcoat["inputs"]["solids"]
+    left = entries_of(worked(begun))[plan["id"]]
+    assert left["errors"] == []
+    assert "film_of_gaps" not in {each["name"] for each in left["figures"]}
+
+
+def test_a_plan_kept_before_has_its_film_for_both_paints() -> None:
+    rows = [row | {"paint": paint} for row, paint in zip(COATS, ("primer", "topcoat"), strict=True)]
+    kept = PLAN | {"coats": rows, "primer_coats": 1, "topcoat_coats": 2, "dry_film": "1.5"}
+    request = {"do": "form", "tool": "finish-plan", "inputs": kept | {"coated": "leaf"},
+               "version": 1, "units": "in", "step": 16}  # fmt: skip
+    figures = {each["name"]: each["value"] for each in ask(**request)["answer"]["figures"]}
+    assert figures["film_of_gaps"] == pytest.approx(2 * 3 * 0.0015)
+
+
 def test_a_plan_without_coats_is_none() -> None:
     assert worked(job(coats=[]))["finish"] == []
 

@@ -21,6 +21,15 @@ def number_name(paint: str) -> str:
     return paint + "_coats"
 
 
+def film_name(paint: str) -> str:
+    """Return the input that says how thick a coat of a paint dries.
+
+    >>> film_name("topcoat")
+    'topcoat_film'
+    """
+    return paint + "_film"
+
+
 def stands_for(row: "dict[str, Any]") -> str:
     """Return what a row stands for; one coat where it doesn't say."""
     return row.get("paint") or ONE
@@ -45,6 +54,25 @@ def coats_of(rows: "list[dict[str, Any]]", numbers: "dict[str, int]") -> "list[C
             each = f"{name} {at + 1}" if number > 1 else name
             coats.append(_coat(row, each or f"Coat {len(coats) + 1}"))
     return coats
+
+
+def films_of(
+    rows: "list[dict[str, Any]]", numbers: "dict[str, int]", films: "dict[str, float | None]"
+) -> "list[tuple[str, int, float | None]]":
+    """Return name, number of coats and mils dry of one of each row; None where nobody said.
+
+    `films` are mils by what rows stand for.
+
+    >>> films_of([{"name": "", "paint": "primer"}], {"primer": 2}, {"primer": 1.5})
+    [('primer', 2, 1.5)]
+    """
+    found: list[tuple[str, int, float | None]] = []
+    for row in rows:
+        paint = stands_for(row)
+        name = row["name"] or ("coat" if paint == ONE else paint)
+        number = 1 if paint == ONE else numbers[paint]
+        found.append((name, number, films.get(paint)))
+    return found
 
 
 def _coat(row: "dict[str, Any]", name: str) -> Coat:

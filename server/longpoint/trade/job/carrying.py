@@ -116,7 +116,8 @@ def _tied(
     name = name_now(tie, source)
     known = (source.figures if tie.get("figure") else source.values).get(name)
     if known is None:
-        wrong[asked.name] = f"{source.title} does not give this number now."
+        if not asked.may_lack:
+            wrong[asked.name] = f"{source.title} does not give this number now."
         return None
     kind, value = known
     if (kind, asked.kind) not in _ALIKE and kind != asked.kind:

@@ -41,6 +41,10 @@ def draw(random: Random) -> dict[str, Any]:
         if random.random() < 0.3:
             coat["paint"] = paint
             inputs[f"{paint}_coats"] = random.randint(1, 2)
+    for name in ("dry_film", "primer_film", "topcoat_film"):
+        if random.random() < 0.7:
+            inputs[name] = random.choice([0.8, 1.5, 2.25])
+    inputs["coated"] = random.choice(["leaf", "both"])
     return inputs | {
         "coats": coats,
         "faces": random.choice(["1", "2"]),
@@ -99,7 +103,7 @@ def expect(inputs: dict[str, Any]) -> Expected | None:
     figures["surface_5f"] = figures["dew_point"] + 5
     figures["surface_3c"] = figures["dew_point"] + 3 * 9 / 5
     if "coats" in inputs:
-        figures |= walked(inputs)
+        figures |= walked(inputs) | layers(inputs)
     return Expected(figures=figures, tolerance=1e-6)
 
 
@@ -125,6 +129,18 @@ def walked(inputs: dict[str, Any]) -> dict[str, Any]:
     shop.wait_for(max(dry.values()) + timedelta(hours=inputs["hang_after"]), 0)
     assert first is not None
     return {"hang_hours": (shop.now - first) / timedelta(hours=1), "missed": missed}
+
+
+def layers(inputs: dict[str, Any]) -> dict[str, Any]:
+    """Lay the films one by one on each surface that borders a gap, in inches from wood to wood."""
+    films = [inputs.get(row.get("paint", "dry") + "_film") for row in put_on(inputs)]
+    if None in films:
+        return {}
+    surfaces = 2 if inputs["coated"] == "leaf" else 4
+    taken = 0.0
+    for film in films * surfaces:
+        taken += film / 1000
+    return {"film_total": sum(films), "film_of_gaps": taken}
 
 
 def put_on(inputs: dict[str, Any]) -> Iterator[dict[str, Any]]:

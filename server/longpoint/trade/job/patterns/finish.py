@@ -1,7 +1,8 @@
 """Finishing what the job makes: its surfaces, a primer and a topcoat, and when each coat goes on.
 
 One coat of primer and two of topcoat: common practice, no source; typed over like all presets. The
-plan takes both numbers from what is bought, and asks one label's times for each paint.
+plan takes both numbers and both films from what is bought, and asks one label's times for each
+paint.
 """
 
 from ..taking import WHOLE
@@ -32,6 +33,8 @@ FINISH = Pattern(
             ties={
                 "primer_coats": ("primer", "input", "coats"),
                 "topcoat_coats": ("topcoat", "input", "coats"),
+                "primer_film": ("primer", "figure", "dry_film"),
+                "topcoat_film": ("topcoat", "figure", "dry_film"),
             },
         ),
     ],
@@ -40,5 +43,5 @@ FINISH = Pattern(
         ("Topcoat", ("topcoat", "figure", "cans")),
     ),
     drawing="finish-amount",
-    version=2,
+    version=3,
 )

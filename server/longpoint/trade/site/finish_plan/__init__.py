@@ -1,6 +1,6 @@
 """When can each coat go on, and when can the work be hung? And is the air fit to coat in?"""
 
-from ...finish.coating import ONE, PAINTS, coats_of, number_name, stands_for
+from ...finish.coating import ONE, PAINTS, coats_of, film_name, films_of, number_name, stands_for
 from ...finish.schedule import (
     Coat,
     Step,
@@ -14,13 +14,14 @@ from ...finish.week import DAY, DAYS, Week, minutes_of
 from ...lengths import Scale
 from ...tool import Answer, Given, Gives, Refusal, Tool
 from .air import FIVE_F, THREE_C, dew_point
-from .asked import INPUTS, MOST_COATS
+from .asked import INPUTS, MOST_COATS, with_films
 from .views import days
 from .words import (
     CAUTIONS,
     SOURCES,
     air_verdict,
     air_words,
+    film_words,
     plan_verdict,
     window_words,
 )
@@ -38,7 +39,7 @@ def work(given: Given, scale: Scale) -> Answer:
     held = air_words(answer, given, dew)
     answer.verdict(*(held or planned or air_verdict(answer, dew)))
     if planned:
-        _film(answer, given, len(_coats(given)))
+        _film(answer, given)
         answer.note("Every time begins at the end of a coat on its face, as you gave it.")
     return answer
 
@@ -101,11 +102,14 @@ def _coats(given: Given) -> "list[Coat]":
         if paint != ONE and paint in paints:
             raise Refusal(f"coats.{at}.paint", f"A row above stands for all {paint} already.")
         paints.append(paint)
-    numbers = {each: given.maybe_count(number_name(each)) or 1 for each in PAINTS}
-    coats = coats_of(rows, numbers)
+    coats = coats_of(rows, _numbers(given))
     if len(coats) > MOST_COATS:
         raise Refusal("coats", f"{len(coats)} coats are too many: plan {MOST_COATS} at most.")
     return coats
+
+
+def _numbers(given: Given) -> "dict[str, int]":
+    return {each: given.maybe_count(number_name(each)) or 1 for each in PAINTS}
 
 
 def _week(given: Given, coats: "list[Coat]") -> Week:
@@ -124,13 +128,21 @@ def _start(given: Given, week: Week) -> int:
     return minutes_of(said) or 0 if said else week.begin
 
 
-def _film(answer: Answer, given: Given, coats: int) -> None:
+def _film(answer: Answer, given: Given) -> None:
     """Add what the films take of a door's gaps: of the leaf's two edges, and of the jambs."""
-    film = given.maybe("dry_film")
-    if film is None:
+    films = {paint: given.maybe(film_name(paint)) for paint in PAINTS}
+    films[ONE] = given.maybe("dry_film")
+    rows = [row.values for row in given.rows("coats")]
+    coats = films_of(rows, _numbers(given), films)
+    unknown = [name for name, _, film in coats if film is None]
+    if unknown:
+        if len(unknown) < len(coats):
+            answer.note(f"What the gaps lose is told once the dry film of {unknown[0]} is.")
         return
-    one = film * coats / 1000
-    each_side = one * (2 if given.text("coated") == "both" else 1)
+    whole = sum([number * (film or 0.0) for _, number, film in coats])
+    answer.amount("film_total", whole, "film")
+    answer.note("Dry film: " + film_words(answer, coats) + ".")
+    each_side = whole / 1000 * (2 if given.text("coated") == "both" else 1)
     answer.length("film_of_gaps", 2 * each_side, fine=True)
     gap = given.maybe("side_gap")
     if gap is None:
@@ -149,6 +161,7 @@ TOOL = Tool(
            "humidity", "temperature", "schedule", "calendar", "cure"),
     inputs=INPUTS,
     work=work,
+    upgrades=(with_films,),
     gives=[
         Gives("surface_3c", "number", "Surface at least, 3 °C rule", short="surface"),
         Gives("dew_point", "number", "Dew point"),
@@ -162,6 +175,7 @@ TOOL = Tool(
         Gives("missed", "count", "Windows missed", sometimes=True),
         Gives("better_start", "text", "Begin instead", sometimes=True),
         Gives("cured", "text", "Cured", sometimes=True),
+        Gives("film_total", "number", "Dry film, all coats", short="film", sometimes=True),
         Gives("film_of_gaps", "length", "Films take of both side gaps", sometimes=True),
         Gives("side_gap_after", "length", "Side gap when coated", sometimes=True),
     ],

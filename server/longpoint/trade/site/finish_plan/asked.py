@@ -1,6 +1,6 @@
 """What the plan asks for: the air, the label's times, and the hours there is work."""
 
-from ...finish.coating import ONE, PAINTS, number_name, stands_for
+from ...finish.coating import ONE, PAINTS, film_name, number_name, stands_for
 from ...finish.week import DAYS
 from ...tool import Choice, Count, Length, Number, Rows, Text
 from .air import COLDEST, HOTTEST
@@ -49,11 +49,39 @@ class _PaintCount(Count):
         return False
 
 
+class _CoatFilm(Number):
+    """Asked once a row stands for one coat."""
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        return ONE in [stands_for(row) for row in earlier.get("coats") or []]
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+class _PaintFilm(Number):
+    """Asked once a row stands for all coats of a paint; one whose solids nobody told has none."""
+
+    may_lack = True
+
+    def applies(self, earlier: "dict[str, Any]") -> bool:
+        paints = [stands_for(row) for row in earlier.get("coats") or []]
+        return self.name in [film_name(paint) for paint in paints]
+
+    def is_always_asked(self) -> bool:
+        return False
+
+
+def _has_film(earlier: "dict[str, Any]") -> bool:
+    names = ["dry_film"] + [film_name(paint) for paint in PAINTS]
+    return bool([name for name in names if earlier.get(name) is not None])
+
+
 class _GapLength(Length):
     """Asked once a film is told."""
 
     def applies(self, earlier: "dict[str, Any]") -> bool:
-        return earlier.get("dry_film") is not None
+        return _has_film(earlier)
 
     def is_always_asked(self) -> bool:
         return False
@@ -63,7 +91,7 @@ class _Films(Choice):
     """Asked once a film is told."""
 
     def applies(self, earlier: "dict[str, Any]") -> bool:
-        return earlier.get("dry_film") is not None
+        return _has_film(earlier)
 
     def is_always_asked(self) -> bool:
         return False
@@ -104,6 +132,17 @@ _AIR = [
            default_text="-"),
 ]  # fmt: skip
 
+
+def with_films(raw: "dict[str, Any]") -> "dict[str, Any]":
+    """Say of each paint what version 1 took for every coat."""
+    kept = dict(raw)
+    for row in raw.get("coats") or []:
+        paint = row.get("paint") if isinstance(row, dict) else None
+        if paint in PAINTS and raw.get("dry_film") not in (None, ""):
+            kept[film_name(paint)] = raw["dry_film"]
+    return kept
+
+
 INPUTS = _AIR + [
     Rows("coats", "Coats", _COAT, row="coat", least=0, most=8),
 ] + [
@@ -120,9 +159,14 @@ INPUTS = _AIR + [
     _PlanNumber("hang_after", "Dry to hang", unit="h", most=MOST_HOURS,
                 help="After the last coat: stacked, closed against a stop."),
     _PlanNumber("cure_days", "Full cure", unit="days", most=365, optional=True, default_text="-"),
-    _PlanNumber("dry_film", "Dry film per coat", measure="film", above=0, most=40, optional=True,
+    _CoatFilm("dry_film", "Dry film per coat", measure="film", above=0, most=40, optional=True,
                 default_text="-", help="To tell what the gaps of a door lose.",
                 quantity="film thickness"),
+] + [
+    _PaintFilm(film_name(paint), f"Dry film per coat of {paint}", measure="film", above=0, most=40,
+               optional=True, default_text="-", help="To tell what the gaps of a door lose.")
+    for paint in PAINTS
+] + [
     _Films("coated", "Coated",
            [("leaf", "the leaf alone"), ("both", "leaf and jamb alike")]),
     _GapLength("side_gap", "Side gap", quantity="side gap", least=0, most=1, optional=True,

@@ -100,6 +100,15 @@ def plan_verdict(
     )
 
 
+def film_words(answer: Answer, coats: "list[tuple[str, int, float | None]]") -> str:
+    """Return how thick each coat of each row dries: ``Primer 2 mil, Topcoat 2 x 1.5 mil``."""
+    said = []
+    for name, number, film in coats:
+        times = f"{number} x " if number > 1 else ""
+        said.append(f"{name} {times}{answer.both_ways(film or 0.0, 'film')[0]}")
+    return ", ".join(said)
+
+
 def window_words(step: Step, week: Week) -> str:
     """Return from when until when a coat can go on."""
     if step.what != "coat":
