@@ -135,6 +135,12 @@ function describedBy(input: Input, path: string, isWrong: boolean): string | typ
   return ids.filter(Boolean).join(" ") || nothing;
 }
 
+/** Returns a number with the sign it is written with, dollars before it, degrees right behind it. */
+export function signed(kind: Input["kind"], unit: string, text: string): string {
+  if (unit === "$") return text.replace(/^(?=[\d.])/, "$");
+  return kind === "angle" ? text.replace(/(?<=\d)$/, "°") : text;
+}
+
 /** Characters of a unit that stays beside its number; a longer one may stand under it. */
 const LONG_UNIT = 6;
 
@@ -143,9 +149,9 @@ function typedControl(
   input: Input, field: Field, path: string, isWrong: boolean,
   described: string | typeof nothing, host: FieldHost,
 ): TemplateResult {
-  const text = host.shown(path);
-  const empty = field.empty ?? "";
   const named = field.unit ?? input.unit;
+  const text = signed(input.kind, named, host.shown(path));
+  const empty = signed(input.kind, named, field.empty ?? "");
   const unit = text.includes(named) ? "" : named;
   const isTyping = host.active === path && host.isTyping;
   const isFree = input.kind === "text" && !field.offers?.length;

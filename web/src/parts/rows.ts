@@ -7,7 +7,7 @@ import type { FormHost } from "../form/host";
 import { keyOf } from "../form/paths";
 import { typeset } from "../text/typeset";
 import { capital, inSentence, withArticle } from "../text/words";
-import { fieldGrid, fieldMessage } from "./fields";
+import { fieldGrid, fieldMessage, signed } from "./fields";
 import { icon } from "./icons";
 
 @customElement("lp-rows")
@@ -122,7 +122,7 @@ export class Rows extends LitElement {
     const [first = "", ...rest] = this.fieldsOf(at).map((field, place) => {
       const column = columns.find((each) => each.name === field.name);
       const shown = this.host.shown(`${this.input.name}.${at}.${field.name}`);
-      return column ? saidInRow(column, field, shown, place === 0) : "";
+      return column ? saidInRow(column, columns, field, shown, place === 0) : "";
     });
     const beside = rest.filter(Boolean).join(" · ");
     return html`<span class="rowsays"
@@ -175,13 +175,16 @@ export class Rows extends LitElement {
 }
 
 /** Returns a field as its row says it: the first alone, others where they were changed, with what they are. */
-function saidInRow(column: Input, field: Field, shown: string, isFirst: boolean): string {
+function saidInRow(
+  column: Input, columns: Input[], field: Field, shown: string, isFirst: boolean,
+): string {
   const text = withUnit({ ...column, unit: field.unit ?? column.unit }, shown);
   if (isFirst) return text || (field.empty ?? "");
   if (!field.changed || text === "") return "";
   if (column.kind === "flag") return shown === "yes" ? column.label : "";
   const isSaid = ["length", "angle", "number"].includes(column.kind) || isOtherCount(column);
-  const isPlain = !isSaid || column.unit !== "";
+  const isOnlyOne = columns.filter(({ unit }) => unit === column.unit).length === 1;
+  const isPlain = !isSaid || (column.unit !== "" && isOnlyOne);
   return column.kind === "angle" || !isPlain ? `${inSentence(column.label)} ${text}` : text;
 }
 
@@ -194,6 +197,6 @@ function withUnit(column: Input, shown: string): string {
   if (shown === "" || column.kind === "choice" || column.kind === "flag") return shown;
   if (isOtherCount(column)) return shown;
   if (column.kind === "count") return `×\u2009${shown}`;
-  if (column.kind === "angle") return /\d$/.test(shown) ? `${shown}°` : shown;
-  return column.unit === "$" ? `$${shown}` : [shown, column.unit].filter(Boolean).join(" ");
+  const text = signed(column.kind, column.unit, shown);
+  return [text, text.includes(column.unit) ? "" : column.unit].filter(Boolean).join(" ");
 }

@@ -79,6 +79,6 @@ def _lay(view: Drawing, cuts: "list[tuple[str, Cut]]", miter: float, deep: float
         view.line("cut", (shift * 1.2, top - deep * 0.1), (-shift * 1.4, top + deep * 1.2))
         middle = (end + half) / 2 * (-1 if cut.keep == "left" else 1)
         view.text((middle, top + deep * 0.2), cut.edge + " edge")
-        view.text((middle, top + deep * 0.6), f"keep {side} piece")
+        view.text((middle, top + deep * 0.6), f"{side} piece")
         view.text((-middle, top + deep * 0.6), "waste", "waste")
         view.text((-shift * 1.4, top + deep * 1.45), "handle " + cut.handle)

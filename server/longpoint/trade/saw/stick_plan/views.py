@@ -66,7 +66,7 @@ def _stick(view: Drawing, answer: Answer, layout: Layout, top: float, high: floa
     if layout.offcut > 0:
         left = answer.scale.length(layout.offcut)
         words += f", {left} left" + (" to keep" if layout.kept else "")
-    view.text((0, top - high * 0.3), words, anchor="start")
+    view.text((0, top - high * 0.48), words, anchor="start")
 
 
 def _draw_pieces(view: Drawing, layout: Layout, top: float, low: float) -> None:

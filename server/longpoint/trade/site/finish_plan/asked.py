@@ -99,8 +99,8 @@ class _Films(Choice):
 
 def _hours(name: str, label: str, help: str, *, optional: bool = False) -> Number:
     if optional:
-        return Number(name, label, unit="h", most=MOST_HOURS, optional=True, default_text="-",
-                      help=help)  # fmt: skip
+        return Number(name, label, unit="h", most=MOST_HOURS, optional=True,
+                      default_text="not said", help=help)  # fmt: skip
     return Number(name, label, unit="h", most=MOST_HOURS, help=help)
 
 
@@ -123,13 +123,14 @@ _AIR = [
     Number("air_temperature", "Air", measure="temperature", least=COLDEST, most=HOTTEST),
     Number("humidity", "Relative humidity", unit="%", above=0, most=100),
     Number("surface_temperature", "Surface", measure="temperature", least=COLDEST, most=200,
-           optional=True, default_text="-", help="Of the work, by a surface thermometer."),
+           optional=True, default_text="not measured",
+           help="Of the work, by a surface thermometer."),
     Number("label_lowest", "Label: not colder than", measure="temperature", least=COLDEST,
-           most=HOTTEST, optional=True, default_text="-"),
+           most=HOTTEST, optional=True, default_text="not said"),
     Number("label_highest", "Label: not warmer than", measure="temperature", least=COLDEST,
-           most=200, optional=True, default_text="-"),
+           most=200, optional=True, default_text="not said"),
     Number("label_humidity", "Label: not damper than", unit="%", above=0, most=100, optional=True,
-           default_text="-"),
+           default_text="not said"),
 ]  # fmt: skip
 
 
@@ -158,17 +159,18 @@ INPUTS = _AIR + [
                 [("5", "Monday to Friday"), ("6", "Monday to Saturday"), ("7", "every day")]),
     _PlanNumber("hang_after", "Dry to hang", unit="h", most=MOST_HOURS,
                 help="After the last coat: stacked, closed against a stop."),
-    _PlanNumber("cure_days", "Full cure", unit="days", most=365, optional=True, default_text="-"),
+    _PlanNumber("cure_days", "Full cure", unit="days", most=365, optional=True,
+                default_text="not said"),
     _CoatFilm("dry_film", "Dry film per coat", measure="film", above=0, most=40, optional=True,
-                default_text="-", help="To tell what the gaps of a door lose.",
+                default_text="not said", help="To tell what the gaps of a door lose.",
                 quantity="film thickness"),
 ] + [
     _PaintFilm(film_name(paint), f"Dry film per coat of {paint}", measure="film", above=0, most=40,
-               optional=True, default_text="-", help="To tell what the gaps of a door lose.")
+               optional=True, default_text="not said", help="To tell what the gaps of a door lose.")
     for paint in PAINTS
 ] + [
     _Films("coated", "Coated",
            [("leaf", "the leaf alone"), ("both", "leaf and jamb alike")]),
     _GapLength("side_gap", "Side gap", quantity="side gap", least=0, most=1, optional=True,
-               default_text="-", help="As the leaf is sized bare."),
+               default_text="not said", help="As the leaf is sized bare."),
 ]  # fmt: skip

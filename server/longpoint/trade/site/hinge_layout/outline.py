@@ -27,10 +27,8 @@ def mortise_outline(
     view.box("stock", 0, -PAST, thick, high + PAST)
     view.box("cut", 0, 0, wide, high)
     view.text((thick / 2, -PAST / 2), "\u2190 knuckle", "cut")
-    lines = [deep, "deep", "screw", "heads", "up"]
-    # A line of more letters would run over the outline on a phone.
-    for number, words in enumerate(lines):
-        view.text((wide / 2, high * (number + 1) / (len(lines) + 1)), words, "cut")
+    for number, words in enumerate((deep + " deep", "heads up")):
+        view.text((wide / 2, high * (number + 1) / 3), words, "cut")
     view.dimension((0, high), (0, 0), scale.length(high))
     view.dimension((0, -PAST), (wide, -PAST), scale.length(wide))
     view.dimension((thick, high + PAST), (0, high + PAST), scale.length(thick))

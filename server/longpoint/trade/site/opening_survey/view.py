@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     Leaf = SquareLeaf | TaperedLeaf
 
 TIMES = (50, 20, 10, 5, 2, 1)
+LINES = (0.08, 0.22, 0.36, 0.64)  # None at half the height, where the sides' sizes stand.
 SEEN = 0.08  # Of the smaller side: how far the drawn error may reach.
 
 
@@ -62,7 +63,7 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Dr
         part = large.wide / len(leaves)
         points = large.drawn(leaf.points, large.rectangle(part * place, part * (place + 1)))
         view.area("panel", points)
-        tags.insert(place, ((points[0][0] + points[2][0]) / 2, large.high * 0.73))
+        tags.insert(place, ((points[0][0] + points[2][0]) / 2, large.high * 0.78))
         tags += _tapers(view, leaf, points, large.times)
     view.area("clearance", large.bases)
     _sizes(view, opening, outline, scale)
@@ -72,7 +73,7 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Dr
     short = f"errors × {large.times}" if large.times > 1 else words
     across = tags[0][0]
     _inner_sizes(view, opening, across, large.high, scale)
-    view.text((across, large.high * 0.91), short)
+    view.text((across, large.high * 0.92), short)
     return view
 
 
@@ -110,4 +111,4 @@ def _inner_sizes(
     sizes = ((opening.widths, "wide "), (opening.heights, "high "))
     lines += [way + scale.length(read[1]) for read, way in sizes if len(read) == 3]
     for number, words in enumerate(lines):
-        view.text((across, high * (0.1 + 0.14 * number)), words)
+        view.text((across, high * LINES[number]), words)

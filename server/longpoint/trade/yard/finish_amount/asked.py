@@ -229,7 +229,9 @@ def _cans() -> "list[Input]":
             default=FIT,
             help="Up to two quarts in quarts, more in gallons.",
         ),
-        Number("can_price", "A can costs", unit="$", optional=True, default_text="-", most=100000),
+        Number(
+            "can_price", "A can costs", unit="$", optional=True, default_text="not said", most=1e5
+        ),
     ]
 
 

@@ -63,7 +63,7 @@ _AFTER = [
            default="nothing", help="Your state says which: ask it, not a calculator."),
     Number("tax_percent", "Tax", unit="%", most=50, only_when=("tax_on", "material", "price")),
     Number("fixed_costs", "Fixed costs a year", unit="$", above=0, most=1e9, optional=True,
-           default_text="-", help="To tell where the year breaks even on jobs like this."),
+           default_text="not said", help="To tell where the year breaks even on jobs like this."),
     Number("year_profit", "Profit wanted a year", unit="$", default=0, most=1e9,
            help="Over the fixed costs."),
     Rows("stages", "Paid in stages", [

@@ -190,7 +190,7 @@ TOOL = Tool(
             above=0,
             most=100000,
             optional=True,
-            default_text="-",
+            default_text="not said",
             help="In the unit you compare by.",
         ),
     ],

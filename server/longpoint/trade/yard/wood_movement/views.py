@@ -34,7 +34,7 @@ def end_view(moving: Moving, scale: Scale) -> Drawing:
             left, right = sorted([side * edge for edge in edges])
             view.dimension((left, high), (right, high), each, -1)
         if times > 1:
-            view.text((0, high * 1.9), f"change drawn {times} times as large")
+            view.text((0, high * 1.9), f"change × {times}")
     return view
 
 
