@@ -122,11 +122,11 @@ function finishSheet({ reply: { finish } }: Printed): Made {
   return ["Finish plan", html`${plans}`];
 }
 
-/** Columns that hold nothing in any row are left out. */
-export function table(columns: string[], rows: Cells[]): TemplateResult {
+/** Columns that hold nothing in any row are left out; of money the last one ends with the line. */
+export function table(columns: string[], rows: Cells[], kind: "" | "sums" = ""): TemplateResult {
   const isUsed = (at: number): boolean => rows.some((row) => row[at] !== undefined && !isBlank(row[at]));
   const used = (row: Cells): Cells => row.filter((_, at) => isUsed(at));
-  return html`<table>
+  return html`<table class=${kind}>
     ${columns.some(Boolean)
       ? html`<thead><tr>${used(columns).map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>`
       : nothing}

@@ -6,6 +6,7 @@ import type { Hand, Signed } from "../job/quote-body";
 import type { ShopOwn } from "../job/shop-rates";
 import { HEIGHT, lines, WIDTH } from "../quote/strokes";
 import { dateWords } from "../text/date";
+import { today } from "../job/quote-edits";
 import { typesetSilently } from "../text/typeset";
 import { box, table, ticked, type Cells, type Made } from "./papers";
 import { dollars } from "../text/words";
@@ -27,6 +28,9 @@ export interface PrintedQuote {
   logo: string;
 }
 
+/** Characters of a text that stands beside another, so that a quote keeps to one page. */
+const MOST_BESIDE = 600;
+
 const set = (text: string): TemplateResult => typesetSilently(text);
 
 /** Returns one paper, or nothing where there is nothing to say on it. */
@@ -39,9 +43,11 @@ export function quotePaperOf(paper: QuotePaper, printed: PrintedQuote): Template
   const own = [shop.address, shop.phone, shop.license && `License ${shop.license}`].filter(Boolean).join(" · ");
   return html`<article class="paper">
     <header>
-      ${logo ? html`<div class="paperlogo"><img src=${logo} alt="" /></div>` : nothing}
-      ${shop.name ? html`<p class="papershop"><b>${shop.name}</b>${own ? ` · ${own}` : ""}</p>` : nothing}
-      <h1>${title}</h1>
+      <div class="letterhead">
+        ${logo ? html`<img src=${logo} alt="" />` : nothing}
+        ${shop.name ? html`<p><b>${shop.name}</b>${own ? html`<br />${own}` : nothing}</p>` : nothing}
+        <h1>${title}</h1>
+      </div>
       <p>${[body.title, customer].filter(Boolean).join(" · ")}</p>
     </header>
     ${inside}
@@ -63,10 +69,14 @@ function quotePaper({ body, reply: { quote }, shop }: PrintedQuote): Made | null
   return [
     "Quote",
     html`<p>${when.filter(Boolean).join(" · ")}</p>
-      ${long("What is done", said.work)} ${table(["What it is for", "Price"], [...rows, ...sums])} ${stages(due)}
-      ${long("Not in it", said.exclusions)} ${long("Terms", said.terms)}
-      <p>Any change is written down as a change order and signed by both before it is done.</p>
-      ${signatures(shop, said.agreed)}`,
+      ${long("What is done", said.work)} ${table(["What it is for", "Price"], [...rows, ...sums], "sums")} ${stages(due)}
+      <div class=${isShort(said.exclusions) && isShort(said.terms) ? "halves" : ""}>
+        ${long("Not in it", said.exclusions)} ${long("Terms", said.terms)}
+      </div>
+      <div class="closing">
+        <p>Any change is written down as a change order and signed by both before it is done.</p>
+        ${signatures(shop, said.agreed)}
+      </div>`,
   ];
 }
 
@@ -78,13 +88,16 @@ function dated(label: string, value: string | undefined): string {
 
 function long(title: string, text: string | undefined): TemplateResult | typeof nothing {
   if (!text) return nothing;
-  return html`<section><h2>${title}</h2>${text.split("\n").map((line) => html`<p>${line}</p>`)}</section>`;
+  return html`<section><h2>${title}</h2>${text.split("\n").map((line) => html`<p>${set(line)}</p>`)}</section>`;
 }
+
+/** Whether a text has room in half the width. */
+const isShort = (text = ""): boolean => text !== "" && text.length <= MOST_BESIDE;
 
 function stages(due: Due): TemplateResult | typeof nothing {
   if (due.stages.length === 0) return nothing;
   const rows = due.stages.map(({ name, percent_text, text }): Cells => [name, percent_text, text]);
-  return html`<section><h2>Paid in stages</h2>${table(["When", "Of the total", "Amount"], rows)}</section>`;
+  return html`<section><h2>Paid in stages</h2>${table(["When", "Of the total", "Amount"], rows, "sums")}</section>`;
 }
 
 function changePaper({ body, reply: { quote }, shop }: PrintedQuote): Made | null {
@@ -96,10 +109,10 @@ function changePaper({ body, reply: { quote }, shop }: PrintedQuote): Made | nul
     return html`<section class="order">
       <h2>${set(extra.title)}: ${extra.price_text}</h2>
       <p>${words}</p>
-      ${own?.words ? html`<p>${own.words}</p>` : nothing} ${extra.state === "offered" || own?.strokes || own?.shop ? signatures(shop, own) : nothing}
+      ${own?.words ? html`<p>${set(own.words)}</p>` : nothing} ${extra.state === "offered" || own?.strokes || own?.shop ? signatures(shop, own) : nothing}
     </section>`;
   });
-  const sum = html`<p>Agreed changes ${due.extras_total_text}; the job is ${due.whole_text} with them.</p>`;
+  const sum = html`<p class="closing">Agreed changes ${due.extras_total_text}; the job is ${due.whole_text} with them.</p>`;
   return ["Change orders", html`${orders} ${sum}`];
 }
 
@@ -117,7 +130,8 @@ function duePaper({ body, reply: { quote } }: PrintedQuote): Made | null {
     ...staged, ...agreed, [html`<b>All in all</b>`, html`<b>${due.whole_text}</b>`], ...payments,
     [html`<b>Left to pay</b>`, html`<b>${due.left_text}</b>`],
   ];
-  return ["Statement", html`${due.tax_words ? html`<p>${due.tax_included ? `${due.tax_words} of the price` : `${due.tax_words}: ${due.tax_text} is in it`}.</p>` : nothing} ${table(["", "Amount"], rows)}`];
+  return ["Statement", html`<p>${dated("As of", today())}</p>
+    ${due.tax_words ? html`<p>${due.tax_included ? `${due.tax_words} of the price` : `${due.tax_words}: ${due.tax_text} is in it`}.</p>` : nothing} ${table(["What", "Amount"], rows, "sums")}`];
 }
 
 function signPaper({ body, shop }: PrintedQuote): Made | null {
@@ -129,7 +143,7 @@ function signPaper({ body, shop }: PrintedQuote): Made | null {
     html`${punch.length > 0
         ? html`<section><h2>To put right</h2>${table(["", "What", "Done"], rows)}</section>`
         : html`<p>Nothing is left to put right.</p>`}
-      <p>The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${dateWords(signed.at)}.` : ""}</p>
+      <p class="closing">The work is done and looked at together.${signed?.by ? ` Signed off by ${signed.by}, ${dateWords(signed.at)}.` : ""}</p>
       ${signed?.came_up ? html`<p>Something came up after that: it is signed again when all is put right.</p>` : nothing}
       ${signatures(shop, signed?.came_up ? {} : signed)}`,
   ];

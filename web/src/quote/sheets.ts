@@ -154,7 +154,7 @@ function paidSheet(opened: Opened): Made {
             label: "Tax, %", value: quote.tax_percent, field: "quote.tax_percent", most: 50,
             put: (percent) => changeQuote(job, { tax_percent: percent }),
           })}
-      ${taxed === "included" ? html`<p class="quiet">The price grows by the tax, so that you keep the share you said of what is left without it.</p>` : nothing}
+      ${taxed === "included" && !quote.agreed ? html`<p class="quiet">The price grows by the tax, so that you keep the share you said of what is left without it.</p>` : nothing}
       <p class="quiet">It is worked out of the price alone: say a change order's sum with its tax. Which one, and how much may be taken before work begins: check your state.</p>
       ${stages.map(
         ({ id, name = "", percent }, at) => html`<div class="stage" role="group" aria-label="Stage ${at + 1}">
