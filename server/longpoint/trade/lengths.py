@@ -8,13 +8,16 @@ All text is built from integers, since runtimes differ in how they format exact 
 
 import math
 
-from .reading import DIGITS, INCH, Measure, Unreadable, decimal_of, quoted, tokens_of
+from .measure import Measure, decimal_of
+from .reading import DIGITS, INCH, Unreadable, quoted, tokens_of
+from .remembered import remember
 from .steps import FINEST, STEPS
 
 _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
 TRUE = 1e-5
 """Inches by which a shown length may differ and be the very one: what adds up in floats."""
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
+_WORDS: "dict[tuple[str, int, float], tuple[str, str]]" = {}
 
 
 def read_length(text: str, units: str = "in", *, over_one: bool = False) -> float:
@@ -146,10 +149,18 @@ class Scale:
 
     def length(self, inches: float) -> str:
         """Return a length as text, with ``full`` or ``shy`` where it is off by a quarter step."""
-        return self.bare(inches) + self._lean(inches)
+        return "".join(self._words(inches))
 
     def bare(self, inches: float) -> str:
         """Return a length as text, without saying which way it was rounded."""
+        return self._words(inches)[0]
+
+    def _words(self, inches: float) -> "tuple[str, str]":
+        """Return a length as text, and which way it was rounded."""
+        key = (self.units, self.step, inches)
+        return _WORDS.get(key) or remember(_WORDS, key, (self._bare(inches), self._lean(inches)))
+
+    def _bare(self, inches: float) -> str:
         tick = self.tick(inches)
         if self.units == "mm":
             return _decimal(tick, self.per()) + " mm"
@@ -165,8 +176,8 @@ class Scale:
 
     def said(self, inches: float) -> str:
         """Return a length with its unit, whatever the units in force: ``27 13/16 in shy``."""
-        unit = " in" if self.units == "in" else ""
-        return self.bare(inches) + unit + self._lean(inches)
+        bare, lean = self._words(inches)
+        return bare + (" in" if self.units == "in" else "") + lean
 
     def feet(self, inches: float) -> str:
         """Return a length in feet and inches, shown to the step in force.
@@ -192,10 +203,8 @@ class Scale:
         return (inches if self.units == "in" else inches * INCH) * self.per()
 
     def _lean(self, inches: float) -> str:
-        if self.step == FINEST:
-            return ""
         left = abs(self._steps(inches)) - abs(self.tick(inches))
-        if abs(left) <= 0.25 + _NUDGE:
+        if self.step == FINEST or abs(left) <= 0.25 + _NUDGE:
             return ""
         return " full" if left > 0 else " shy"
 
@@ -263,8 +272,7 @@ def _decimal(tick: int, per: int) -> str:
     whole, part = divmod(abs(tick), per)
     text = str(whole)
     if per > 1:
-        digits = str(per + part)[1:]
-        text += "." + digits
+        text += "." + str(per + part)[1:]
     return "-" + text if tick < 0 else text
 
 

@@ -1,22 +1,19 @@
 """Take a typed measure apart: numbers, fractions, signs and unit marks.
 
-The words and marks are the trade's own; :mod:`longpoint.trade.lengths` says what they add up to.
+The words and marks are the trade's own; :mod:`longpoint.trade.measure` says what they add up to.
 """
 
 from collections import namedtuple
 
+from .remembered import remember
+
 LONGEST = 60
 """More characters than any measure needs; longer texts are refused unread."""
-
-MOST_DIGITS = 15
-"""Whole numbers this long are still exact as floats."""
 
 DIGITS = "0123456789"
 
 INCH = 25.4
 """Millimeters in an inch, exactly."""
-
-_IN_INCHES = {"in": 1.0, "ft": 12.0, "mm": 1 / INCH, "cm": 10 / INCH, "m": 1000 / INCH}
 
 _SWAPS = (
     ("“", '"'), ("”", '"'), ("″", '"'), ("‘", "'"), ("’", "'"), ("′", "'"), ("''", '"'),
@@ -54,6 +51,10 @@ Token = namedtuple("Token", ("kind", "text", "spaced", "at"))
 """
 
 
+_TOKENS: "dict[str, list[Token]]" = {}
+"""Texts that were taken apart lately: of a form that is read anew, one has changed."""
+
+
 def quoted(text: str) -> str:
     """Return `text` in quotation marks, cut to what fits in a sentence."""
     return '"' + (text if len(text) <= 24 else text[:20] + "…") + '"'
@@ -76,7 +77,7 @@ def plain_text(text: str) -> str:
 
 
 def tokens_of(text: str) -> "list[Token]":
-    """Split a typed measure into tokens.
+    """Split a typed measure into tokens, which are not to be changed.
 
     Raises
     ------
@@ -86,6 +87,11 @@ def tokens_of(text: str) -> "list[Token]":
     >>> [token.kind for token in tokens_of("2' 3-1/2")]
     ['number', 'ft', 'number', 'sign', 'number', 'slash', 'number']
     """
+    known = _TOKENS.get(text)
+    return remember(_TOKENS, text, _taken_apart(text)) if known is None else known
+
+
+def _taken_apart(text: str) -> "list[Token]":
     plain = plain_text(text)
     tokens: list[Token] = []
     at = 0
@@ -96,47 +102,6 @@ def tokens_of(text: str) -> "list[Token]":
             tokens.append(Token(_kind_of(plain[at:end], text), plain[at:end], spaced, at))
         at = end
     return tokens
-
-
-def decimal_of(text: str) -> float:
-    """Return a plain decimal such as ``27.8125``, ``.5`` or ``12`` as a float.
-
-    Built from integers, so that every runtime rounds it alike.
-    """
-    whole, _, part = text.partition(".")
-    if not whole + part or len(whole + part) > MOST_DIGITS:
-        raise Unreadable(f"{quoted(text)} is not a number that can be measured.")
-    digits: int = int(whole + part)
-    return digits / float(10 ** len(part))
-
-
-def fraction_of(over: str, under: str) -> float:
-    """Return ``over/under``; both are whole numbers in digits, and `under` is not 0."""
-    said = f"{over}/{under}"
-    if "." in said:
-        raise Unreadable(f"{quoted(said)} mixes a fraction with a decimal point: use one of them.")
-    if len(said) > MOST_DIGITS:
-        raise Unreadable(f"{quoted(said)} is not a fraction that can be measured.")
-    if int(under) == 0:
-        raise Unreadable(f"{said} has a 0 under the line: no such fraction. Was 3/8 meant, say?")
-    return int(over) / int(under)
-
-
-def meant_by(over: str, under: str) -> "list[str]":
-    """Return what may be meant by a fraction over one, written without a space.
-
-    >>> meant_by("361", "4"), meant_by("2713", "16"), meant_by("5", "4"), meant_by("8", "8")
-    (['36 1/4'], ['27 13/16', '271 3/16'], ['1 1/4'], ['1'])
-    """
-    meant = []
-    for cut in range(1, len(over)):
-        whole, rest = over[:cut], over[cut:]
-        if rest[0] != "0" and int(rest) < int(under):
-            meant.append(f"{whole} {rest}/{under}")
-    if len(over) <= 2:
-        inches, left = divmod(int(over), int(under))
-        meant.append(f"{inches} {left}/{under}" if left else str(inches))
-    return meant
 
 
 def _end_of_token(plain: str, at: int) -> int:
@@ -168,131 +133,3 @@ def _kind_of(word: str, text: str) -> str:
     if word not in _WORDS:
         raise Unreadable(f"{quoted(text)} can't be read: what is {quoted(word)}?")
     return _WORDS[word]
-
-
-class Measure:
-    """One typed measure on its way to a number.
-
-    Parameters
-    ----------
-    text : str
-        As typed; quoted in messages.
-    units : str
-        ``in`` or ``mm``: what a bare number means.
-    tokens : list of Token
-        Where the caller has taken the text apart already.
-    wanted : str
-        What is asked for, and how to write it.
-    over_one : bool
-        A fraction over one is meant, as in the label 5/4; else it is asked back.
-    """
-
-    def __init__(
-        self,
-        text: str,
-        units: str,
-        tokens: "list[Token] | None" = None,
-        wanted: str = "a length. Write it like 27 13/16, 2' 3 1/2\" or 706 mm",
-        over_one: bool = False,
-    ) -> None:
-        self.over_one = over_one
-        self.text = text
-        self.units = units
-        self.wanted = wanted
-        self.tokens = tokens_of(text) if tokens is None else tokens
-        self.at = 0
-
-    def total(self) -> float:
-        """Return the sum in inches, or plainly the number where no unit is meant."""
-        if len(self.tokens) > 1 and self.tokens[-1].kind == "lean":
-            self.tokens = self.tokens[:-1]
-        sum_ = self._sign() * self._measure()
-        while self.at < len(self.tokens):
-            if self._kind() != "sign":
-                raise self._lost()
-            sum_ += self._sign() * self._measure()
-        return sum_
-
-    def _kind(self, ahead: int = 0) -> str:
-        at = self.at + ahead
-        return self.tokens[at].kind if at < len(self.tokens) else ""
-
-    def _lost(self) -> Unreadable:
-        return Unreadable(f"{quoted(self.text)} is not {self.wanted}.")
-
-    def _sign(self) -> int:
-        if self._kind() != "sign":
-            return 1
-        self.at += 1
-        return -1 if self.tokens[self.at - 1].text == "-" else 1
-
-    def _measure(self) -> float:
-        value = self._mixed()
-        unit = self._unit() or self.units
-        if unit not in _IN_INCHES:
-            raise self._lost()
-        inches = value * _IN_INCHES[unit] if unit != "mm" else value / INCH
-        if unit != "ft":
-            return inches
-        if self._tight_dash() and self._kind(1) == "number":
-            self.at += 1
-        if self._kind() != "number":
-            return inches
-        rest = self._mixed()
-        if self._unit() not in ("", "in"):
-            raise self._lost()
-        return inches + rest
-
-    def _unit(self) -> str:
-        kind = self._kind()
-        if kind in ("", "sign", "number", "slash"):
-            return ""
-        self.at += 1
-        return kind
-
-    def _tight_dash(self) -> bool:
-        """Tell whether a dash stands here with no space on either side: it joins, not takes."""
-        if self._kind() != "sign" or self.at + 1 >= len(self.tokens):
-            return False
-        dash, after = self.tokens[self.at], self.tokens[self.at + 1]
-        return bool(dash.text == "-" and not dash.spaced and not after.spaced)
-
-    def _mixed(self) -> float:
-        if self._kind() != "number":
-            raise self._lost()
-        if self._kind(1) == "slash":
-            start = self.at
-            over = self._over()
-            if over >= 1 and not self.over_one:
-                raise self._asked_back(start)
-            return over
-        whole = self.tokens[self.at].text
-        self.at += 1
-        joined = 1 if self._tight_dash() else 0
-        if self._kind(joined) != "number" or self._kind(joined + 1) != "slash":
-            return decimal_of(whole)
-        self.at += joined
-        over = self._over()
-        if over >= 1 or "." in whole:
-            raise Unreadable(f"{quoted(self.text)} has a fraction that doesn't follow its number.")
-        return decimal_of(whole) + over
-
-    def _asked_back(self, start: int) -> Unreadable:
-        """Return the question that a fraction over one raises: was a space meant?"""
-        over, under = self.tokens[start].text, self.tokens[start + 2].text
-        plain = plain_text(self.text)
-        end = self.tokens[start + 2].at + len(under)
-        before, after = plain[: self.tokens[start].at], plain[end:]
-        meant = meant_by(over, under)
-        asks = f"was {' or '.join(meant)} meant?" if meant else "write it as a number."
-        return Unreadable(
-            f"{over}/{under} is a fraction over one: {asks}",
-            tuple([before + each + after for each in meant]),
-        )
-
-    def _over(self) -> float:
-        if self._kind(2) != "number":
-            raise self._lost()
-        over, under = self.tokens[self.at].text, self.tokens[self.at + 2].text
-        self.at += 3
-        return fraction_of(over, under)
