@@ -11,6 +11,7 @@ import pytest
 
 from longpoint.trade.calls import call
 from longpoint.trade.money.tax import tax_within
+from longpoint.trade.shelf import tool_named
 from tests.trade.phone_core import Call, phone_core
 
 from .asking import ask, blank, refused, worked
@@ -24,6 +25,13 @@ def frame(own: str, stock: str = "s", **rest: Any) -> dict[str, Any]:
     entry = {"id": own + "-e", "letter": own.upper(), "tool": "mitered-frame", "inputs": FRAME,
              "stock": {"all": stock}}  # fmt: skip
     return {"id": own, "title": "Mirror " + own, "entries": [entry]} | rest
+
+
+def bored(**rest: Any) -> dict[str, Any]:
+    """Return an item of one operation alone."""
+    tool = tool_named("lock-boring")
+    entry = {"id": "lock", "letter": "L", "tool": tool.slug, "inputs": tool.example}
+    return {"id": "b", "title": "Locks", "entries": [entry]} | rest
 
 
 def job(quote: dict[str, Any], **rest: Any) -> dict[str, Any]:
@@ -210,6 +218,18 @@ class TestHours:
         assert (row["hours_text"], row["actual_text"], row["over_text"]) == (
             "0.9 h", "1.8 h", "0.9 h more",
         )  # fmt: skip
+
+    def test_a_day_for_seven_alike(self) -> None:
+        """Check 78: seven doors a day of 8 h, as a carpenter tells, are 1.143 h each, 68.57 min."""
+        (each,) = quoted({"rates": RATES}, items=[bored(count=7, actual_hours=8)])["learned"]
+        assert each["minutes"] == pytest.approx(1.143 * 60, abs=0.06)
+
+    def test_six_at_two_and_at_three_and_a_half_hours(self) -> None:
+        """Check 79: prehung doors at 2 to 3.5 h each in a textbook: six take 12 to 21 h."""
+        for minutes, hours in ((120, "12 h"), (210, "21 h")):
+            quote = {"rates": RATES, "minutes": [{"id": "lock", "minutes": minutes}]}
+            (line,) = quoted(quote, items=[bored(count=6)])["lines"]
+            assert line["hours_text"] == hours
 
     def test_what_was_kept_in_the_end(self) -> None:
         """Paid 30, 3 h at 45: 165, with 20 % overhead 198; 271.86 agreed leaves 73.86, 27.2 %."""
