@@ -3,6 +3,7 @@
 Expected numbers are hand work, beside their check.
 """
 
+import math
 from typing import Any
 
 import pytest
@@ -59,6 +60,73 @@ def test_trim_is_coated_on_face_and_edges() -> None:
 def test_without_a_thickness_trim_is_coated_on_its_face() -> None:
     reply = worked(job({"letter": "A", "tool": "mitered-frame", "inputs": FRAME}))
     assert figures_of(entries_of(reply)["area"])["area"] == pytest.approx(140 * 3 / 144)
+
+
+RAISE = {"cut_with": "saw", "blank_thickness": "3/4", "groove_width": "3/8", "bevel_shows": "1 1/2"}
+
+
+def corner_areas(*corners: tuple[float, float, float]) -> float:
+    """Return the area of a plane quadrangle in space: half its diagonals' cross product."""
+    (ax, ay, az), (bx, by, bz) = [
+        tuple(one - other for one, other in zip(corners[at + 2], corners[at], strict=True))
+        for at in (0, 1)
+    ]
+    return math.hypot(ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx) / 2
+
+
+def raised_panel(width: float, height: float, shows: float, rise: float, step: float) -> float:
+    """Return a raised panel's front in an opening: four bevels in space, the step, the field."""
+    frame = [(0, 0, 0), (width, 0, 0), (width, height, 0), (0, height, 0)]
+    far, up = width - shows, height - shows
+    field = [(shows, shows, rise), (far, shows, rise), (far, up, rise), (shows, up, rise)]
+    bevels = sum(
+        corner_areas(frame[at - 1], frame[at], field[at], field[at - 1]) for at in range(4)
+    )
+    inside = (width - 2 * shows, height - 2 * shows)
+    return bevels + 2 * sum(inside) * step + inside[0] * inside[1]
+
+
+def test_a_raised_panel_is_coated_as_it_is_raised() -> None:
+    """The door above, its panel raised on the front: four planes in space, by their corners.
+
+    The bevel by hand: from a tongue of 3/8 - 0.005 where the play of 1/8 ends it rises to 3/4 less
+    the step of 1/16, 0.3175 in 1 1/2 - 1/8: over the 1 1/2 that show 0.34636.
+    """
+    entries = [
+        {"letter": "A", "tool": "door-set", "inputs": DOOR},
+        {"letter": "B", "tool": "panel-raise", "inputs": RAISE},
+    ]
+    reply = worked(job(*entries))
+    rise = 0.3175 / 1.375 * 1.5
+    wanted = 5606 - 23 * 66 + raised_panel(23, 66, 1.5, rise, 1 / 16)
+    assert figures_of(entries_of(reply)["area"])["area"] == pytest.approx(wanted / 144, abs=1e-5)
+    assert len(rows(reply)) == 1, "the panel is coated with its door"
+    assert said_of(reply) == (
+        "The whole job; panels raised, their bevels straight, edges around them square"
+    )
+
+
+def test_a_panel_milled_by_a_cutter_is_taken_straight() -> None:
+    """A reach of 1 3/4 shows 1 1/2 beside the 1/4 in the groove; 3/4 less 0.37 comes off."""
+    milled = {"cut_with": "cutter", "blank_thickness": "3/4", "groove_width": "3/8",
+              "cutter_reach": "1 3/4", "cutter_flat": "3/8"}  # fmt: skip
+    entries = [
+        {"letter": "A", "tool": "door-set", "inputs": DOOR},
+        {"letter": "B", "tool": "panel-raise", "inputs": milled},
+    ]
+    wanted = 5606 - 23 * 66 + raised_panel(23, 66, 1.5, 0.38, 0)
+    area = figures_of(entries_of(worked(job(*entries)))["area"])["area"]
+    assert area == pytest.approx(wanted / 144, abs=1e-5)
+
+
+def test_flat_panels_and_square_edges_are_said() -> None:
+    reply = worked(job({"letter": "A", "tool": "door-set", "inputs": DOOR}))
+    assert said_of(reply) == "The whole job; panels taken flat, edges around them square"
+
+
+def said_of(reply: Any) -> str:
+    (taken,) = [each for each in entries_of(reply)["area"]["carried"] if each["input"] == "things"]
+    return str(taken["from"])
 
 
 def test_the_area_moves_with_the_opening() -> None:

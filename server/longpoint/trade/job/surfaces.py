@@ -1,11 +1,13 @@
 """Surfaces of the job to be coated, as rows of the finish area: doors whole, trim by its girth.
 
-A frame-and-panel door is taken glued up, with square edges around flat panels. Trim and jambs are
-coated on face and edges, their backs left; all else on all sides, faces alone where nobody said
-how thick it is. What is coated otherwise is typed.
+A frame-and-panel door is taken glued up, with square edges around its panels: no question knows
+their sticking. Panels are raised where a panel raise of the same item says how, else flat. Trim
+and jambs are coated on face and edges, their backs left; all else on all sides, faces alone where
+nobody said how thick it is. What is coated otherwise is typed.
 """
 
 from .pieces import cuts_of_entry
+from .raised_panels import DOOR, is_in_a_door, raise_of, raised
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,7 +17,6 @@ if TYPE_CHECKING:
     from .taking import Sources
     from .working import Done
 
-DOOR = "door-set"
 IN_A_DOOR = ("frame", "panel")
 """Roles of pieces that are a door when it is glued up."""
 TRIM = (
@@ -35,14 +36,18 @@ def surfaces_of(
     """
     rows: list[dict[str, Any]] = []
     left = 0
-    for item, entry in sources.entries(own):
-        made = done.get(entry["id"])
+    gathered = sources.entries(own)
+    for item, entry in gathered:
+        made, beside = done.get(entry["id"]), [each for of, each in gathered if of is item]
         cuts = cuts_of_entry(item, entry, made) if made else []
         if own in sources.stocks:
             cuts = [cut for cut in cuts if cut.stock == own]
+        elif is_in_a_door(entry["id"], beside):
+            continue
         elif made is not None and cuts and entry["tool"] == DOOR:
+            raising = raise_of(entry["id"], beside, done)
             for row in _doors(made, int(item.get("count") or 1)):
-                _count(rows, row)
+                _count(rows, dict(row, **(raised(raising) if raising else {})))
             cuts = [cut for cut in cuts if cut.piece["role"] not in IN_A_DOOR]
         left += len([cut for cut in cuts if cut.piece["width"] is None])
         for cut in [cut for cut in cuts if cut.piece["width"] is not None]:

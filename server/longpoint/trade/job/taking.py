@@ -6,6 +6,7 @@ A tie ``{"pieces": id}`` names which; it is live, so a piece that changes change
 from ..lumber.board_feet import board_feet
 from ..rows import Rows
 from .pieces import cuts_of_entry, takes_pieces
+from .raised_panels import words_of
 from .stock_sizes import Sizes
 from .surfaces import surfaces_of
 
@@ -146,7 +147,9 @@ def _surfaces(
     if not rows:
         return None, "", f"{sources.called(own)} has no surfaces of a known size yet."
     word = "piece" if left == 1 else "pieces"
-    return rows, said + (f"; {left} {word} without a width left out" if left else ""), ""
+    notes = [f"{left} {word} without a width left out"] if left else []
+    how = words_of(rows)
+    return rows, "; ".join([said] + notes + ([how] if how else [])), ""
 
 
 def rows_of(asked: Rows, cuts: "list[Cut]", sources: Sources) -> "list[dict[str, Any]]":
