@@ -7,14 +7,14 @@ import pytest
 from playwright.sync_api import Browser, expect
 
 from tests.phone.app import App
-from tests.phone.conftest import PHONE
+from tests.phone.conftest import page_of
 
 
 @pytest.fixture
 def app(browser: Browser, address: str) -> Iterator[App]:
-    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True)
-    yield App(context.new_page(), address)
-    context.close()
+    page = page_of(browser)
+    yield App(page, address)
+    page.context.close()
 
 
 def put_on_the_list(app: App, label: str, thickness: str, width: str) -> None:

@@ -9,6 +9,7 @@ import json
 import math
 import re
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Any
 from urllib.parse import quote
@@ -20,7 +21,7 @@ from playwright.sync_api import Browser, expect
 
 from tests.cases import Case, all_cases, inches
 from tests.phone.app import App, hash_of
-from tests.phone.conftest import PHONE
+from tests.phone.conftest import page_of
 
 POINTS = 72.0
 CLOSE = 0.2
@@ -120,15 +121,45 @@ def ink(page: Any) -> Line:
     return Line(columns.min(), rows.min(), columns.max() + 1, rows.max() + 1)
 
 
+@contextmanager
+def phone_at_the_printer(browser: Browser, address: str) -> Iterator[App]:
+    """The app on a phone whose print dialog is the test's own: it stays open for the test."""
+    page = page_of(browser, color_scheme="dark")
+    page.add_init_script("window.print = () => {}")
+    yield App(page, address)
+    page.context.close()
+
+
 @pytest.fixture
 def app(browser: Browser, address: str) -> Iterator[App]:
-    """The app on a phone whose print dialog is the test's own: it stays open for the test."""
-    context = browser.new_context(
-        viewport=PHONE, has_touch=True, is_mobile=True, color_scheme="dark"
-    )
-    context.add_init_script("window.print = () => {}")
-    yield App(context.new_page(), address)
-    context.close()
+    with phone_at_the_printer(browser, address) as app:
+        yield app
+
+
+@dataclass(frozen=True)
+class FullSize:
+    """The hinges' sheets on one paper, and what the button to print them says."""
+
+    pdf: Any
+    button: str
+
+
+Hinges = dict[str, FullSize]
+
+
+@pytest.fixture(scope="module")
+def hinges(browser: Browser, address: str) -> Iterator[Hinges]:
+    """The fixture's hinges on both papers, printed once for all that look at them."""
+    with phone_at_the_printer(browser, address) as app:
+        open_hinges(app)
+        button = app.page.get_by_role("button", name="Print at full size")
+        sizes = {}
+        for paper in PAPERS:
+            pdf = at_full_size(app, paper)
+            expect(button).to_contain_text("pages")
+            sizes[paper] = FullSize(pdf, button.inner_text())
+            app.page.get_by_role("heading", name="Hinge layout").tap()
+        yield sizes
 
 
 def open_hinges(app: App, **inputs: str) -> None:
@@ -152,19 +183,16 @@ def sheets(pdf: Any, words: str) -> list[Any]:
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-def test_every_page_proves_its_scale_with_a_ruler(app: App, paper: str) -> None:
+def test_every_page_proves_its_scale_with_a_ruler(hinges: Hinges, paper: str) -> None:
     """4 inches are 288 points, 100 mm are 100 / 25.4 x 72."""
-    open_hinges(app)
-    pdf = at_full_size(app, paper)
-    for page in pdf.pages:
+    for page in hinges[paper].pdf.pages:
         ruler = sorted(line.across for line in flat(page, 3 * POINTS, 5 * POINTS))
         assert ruler == pytest.approx([100 / 25.4 * POINTS, 4 * POINTS], abs=CLOSE)
         assert "print again at 100 %" in text_of(page)
 
 
-def test_the_ruler_ticks_are_eighths_and_two_millimeters(app: App) -> None:
-    open_hinges(app)
-    page = at_full_size(app).pages[0]
+def test_the_ruler_ticks_are_eighths_and_two_millimeters(hinges: Hinges) -> None:
+    page = hinges["Letter"].pdf.pages[0]
     inch, metric = sorted(flat(page, 3 * POINTS, 5 * POINTS), key=lambda line: line.y0)
     short = [line for line in lines(page) if line.across < 0.01 and line.down < 15]
     above = sorted(line.x0 - inch.x0 for line in short if abs(line.y1 - inch.y0) < 0.1)
@@ -174,9 +202,8 @@ def test_the_ruler_ticks_are_eighths_and_two_millimeters(app: App) -> None:
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-def test_marks_stand_at_their_true_distances_over_all_pages(app: App, paper: str) -> None:
-    open_hinges(app)
-    pages = sheets(at_full_size(app, paper), "story stick")
+def test_marks_stand_at_their_true_distances_over_all_pages(hinges: Hinges, paper: str) -> None:
+    pages = sheets(hinges[paper].pdf, "story stick")
     for number, start in enumerate(("leaf top", "head")):
         wanted = [inches(mark["value"]) for mark in HINGES.marks if mark["from"] == start]
         distances = [0.0, *(value * POINTS for value in wanted if value is not None)]
@@ -197,10 +224,9 @@ def test_marks_of_any_kind_are_printed_on_one_story_stick(app: App) -> None:
     assert "From floor" in text_of(pages[0])
 
 
-def test_the_outline_has_the_size_of_the_mortise(app: App) -> None:
+def test_the_outline_has_the_size_of_the_mortise(hinges: Hinges) -> None:
     """Its size and the door's thickness stand in the fixture; its depth is written in it."""
-    open_hinges(app)
-    (page,) = sheets(at_full_size(app), "Mortise outline")
+    (page,) = sheets(hinges["Letter"].pdf, "Mortise outline")
     wide, high = (inches(HINGES.figures[name]) for name in ("mortise_width", "mortise_length"))
     thick = inches(HINGES.inputs["door_thickness"])
     assert wide
@@ -254,14 +280,12 @@ def test_nothing_is_printed_where_printers_leave_the_paper_white(app: App, paper
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-def test_pages_are_numbered_and_no_more_than_the_stick_needs(app: App, paper: str) -> None:
+def test_pages_are_numbered_and_no_more_than_the_stick_needs(hinges: Hinges, paper: str) -> None:
     """The last mark lies 69 5/8 down: of a page 11 high at least 8 inches carry stick."""
-    open_hinges(app)
-    button = app.page.get_by_role("button", name="Print at full size")
-    pdf = at_full_size(app, paper)
+    pdf = hinges[paper].pdf
     count = len(pdf.pages)
     assert math.ceil(69.625 / 11) + 1 <= count <= math.ceil(69.625 / 8) + 1
-    expect(button).to_contain_text(f"{count} pages")
+    assert f"{count} pages" in hinges[paper].button
     for number, page in enumerate(pdf.pages, 1):
         assert f"{number} of {count}" in text_of(page)
 
