@@ -3,8 +3,9 @@
     sh tests/run python -m tests.bench.job_start [--rounds 5]
 
 The app is kept by the service worker and the network cut; each round starts the browser anew. The
-job is that of `tests.bench.jobs`: 40 questions, 324 pieces. The clock is the page's own, which
-starts with the navigation.
+job is that of `tests.bench.jobs`: 40 questions, 324 pieces, worked out once before, so that the
+last reply stands at each start. The cut list is there when the rows that fill the screen are on it;
+`whole` is the last of its rows. The clock is the page's own, which starts with the navigation.
 """
 
 import argparse
@@ -19,12 +20,12 @@ from playwright.sync_api import Playwright, sync_playwright
 from tests.bench.browser import PACES, Pace, phone
 from tests.bench.jobs import job
 from tests.phone.app import App
-from tests.phone.storage import put_documents
+from tests.phone.storage import put_documents, wait_until_made
 from tests.serving import served
 
 MANY = 200
-GOALS = {"cut list": 1000, "200 jobs": 300, "200 jobs, from a place": 300}
-"""Milliseconds at a quarter of the pace."""
+GOALS = {"cut list": 1000, "cut list, whole": None, "200 jobs": 300, "200 jobs, from a place": 300}
+"""Milliseconds at a quarter of the pace; None for none."""
 
 _WATCH = """
 window.shown = (selector, number) => new Promise((resolve) => {
@@ -43,7 +44,8 @@ window.shown = (selector, number) => new Promise((resolve) => {
   watch.observe(document, { subtree: true, childList: true });
 });
 """
-CUT_ROWS = ("#/saw", ".cutgroup .tickrow", 300)
+CUT_ROWS = ("#/saw", ".jobsheet .tickrow", 10)
+ALL_ROWS = ("#/saw", ".jobsheet .tickrow", 324)
 JOB_CARDS = ("#/job", ".jobcard", MANY)
 
 
@@ -64,7 +66,7 @@ def fill(playwright: Playwright, folder: Path, address: str) -> None:
         small = [demo | {"id": f"job {at}", "title": f"Job {at}"} for at in range(MANY - 1)]
         put_documents(app.page, address, *[record(each) for each in [large, *small]])
         app.open("#/job/large")
-        app.page.wait_for_selector(".entryline .medium")
+        wait_until_made(app.page, "large")
 
 
 def start(
@@ -120,16 +122,20 @@ def main() -> None:
             took: dict[str, list[float]] = {what: [] for what in GOALS}
             for _ in range(rounds):
                 took["cut list"].append(start(*given, CUT_ROWS))
+                took["cut list, whole"].append(start(*given, ALL_ROWS))
                 took["200 jobs"].append(start(*given, JOB_CARDS))
                 took["200 jobs, from a place"].append(listed(*given))
             for what, times in took.items():
-                best, median = min(times), statistics.median(times)
-                goal = GOALS[what]
-                met = "" if pace_name == "unthrottled" else "met" if median < goal else "**missed**"
-                print(
-                    f"| {what} | {pace_name} | {best:.0f} | {median:.0f} | < {goal} {met} |",
-                    flush=True,
-                )
+                print(line(what, pace_name, times), flush=True)
+
+
+def line(what: str, pace: str, times: list[float]) -> str:
+    """Return the table's line of one thing that was measured."""
+    best, median, goal = min(times), statistics.median(times), GOALS[what]
+    if goal is None:
+        return f"| {what} | {pace} | {best:.0f} | {median:.0f} | |"
+    met = "" if pace == "unthrottled" else " met" if median < goal else " **missed**"
+    return f"| {what} | {pace} | {best:.0f} | {median:.0f} | < {goal}{met} |"
 
 
 if __name__ == "__main__":

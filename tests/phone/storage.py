@@ -58,6 +58,29 @@ _PUT = """async (records) => {
 }"""
 
 
+_MADE = """async () => {
+  const found = await indexedDB.databases();
+  if (!found.some(({ name }) => name === "longpoint made")) return {};
+  const done = (request) => new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const database = await done(indexedDB.open("longpoint made"));
+  const made = await done(database.transaction("made").objectStore("made").getAll());
+  database.close();
+  return Object.fromEntries(made.map((each) => [each.id, each]));
+}"""
+
+_PUT_MADE = """async (record) => {
+  const opening = indexedDB.open("longpoint made");
+  await new Promise((resolve) => (opening.onsuccess = resolve));
+  const tx = opening.result.transaction("made", "readwrite");
+  tx.objectStore("made").put(record);
+  await new Promise((resolve) => (tx.oncomplete = resolve));
+  opening.result.close();
+}"""
+
+
 def frozen(name: str) -> Any:
     """Return what an older version kept, as it was frozen."""
     return json.loads((KEPT / name).read_text(encoding="utf-8"))
@@ -84,6 +107,31 @@ def kept_documents(page: Page) -> dict[tuple[str, str], dict[str, Any]]:
     """Return every document in the database by kind and id."""
     found: dict[str, Any] = page.evaluate(_READ)
     return {(each["kind"], each["id"]): each for each in found["stores"]["documents"]}
+
+
+def made(page: Page) -> dict[str, dict[str, Any]]:
+    """Return what is kept of what was made of documents, by their id."""
+    found: dict[str, dict[str, Any]] = page.evaluate(_MADE)
+    return found
+
+
+def put_made(page: Page, record: dict[str, Any]) -> None:
+    """Put a record into what is kept of what was made."""
+    page.evaluate(_PUT_MADE, record)
+
+
+def wait_until_made(page: Page, of: str) -> dict[str, Any]:
+    """Wait until something made of a document is kept, and return it."""
+    with page.expect_event("console", lambda said: said.text == f"made {of}"):
+        page.evaluate(
+            f"""(of) => void (async () => {{
+              const look = {_MADE};
+              while (!(of in (await look()))) await new Promise(requestAnimationFrame);
+              console.log(`made ${{of}}`);
+            }})()""",
+            of,
+        )
+    return made(page)[of]
 
 
 def history(page: Page) -> list[dict[str, Any]]:

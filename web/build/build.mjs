@@ -143,16 +143,17 @@ async function addServiceWorker(site, { page, worker }) {
 /** @param {string} folder the core's parts */
 async function buildSite(folder) {
   const site = new Site();
-  const core = await readCore(folder);
+  const read = await readCore(folder);
   const { filesOf } = await load(join(web, "src/worker/parts.ts"));
   const { drawingSvg } = await load(join(web, "src/drawing/svg.ts"));
-  const ask = await startCore(Object.values(core.parts).flatMap(filesOf));
+  const ask = await startCore(Object.values(read.parts).flatMap(filesOf));
   const shelf = makeShelf(ask, drawingSvg);
   const wasm = site.addHashed("micropython", "wasm", await readFile(wasmPath));
   const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
-  const parts = addParts(site, core);
+  const parts = addParts(site, read);
+  const core = site.version(note); // interpreter, worker and parts: all that makes a reply
   const demo = await addDemo(site);
-  const assets = { wasm, worker, parts, needs: core.needs, demo, ...addShelf(site, shelf) };
+  const assets = { wasm, worker, core, parts, needs: read.needs, demo, ...addShelf(site, shelf) };
   const scripts = await addScripts(site, assets, shelf.catalog);
   await addFixed(site);
   const { LINES } = await load(join(web, "src/parts/icon-lines.ts"));

@@ -8,6 +8,8 @@ declare module "longpoint:catalog" {
 declare module "longpoint:assets" {
   export const worker: string;
   export const wasm: string;
+  /** Tells the core of one build from that of another. */
+  export const core: string;
   /** The core's parts, by name: those of tools, of folders that tools share, the frame. */
   export const parts: { [room: string]: string };
   /** The parts that a tool needs beside the frame; "" stands for the core without a tool. */

@@ -1,6 +1,7 @@
 /** The cut list: by stock, then by setting of the saw, longest first, each piece with its big tick. */
 import { html, nothing, type TemplateResult } from "lit";
 import { jobHash } from "../address/address";
+import type { JobReply } from "../contract/contract";
 import { lineFigure } from "../parts/length";
 import { ruleStrip } from "../parts/rule-strip";
 import { typeset } from "../text/typeset";
@@ -19,6 +20,11 @@ export function cutGist({ reply, ticked }: SheetView): string {
   return cuts.length === 0 ? "nothing to cut" : `${done} of ${cuts.length} cut`;
 }
 
+/** Returns how many rows the list has. */
+export function cutRows({ saw }: JobReply): number {
+  return saw.groups.reduce((sum, { cuts }) => sum + cuts.length, saw.steps.length);
+}
+
 /** Returns the list; with `isShort` what is cut already is left out. */
 export function cutList(view: SheetView, order: Order, isShort: boolean): TemplateResult {
   const groups = order === "stick" ? sticksOf(view.reply) : settingsOf(view.reply);
@@ -31,12 +37,22 @@ export function cutList(view: SheetView, order: Order, isShort: boolean): Templa
   if (groups.length > 0 && left.length === 0) {
     return html`<p class="card sheetsays">All ${count(pieces(groups), "piece")} are cut.</p>`;
   }
-  return html`${firstSteps(view, isShort)} ${left.map((group) => cutGroup(group, view))}`;
+  const steps = view.reply.saw.steps.filter(({ of }) => !isShort || !view.ticked.is(of)).slice(0, view.most);
+  return html`${firstSteps(steps, view)} ${firstOf(left, view.most - steps.length).map((group) => cutGroup(group, view))}`;
+}
+
+/** Returns so many pieces, in their groups. */
+function firstOf(groups: Group[], most: number): Group[] {
+  let room = most;
+  return groups.flatMap((group) => {
+    const cuts = group.cuts.slice(0, Math.max(room, 0));
+    room -= cuts.length;
+    return cuts.length > 0 ? [{ ...group, cuts }] : [];
+  });
 }
 
 /** Boards milled and strips glued up: what the crosscuts below need. */
-function firstSteps(view: SheetView, isShort: boolean): TemplateResult | typeof nothing {
-  const steps = view.reply.saw.steps.filter(({ of }) => !isShort || !view.ticked.is(of));
+function firstSteps(steps: Step[], view: SheetView): TemplateResult | typeof nothing {
   if (steps.length === 0) return nothing;
   return html`<section class="cutgroup" aria-label="First: milling and gluing up">
     <h2>First <span class="of">milling and gluing up</span></h2>

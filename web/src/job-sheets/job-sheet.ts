@@ -9,9 +9,9 @@ import { icon } from "../parts/icons";
 import { typeset } from "../text/typeset";
 import { buyGist, buyList } from "./buy-list";
 import { hasSticks } from "./cut-groups";
-import { cutGist, cutList } from "./cut-list";
+import { cutGist, cutList, cutRows } from "./cut-list";
 import { nextStep, showStep } from "./finish-plan";
-import { markGist, markList } from "./mark-list";
+import { markGist, markList, markRows } from "./mark-list";
 import type { SheetView } from "./sheet-view";
 import { Ticked } from "./ticking";
 
@@ -19,6 +19,13 @@ type Place = "yard" | "saw" | "site";
 
 const TITLES: { [place in Place]: string } = { yard: "Buy list", saw: "Cut list", site: "Mark list" };
 const GISTS = { yard: buyGist, saw: cutGist, site: markGist };
+const ROWS = { yard: () => 0, saw: cutRows, site: markRows };
+
+/** Rows that fill a screen, and those added after each frame. */
+const FIRST = 14;
+const MORE = 60;
+/** A page's first sheet stands at once and grows downwards; one that is come back to is whole, and as high as it was. */
+let isFirst = true;
 
 @customElement("lp-job-sheet")
 export class JobSheet extends LitElement {
@@ -30,6 +37,9 @@ export class JobSheet extends LitElement {
   /** Whether what is cut already is left out. */
   @state() private isShort = false;
   @state() private order: "setting" | "stick" = "setting";
+  /** Rows that are drawn so far. */
+  @state() private most = isFirst ? FIRST : Infinity;
+  private isGrowing = false;
   private readonly prices = new Map<string, string>();
   private stop: () => void = () => undefined;
 
@@ -52,6 +62,16 @@ export class JobSheet extends LitElement {
     super.connectedCallback();
     // Moved within the page it is connected again with the job it had.
     if (this.hasUpdated) this.stop = this.job.onChange(() => this.requestUpdate());
+  }
+
+  /** Draws on once what is there was seen. */
+  protected override updated(): void {
+    const { reply } = this.job;
+    if (this.isGrowing || this.most === Infinity || !reply) return;
+    isFirst = false;
+    this.isGrowing = true;
+    const more = this.most + MORE < ROWS[this.place](reply) ? this.most + MORE : Infinity;
+    requestAnimationFrame(() => setTimeout(() => Object.assign(this, { isGrowing: false, most: more })));
   }
 
   protected override render(): TemplateResult | typeof nothing {
@@ -78,10 +98,10 @@ export class JobSheet extends LitElement {
   }
 
   private view(): SheetView | null {
-    const { job, scale, open, prices } = this;
+    const { job, scale, open, prices, most } = this;
     if (!job.reply) return null;
     return {
-      job, scale, open, prices,
+      job, scale, open, prices, most,
       reply: job.reply,
       ticked: new Ticked(job.body.ticks),
       unfold: (name) => (this.open = name),

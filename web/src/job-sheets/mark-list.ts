@@ -24,9 +24,17 @@ export function markGist(view: SheetView): string {
   return `${said}, ${left(checks) === 0 ? "all checked" : `${left(checks)} to check`}${finish ? `; ${finish}` : ""}`;
 }
 
+const rowsOf = ({ marks, checks }: Item): number => marks.length + checks.length;
+
+/** Returns how many rows the list has. */
+export function markRows({ site }: JobReply): number {
+  return site.items.reduce((sum, item) => sum + rowsOf(item), 0);
+}
+
 /** Returns the list. */
 export function markList(view: SheetView): TemplateResult {
-  const { items } = view.reply.site;
+  let room = view.most;
+  const items = view.reply.site.items.filter((item) => (room -= rowsOf(item)) + rowsOf(item) > 0);
   if (items.length === 0) {
     return html`<p class="card sheetsays">Nothing to mark yet: marks come from the questions of the job.</p>`;
   }

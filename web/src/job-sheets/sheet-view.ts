@@ -11,6 +11,8 @@ export interface SheetView {
   /** What stands unfolded: the name of one line, or empty. */
   open: string;
   unfold(name: string): void;
+  /** Rows that are drawn: a start draws what fits the screen first. */
+  most: number;
   /** Texts of prices that can't be read, by their line; they stay as typed. */
   prices: Map<string, string>;
   refresh(): void;

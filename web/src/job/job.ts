@@ -4,7 +4,7 @@
  * A change shows at once and is written in turn. What the job comes to is worked out one question
  * at a time, so that the core is free for what is typed; until it is, the last whole reply stays.
  */
-import type { Declaration, FieldError, JobEntryReply, JobReply, Laid, Laying, Pattern, Refused, Scale } from "../contract/contract";
+import type { Declaration, FieldError, JobEntryReply, JobReply, Laid, Laying, Pattern, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
@@ -12,10 +12,14 @@ import { openDocument, type DocumentHandle } from "../store/store";
 import { asksOf, blankJob, entryOf, isJob, SCHEMA, type JobBody } from "./document";
 import { EntryForm } from "./entry-form";
 import { KIND } from "./kept-jobs";
+import { keepReply, lastReply, type Asked } from "./last-reply";
+import { refused, sayCollision, sayWhy } from "./said";
 import { followShop, KEPT_FOR_SHOP, shopOffcuts } from "./shop";
 
 /** Milliseconds of quiet after a change before it is worked out. */
 const QUIET = 80;
+/** The same where the last reply stands already: it is drawn before the core is asked again. */
+const STANDS = 400;
 const TRIES = 2;
 
 type Listener = () => void;
@@ -29,6 +33,8 @@ export class Job {
   faults: FieldError[] = [];
   /** Why the core can't answer now; empty while it can. */
   fault = "";
+  /** The document whose reply was kept. */
+  private recalled: JobBody | null = null;
   private document: DocumentHandle | null = null;
   private stopHearing: () => void = () => undefined;
   private readonly listeners = new Set<Listener>();
@@ -65,7 +71,9 @@ export class Job {
       if (paths.length > 0) this.work();
       this.tell();
     });
-    this.work(0);
+    await this.recall();
+    if (opening !== this.openings) return id === this.id;
+    this.work(this.reply ? STANDS : 0);
     return true;
   }
 
@@ -204,6 +212,7 @@ export class Job {
   /** Shows everything under another scale. */
   rescale(scale: Scale): void {
     this.scale = scale;
+    this.recalled = null;
     if (this.isOpen) this.work(0);
   }
 
@@ -228,19 +237,37 @@ export class Job {
   }
 
   private async stepped(id: number): Promise<void> {
-    const offcuts = (await shopOffcuts())?.rows ?? [];
-    const body = this.body as unknown as JsonObject;
-    let said = id === this.newest ? await this.core.job(body, this.scale, offcuts) : null;
+    const asked = await this.asked();
+    let said = id === this.newest ? await this.core.job(asked.body, asked.scale, asked.offcuts) : null;
     while (said && id === this.newest) {
       if (!said.ok) return this.end({ faults: said.errors });
       const { job, work } = said;
-      if (work === null) return this.end({ reply: job as JobReply, progress: 1 });
+      if (work === null) return this.whole(asked, job as JobReply);
       this.progress = Math.min(job.progress ?? 0, 0.99);
-      // A whole reply stands while better plans are looked for.
-      if ("yard" in job) Object.assign(this, { reply: job as JobReply, faults: [], fault: "" });
+      // A whole reply stands while better plans are looked for; none is better than a last one.
+      if ("yard" in job && asked.body !== this.recalled) Object.assign(this, { reply: job as JobReply, faults: [], fault: "" });
       if ("yard" in job) this.tell();
       said = await this.core.goOnJob(work);
     }
+  }
+
+  private async asked(): Promise<Asked> {
+    const offcuts = (await shopOffcuts())?.rows ?? [];
+    return { id: this.id, body: this.body, scale: this.scale, offcuts };
+  }
+
+  /** Shows what the core said of this job before, until it says it again. */
+  private async recall(): Promise<void> {
+    const asked = await this.asked();
+    const reply = await lastReply(asked);
+    if (!reply || asked.body !== this.body || asked.scale !== this.scale) return;
+    this.reply = reply;
+    this.recalled = asked.body;
+  }
+
+  private whole(asked: Asked, reply: JobReply): void {
+    this.end({ reply, progress: 1 });
+    keepReply(asked, reply);
   }
 
   private end(what: Partial<Pick<Job, "reply" | "progress" | "faults" | "fault">>): void {
@@ -256,19 +283,4 @@ export class Job {
   private tell(): void {
     for (const listener of [...this.listeners]) listener();
   }
-}
-
-function sayWhy({ errors }: Refused): null {
-  toast(errors.map(({ message }) => message).join(" "));
-  return null;
-}
-
-function refused(message: string): Refused {
-  return { ok: false, errors: [{ field: "", message, missing: false, instead: [] }] };
-}
-
-function sayCollision(isMine: boolean, takeOther: () => void): void {
-  const words = "This job was changed in another window of Longpoint";
-  if (isMine) toast(`${words} too. What was said here stands.`, "Take the other", takeOther);
-  else toast(`${words}.`, "Take mine back", takeOther);
 }

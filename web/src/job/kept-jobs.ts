@@ -3,6 +3,7 @@ import type { Scale } from "../contract/contract";
 import type { JsonObject } from "../store/json";
 import { deleteDocument, listTitles, openDocument, undeleteDocument } from "../store/store";
 import { blankJob, isJob, newId, SCHEMA, type JobBody } from "./document";
+import { dropReply } from "./last-reply";
 import { markPhotos } from "./photos";
 
 export const KIND = "job";
@@ -27,6 +28,7 @@ export async function keepJob(body: JobBody, words: string): Promise<string> {
 export async function deleteJob(id: string): Promise<void> {
   const body = await bodyOf(id);
   await deleteDocument(KIND, id);
+  await dropReply(id);
   if (body) await markPhotos(body, true);
 }
 

@@ -112,13 +112,15 @@ export class App extends LitElement {
     const route = routeOf(holdsJob(hash) ? jobHash() : hash);
     if (!route) return this.goHome();
     if (route.job && !(await this.openJob(route.job.id))) return this.goHome(this.job ? JOB : "");
-    const { tool, start } = await startOf(route, this.settings.units, this.page === null, this.job);
+    const starting = startOf(route, this.settings.units, this.page === null, this.job);
+    // Over the questions of a place stands what the open job needs there.
+    if (!route.job && !route.tool) await this.openOwn();
+    const { tool, start } = await starting;
     if (number !== this.pages) return start?.documents.close();
     if (route.job?.part && !tool && !isPart(route.job.part)) return this.goHome(JOB, route.job.id);
     await this.turn({ number, route, tool, start });
     if (holdsJob(hash)) void takeIn(hash, this.core, (id) => location.replace(jobHash(id)));
-    // Over the questions of a place stands what the open job needs there.
-    if (!route.job && this.settings.job) await this.openJob(this.settings.job, false);
+    if (route.tool) await this.openOwn();
   }
 
   /** Turns to a page; a list that is come back to stands where it was left. */
@@ -157,6 +159,9 @@ export class App extends LitElement {
     }
     return false;
   }
+
+  /** Opens the job that was open last. */
+  private readonly openOwn = async (): Promise<unknown> => this.settings.job && this.openJob(this.settings.job, false);
 
   /** A job that goes, or a question of it, takes its screen with it. */
   private hear(job: Job): Job {
