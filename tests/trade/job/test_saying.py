@@ -34,7 +34,7 @@ def test_boards_are_bought_by_rough_sizes_with_their_waste() -> None:
     }
     reply = worked(framed(**allowed))
     (line,) = reply["yard"]["lines"]
-    assert line["amount_text"] == "3.9 bd ft"
+    assert line["amount_text"] == "3.9 bf"
     assert line["cost_text"] == reply["yard"]["cost_text"] == "$39.00"
     assert line["words"] == "Longest 41, widest 3 1/4; 3.3 and 20 % waste"
     cuts = [cut for group in reply["saw"]["groups"] for cut in group["cuts"]]

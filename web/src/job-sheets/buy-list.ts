@@ -5,6 +5,7 @@ import { jobHash } from "../address/address";
 import type { JobReply } from "../contract/contract";
 import { tableFold } from "../parts/lists";
 import { typeset } from "../text/typeset";
+import { priceText } from "../text/words";
 import { priceIn } from "./money";
 import { count, type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
@@ -108,7 +109,7 @@ function paidField(line: Line, view: SheetView): TemplateResult {
         autocomplete="off"
         aria-label="Paid for ${line.title}"
         aria-invalid=${fault !== ""}
-        .value=${live(typed ?? (paid === null ? "" : String(paid)))}
+        .value=${live(typed ?? (paid === null ? "" : priceText(paid)))}
         @input=${enter}
         @change=${() => fault || prices.delete(line.of)}
     /></label>

@@ -8,8 +8,8 @@ export const SOLD: { sold: Sold; words: string }[] = [
   { sold: "board", words: "boards" },
   { sold: "stick", words: "sticks" },
   { sold: "sheet", words: "sheets" },
-  { sold: "each", words: "each" },
-  { sold: "volume", words: "volume" },
+  { sold: "each", words: "pieces" },
+  { sold: "volume", words: "cans" },
 ];
 
 /** What is sold by the length or the sheet, and what lies in the shop already: lists of a stock. */

@@ -2,6 +2,7 @@
 import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
+import { priceText } from "../text/words";
 
 @customElement("lp-number")
 export class NumberField extends LitElement {
@@ -10,6 +11,7 @@ export class NumberField extends LitElement {
   @property({ attribute: false }) least = 0;
   @property({ attribute: false }) most = 1e7;
   @property({ attribute: false }) isWhole = false;
+  @property({ attribute: false }) isPrice = false;
   /** What stands there while it is empty. */
   @property({ attribute: false }) empty = "";
   @property({ attribute: false }) put: (value: number | null) => void = () => undefined;
@@ -23,7 +25,7 @@ export class NumberField extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const text = this.draft ?? (this.value === null ? "" : String(this.value));
+    const text = this.draft ?? (this.value === null ? "" : this.isPrice ? priceText(this.value) : String(this.value));
     const message = this.message(text);
     return html`<label class="textfield"
         ><span class="label">${this.label}</span>

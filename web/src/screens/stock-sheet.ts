@@ -128,7 +128,7 @@ export class StockSheet extends LitElement {
   }
 
   private money(label: string, value: number | null | undefined, put: (value: number | null) => void): TemplateResult {
-    return html`<lp-number .label=${label} .value=${value ?? null} .put=${put}></lp-number>`;
+    return html`<lp-number .label=${label} .isPrice=${true} .value=${value ?? null} .put=${put}></lp-number>`;
   }
 
   private rows(list: StockList, title: string, what: string): TemplateResult {

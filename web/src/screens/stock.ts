@@ -130,7 +130,7 @@ export class StockScreen extends LitElement {
       ${textField({ label: "What", value: title, put: (value) => put({ title: value }) })}
       <lp-number .label=${"How many"} .most=${10000} .value=${count ?? null} .empty=${from ? String(line?.amount ?? "") : "0"}
         .put=${(value: number | null) => put({ count: value ?? undefined } as Partial<Thing>)}></lp-number>
-      <lp-number .label=${"Price each, $"} .value=${price ?? null} .put=${(value: number | null) => put({ price: value })}></lp-number>
+      <lp-number .label=${"Price each, $"} .isPrice=${true} .value=${price ?? null} .put=${(value: number | null) => put({ price: value })}></lp-number>
       <button type="button" class="plain iconed" aria-label="Delete ${title || "this"}" @click=${() => deleteThing(this.job, id, title)}>
         ${icon("close")}
       </button>

@@ -27,3 +27,8 @@ export function withArticle(noun: string): string {
 export function dollars(amount: number): string {
   return amount.toLocaleString("en-US", { style: "currency", currency: "USD" });
 }
+
+/** Returns a price as it is typed, its cents in full. */
+export function priceText(price: number): string {
+  return String(price).replace(/\.\d$/, "$&0");
+}

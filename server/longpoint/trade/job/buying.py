@@ -210,7 +210,7 @@ def _line(
     if not cuts:
         yield _plain(stock, 0, "")
     elif sold == "board":
-        yield dict(_plain(stock, 0, "bd ft"), **board_line(stock, cuts, sizes, scale, tallied))
+        yield dict(_plain(stock, 0, "bf"), **board_line(stock, cuts, sizes, scale, tallied))
     elif sold == "stick":
         for plan in stick_plans(stock, cuts, sizes, scale):
             yield plan and dict(_plain(stock, 0, "sticks"), **plan)

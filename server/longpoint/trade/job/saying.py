@@ -22,8 +22,8 @@ def said_line(line: "dict[str, Any]", stock: "dict[str, Any]", sizes: Sizes, sca
 def amount_text(amount: float, unit: str) -> str:
     """Return an amount with its unit; things counted one by one need none.
 
-    >>> amount_text(22.44, "bd ft"), amount_text(1, "sticks"), amount_text(8, "each")
-    ('22.4 bd ft', '1 stick', '8')
+    >>> amount_text(22.44, "bf"), amount_text(1, "sticks"), amount_text(8, "each")
+    ('22.4 bf', '1 stick', '8')
     """
     number = show_number(amount, 1)
     if unit in ("", "each"):

@@ -191,8 +191,6 @@ def _drawing(ring: Ring, scale: Scale) -> Drawing:
     if ring.even:
         half = ring.flats(ring.long) / 2
         right = max([point[0] for point in outer])
-        for x, y in (outer[1], (outer[1][0], -outer[1][1])):
-            view.line("clearance", (x, y), (right, y))
         view.dimension((right, -half), (right, half), scale.length(2 * half))
     return view
 
