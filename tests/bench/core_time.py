@@ -13,7 +13,7 @@ from playwright.sync_api import Browser, Page
 
 from longpoint.trade.shelf import tool_named
 from tests.phone.app import TOOLS
-from tests.phone.test_same_core import START, start_files
+from tests.phone.core_worker import START, start_files
 
 AGAIN = 20
 

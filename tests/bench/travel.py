@@ -19,7 +19,7 @@ from playwright.sync_api import Playwright, expect
 
 from tests.bench.browser import phone
 from tests.phone.app import READY, example_hash
-from tests.phone.test_same_core import NEEDS
+from tests.phone.core_worker import NEEDS
 
 FIRST_TOOL = "mitered-frame"
 FIRST_PARTS = ["frame", *NEEDS[FIRST_TOOL]]

@@ -13,7 +13,7 @@ from playwright.sync_api import Route, expect
 from longpoint.front import STATIC
 from longpoint.trade.shelf import SHELF
 from tests.phone.app import App, example_hash
-from tests.phone.test_same_core import NEEDS
+from tests.phone.core_worker import NEEDS
 
 PACKAGE = STATIC.parent
 SERVER = PACKAGE.parent
