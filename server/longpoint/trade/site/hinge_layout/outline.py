@@ -28,7 +28,7 @@ def mortise_outline(
     view.box("cut", 0, 0, wide, high)
     view.text((thick / 2, -PAST / 2), "\u2190 knuckle", "cut")
     for number, words in enumerate((deep + " deep", "heads up")):
-        view.text((wide / 2, high * (number + 1) / 3), words, "cut")
+        view.text((wide / 12, high * (number + 1) / 3), words, "cut", "start")
     view.dimension((0, high), (0, 0), scale.length(high))
     view.dimension((0, -PAST), (wide, -PAST), scale.length(wide))
     view.dimension((thick, high + PAST), (0, high + PAST), scale.length(thick))
