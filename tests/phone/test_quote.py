@@ -18,6 +18,7 @@ from playwright.sync_api import BrowserContext, FilePayload, Locator, Page, expe
 
 from tests.phone.app import App, choose
 from tests.phone.job_screens import add_item, begin, expect_sound, picture
+from tests.phone.storage import kept_documents
 from tests.phone.test_access import AXE, violations
 from tests.phone.test_print import PAPERS, text_of
 
@@ -239,6 +240,11 @@ def logos(app: App) -> None:
     expect(shown).to_have_js_property("naturalWidth", 300)
     svg("logo.svg", SVG)
     expect(shown).to_have_js_property("naturalWidth", 120)
+    # What it took the place of does not stay in the storage.
+    kept = [each for (kind, _), each in kept_documents(app.page).items() if kind == "photo"]
+    assert [each["body"].get("type", "") for each in kept if not each.get("deleted")] == [
+        "image/svg+xml"
+    ]
     # It is a picture: no part of it is a part of the page, and nothing in it runs.
     expect(app.page.locator("#of-the-logo")).to_have_count(0)
     assert app.page.evaluate("'ran' in window") is False

@@ -13,7 +13,7 @@ from .lengths import (
     show_angle,
     show_number,
 )
-from .reading import Unreadable
+from .reading import Unreadable, without_thousands
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -156,7 +156,9 @@ class Number(Measured):
     def parse(self, text: str, scale: Scale) -> float:
         if self.measure:
             return read_amount(text, self.measure, scale.typed_in)
-        return read_number(text, self.unit if self.unit in ("%", "$") else "")
+        if self.unit == "$":
+            return read_number(without_thousands(text), "$")
+        return read_number(text, "%" if self.unit == "%" else "")
 
     def show(self, value: float, scale: Scale) -> str:
         if self.measure:

@@ -60,6 +60,40 @@ def quoted(text: str) -> str:
     return '"' + (text if len(text) <= 24 else text[:20] + "…") + '"'
 
 
+def without_thousands(text: str) -> str:
+    """Return an amount of money without the commas between its thousands.
+
+    Raises
+    ------
+    Unreadable
+        A comma stands where no thousands end.
+
+    >>> without_thousands("1,250.50 + 12,000")
+    '1250.50 + 12000'
+    """
+    at, plain = 0, ""
+    while at < len(text):
+        end = max(at + 1, _while_in(text, at, DIGITS + ".,"))
+        plain += _number_without(text[at:end], text)
+        at = end
+    return plain
+
+
+def _number_without(number: str, text: str) -> str:
+    whole, point, cents = number.partition(".")
+    groups = whole.split(",")
+    first, groups = groups[0], groups[1:]
+    is_money = 0 < len(first) <= 3 and not [1 for group in groups if len(group) != 3]
+    if "," in cents or (groups and not is_money):
+        meant = text.replace(",", ".").strip() if text.count(",") == 1 and not point else ""
+        raise Unreadable(
+            f"{quoted(text.strip())} has a comma that ends no thousands: write 1,250 or 1250, and "
+            "cents with a point, like 1.25.",
+            (meant,) if meant else (),
+        )
+    return whole.replace(",", "") + point + cents
+
+
 def plain_text(text: str) -> str:
     """Return a typed measure in small letters and plain marks: ``27½″`` becomes ``27 1/2"``.
 

@@ -137,6 +137,27 @@ class TestPrice:
         got = alone(rates=typed, lines=lines, payments=[{"id": "p", "amount": "$58.54"}])
         assert (got["price"], got["due"]["left"], got["faults"]) == (2558.54, 2500, [])
 
+    def test_thousands_may_have_their_commas_in_money_alone(self) -> None:
+        """1,250.50 as a bill writes it; hours and percents have none; cents have a point."""
+        pay = [{"id": "p", "amount": "$1,250.50 + 1,000"}]
+        due = alone(agreed={"price": 1234567.5}, payments=pay)["due"]
+        assert (due["paid"], due["left"]) == (2250.5, 1232317)
+        for amount in [
+            "1,25",
+            "12,50",
+            "1250,5",
+            ",500",
+            "1,,000",
+            "1,2500",
+            "1000,000",
+            "1.5,000",
+        ]:
+            got = alone(agreed={"price": 1}, payments=[{"id": "p", "amount": amount}])
+            (fault,) = got["faults"]
+            assert "has a comma that ends no thousands: write 1,250 or 1250" in fault["message"]
+        got = alone(lines=[{"id": "x", "hours": "1,250"}])
+        assert got["faults"][0]["message"].startswith('"1,250" has a comma: write decimals')
+
     def test_a_refused_number_makes_no_price(self) -> None:
         """It is said on its field and asked for; 99.9 would do as a markup."""
         lines = [{"id": "x", "material": 736, "hours": 22}]

@@ -1,6 +1,6 @@
 /** The shop's logo: a picture kept on the phone. It is shown by an `<img>` alone, where nothing in an SVG runs. */
 import { toast } from "../parts/toast";
-import { openDocument } from "../store/store";
+import { deleteDocument, openDocument, storageFault } from "../store/store";
 import { dataOf, drawn, KIND, keepPhoto, unreadable } from "./photos";
 
 const SIDE = 800;
@@ -16,6 +16,11 @@ export async function keepLogo(file: File): Promise<string> {
     toast(unreadable(file));
     return "";
   }
+}
+
+/** Deletes a logo that is the shop's no longer; one that isn't there is no fault. */
+export async function dropLogo(id: string | undefined): Promise<void> {
+  if (id) await deleteDocument(KIND, id).catch(storageFault);
 }
 
 async function keepSvg(file: File): Promise<string> {

@@ -4,7 +4,7 @@ import type { JobReply } from "../contract/contract";
 import type { Job } from "../job/job";
 import type { Extra, Quote, QuoteLists, Rates } from "../job/quote-body";
 import { addRow, changeOrder, changeQuote, changeRates, changeRow, deleteRow, setHours, signOrder } from "../job/quote-edits";
-import { keepLogo } from "../job/logo";
+import { dropLogo, keepLogo } from "../job/logo";
 import type { ShopOwn } from "../job/shop-rates";
 import { isSame, type Json } from "../store/json";
 import { icon } from "../parts/icons";
@@ -241,10 +241,14 @@ function paperSheet({ job }: Opened): Made {
 function shopSheet({ shop, keep }: Opened): Made {
   const line = (label: string, name: "name" | "address" | "phone" | "license"): TemplateResult =>
     textField({ label, value: shop[name] ?? "", put: (value) => keep({ [name]: value }) });
+  const change = async (logo: string): Promise<void> => {
+    await dropLogo(shop.logo);
+    keep({ logo });
+  };
   const choose = async (event: Event): Promise<void> => {
     const [file] = (event.target as HTMLInputElement).files ?? [];
     const logo = file ? await keepLogo(file) : "";
-    if (logo) keep({ logo });
+    if (logo) await change(logo);
   };
   return [
     "Your shop",
@@ -257,7 +261,7 @@ function shopSheet({ shop, keep }: Opened): Made {
       >
       ${shop.logo
         ? html`<lp-logo .logo=${shop.logo}></lp-logo>
-            <button type="button" @click=${() => keep({ logo: "" })}>No logo</button>`
+            <button type="button" @click=${() => void change("")}>No logo</button>`
         : nothing}
       ${done()}`,
   ];

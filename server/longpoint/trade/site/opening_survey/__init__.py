@@ -191,7 +191,7 @@ TOOL = Tool(
         _size(
             "height_left",
             "Height, left",
-            "From the finished floor to the head.",
+            "From the bottom up to the head; of a door from the finished floor.",
             quantity="opening height at the left",
         ),
         _size("height_right", "Height, right", quantity="opening height at the right"),

@@ -1,6 +1,7 @@
 """The view of a surveyed opening: its error and the gaps drawn larger, and labelled so."""
 
 from ...drawing import Drawing
+from ...lengths import TRUE
 from .routes import FLOOR, STRIKE, TOP
 
 TYPE_CHECKING = False
@@ -26,8 +27,12 @@ class Large:
         self.at = [sum([point[axis] for point in opening.points]) / 4 for axis in (0, 1)]
         self.bases = self.rectangle(0, self.wide)
         off = [gap / 2 for leaf in leaves for gap in leaf.gaps]
+        errors: list[float] = []
         for base, point in zip(self.bases, opening.points):
-            off += [abs(self._placed(point)[axis] - base[axis]) for axis in (0, 1)]
+            errors += [abs(self._placed(point)[axis] - base[axis]) for axis in (0, 1)]
+        off += errors
+        self.is_true = max(errors) < TRUE
+        """Whether it is a true rectangle: then only the gaps are drawn larger."""
         room = SEEN * min(self.wide, self.high)
         self.times = ([times for times in TIMES if times * max(off) <= room] or [1])[0]
 
@@ -50,7 +55,8 @@ class Large:
 def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Drawing:
     """Return the opening and its leaves from the front, the waste of the tapers in place."""
     large = Large(opening, leaves)
-    words = f"errors and gaps drawn {large.times} times" if large.times > 1 else "to scale"
+    larger = "gaps" if large.is_true else "errors and gaps"
+    words = f"{larger} drawn {large.times} times" if large.times > 1 else "to scale"
     tight = [scale.length(size) for size in opening.tight]
     view = Drawing(
         "The opening from the front, " + words,
@@ -70,7 +76,7 @@ def opening_view(opening: "Opening", leaves: "list[Leaf]", scale: "Scale") -> Dr
     # Last: the other leaf's edge and a line of size run where a corner's balloon stands.
     for number, at in enumerate(tags):
         view.tag(at, str(number + 1))
-    short = f"errors × {large.times}" if large.times > 1 else words
+    short = f"{'gaps' if large.is_true else 'errors'} × {large.times}" if large.times > 1 else words
     across = tags[0][0]
     _inner_sizes(view, opening, across, large.high, scale)
     view.text((across, large.high * 0.92), short)

@@ -163,7 +163,7 @@ TOOL = Tool(
                 ),
                 Text("name", "Name", optional=True),
             ],
-            row="thing",
+            row="piece",
             pieces=tuple(
                 [
                     (name, name)
