@@ -1,5 +1,6 @@
 /**
- * Build the site: `node build/build.mjs [--core DIR] [--out DIR]`, from the core's parts in DIR.
+ * Build the site: `node build/build.mjs [--core DIR] [--out DIR] [--sizes]`, from the core's parts in
+ * DIR; with `--sizes` it prints the bytes of every file, which takes longer than building them.
  *
  * Every address in the site is relative, so that it works under any path of any host. VERSION_NOTE
  * in the environment makes a different version of the same sources, for trying out updates.
@@ -167,13 +168,14 @@ const { values: options } = parseArgs({
   options: {
     core: { type: "string", default: join(web, "generated/core") },
     out: { type: "string", default: join(web, "../server/longpoint/static") },
+    sizes: { type: "boolean", default: false },
   },
 });
 
 try {
   const site = await buildSite(resolve(options.core));
   await site.write(resolve(options.out));
-  reportSizes(site);
+  if (options.sizes) reportSizes(site);
 } catch (error) {
   // Left to itself Node would print the failing line, which in the interpreter is 100 KB long.
   console.error("The site was not built.", error instanceof Error ? error.stack : error);
