@@ -65,6 +65,9 @@ class Tool:
         A complete and plausible set of raw inputs, for the thumbnail.
     cautions, sources : list of str
         Sentences shown beside every answer.
+    coated : str
+        How a finish goes on its pieces: ``girth``, face and edges of trim; ``front``, one face and
+        the edges; ``all`` else.
     finds : tuple of str
         Words of the trade that a search should find it by, beyond those it shows.
     gives : list of Gives
@@ -87,6 +90,7 @@ class Tool:
         example: "dict[str, Any]",
         cautions: "list[str]",
         sources: "list[str]",
+        coated: str = "all",
         finds: "tuple[str, ...]" = (),
         gives: "list[Gives] | None" = None,
         upgrades: "tuple[Callable[[dict[str, Any]], dict[str, Any]], ...]" = (),
@@ -101,6 +105,7 @@ class Tool:
         self.example = example
         self.cautions = cautions
         self.sources = sources
+        self.coated = coated
         self.finds = finds
         self.gives = gives or []
         self.upgrades = upgrades

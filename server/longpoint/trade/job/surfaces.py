@@ -6,6 +6,7 @@ and jambs are coated on face and edges, their backs left; all else on all sides,
 nobody said how thick it is. What is coated otherwise is typed.
 """
 
+from ..shelf import tool_named
 from .pieces import cuts_of_entry
 from .raised_panels import DOOR, is_in_a_door, raise_of, raised
 
@@ -19,11 +20,6 @@ if TYPE_CHECKING:
 
 IN_A_DOOR = ("frame", "panel")
 """Roles of pieces that are a door when it is glued up."""
-TRIM = (
-    "casing-set", "trim-run", "crown-corner", "wall-frames", "mitered-frame", "odd-frame",
-    "polygon-frame", "corner-joint",
-)  # fmt: skip
-BACK_HIDDEN = ("jamb-and-stop", "scribe")
 
 
 def surfaces_of(
@@ -51,7 +47,7 @@ def surfaces_of(
             cuts = [cut for cut in cuts if cut.piece["role"] not in IN_A_DOOR]
         left += len([cut for cut in cuts if cut.piece["width"] is None])
         for cut in [cut for cut in cuts if cut.piece["width"] is not None]:
-            _count(rows, _piece(cut, entry["tool"], sources))
+            _count(rows, _piece(cut, tool_named(entry["tool"]).coated, sources))
     return rows, left
 
 
@@ -79,13 +75,13 @@ def _doors(made: "Done", number: int) -> "list[dict[str, Any]]":
     return [dict(row, count=number), dict(right, count=number)]
 
 
-def _piece(cut: "Cut", tool: str, sources: "Sources") -> "dict[str, Any]":
+def _piece(cut: "Cut", coated: str, sources: "Sources") -> "dict[str, Any]":
     thick, width = sources.thickness(cut), cut.piece["width"]
     row: dict[str, Any] = {"length": cut.piece["length"], "name": cut.tag, "count": 1}
-    if tool in TRIM:
+    if coated == "girth":
         return dict(row, kind="trim", girth=width + 2 * (thick or 0.0))
     row["width"] = width
-    hidden = tool in BACK_HIDDEN
+    hidden = coated == "front"
     if thick is None:
         return dict(row, sides="face" if hidden else "faces")
     return dict(row, sides="face-edges" if hidden else "all", thickness=thick)

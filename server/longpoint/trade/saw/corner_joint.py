@@ -141,6 +141,7 @@ def _drawing(corner: Corner, scale: Scale) -> Drawing:
 TOOL = Tool(
     slug="corner-joint",
     place="saw",
+    coated="girth",
     title="Corner joint",
     question="Two pieces meet at this corner: what does the saw read?",
     finds=("miter", "bevel", "butt", "casing", "baseboard", "protractor", "angle finder"),

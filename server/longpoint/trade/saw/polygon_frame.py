@@ -221,6 +221,7 @@ def _notes(answer: Answer, ring: Ring) -> None:
 TOOL = Tool(
     slug="polygon-frame",
     place="saw",
+    coated="girth",
     title="Many-sided frame",
     question="A frame of equal sides: what is set on the saw, how long is each piece?",
     finds=("octagon", "hexagon", "segments", "ring", "miter", "rabbet", "glass"),

@@ -61,6 +61,7 @@ def _run(given: Given, crown: Crown, scale: Scale) -> Run:
 TOOL = Tool(
     slug="crown-corner",
     place="saw",
+    coated="girth",
     title="Crown at a corner",
     question="Crown at a corner or around a room: what is set on the saw, how long is each piece?",
     finds=("crown molding", "cove", "cornice", "compound miter", "bevel", "cope", "drop"),

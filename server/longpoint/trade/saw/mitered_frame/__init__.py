@@ -143,6 +143,7 @@ def _piece(
 TOOL = Tool(
     slug="mitered-frame",
     place="saw",
+    coated="girth",
     title="Mitered frame",
     question="Trim around an opening or inside a recess: how long is each piece?",
     finds=("casing", "picture frame", "window trim", "face frame", "rabbet", "glass", "miter"),

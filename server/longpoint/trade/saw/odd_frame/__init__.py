@@ -174,6 +174,7 @@ def _size(name: str, label: str, quantity: str, was: str, help: str = "") -> Len
 TOOL = Tool(
     slug="odd-frame",
     place="saw",
+    coated="girth",
     title="Out-of-square frame",
     question="The opening isn't square: how is trim mitered to it anyway?",
     finds=("crooked", "racked", "casing", "picture frame", "out of plumb", "rabbet", "glass"),

@@ -92,6 +92,7 @@ def _pieces(answer: Answer, run: Run, pieces: "list[Piece]") -> None:
 TOOL = Tool(
     slug="trim-run",
     place="saw",
+    coated="girth",
     title="Trim run",
     question="Baseboard, chair rail or any molding around a room: how long is each piece and what "
     "is on each end?",

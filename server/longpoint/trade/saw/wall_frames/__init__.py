@@ -213,6 +213,7 @@ def _clear_counts(layout: Layout, spots: "list[Rectangle]") -> "list[int]":
 TOOL = Tool(
     slug="wall-frames",
     place="saw",
+    coated="girth",
     title="Wall frames",
     question="Applied molding frames on a wall or a panel, around windows and outlets: what size, "
     "where, what cuts?",

@@ -170,6 +170,7 @@ def _said_defaults(raw: "dict[str, Any]") -> "dict[str, Any]":
 TOOL = Tool(
     slug="casing-set",
     place="site",
+    coated="girth",
     title="Casing set",
     question="A door or window trimmed out: what is every length, and where is it measured?",
     finds=("stool", "apron", "rosette", "plinth", "reveal", "window trim", "lineal feet"),

@@ -127,6 +127,7 @@ def with_the_usual_jamb(raw: "dict[str, Any]") -> "dict[str, Any]":
 TOOL = Tool(
     slug="jamb-and-stop",
     place="site",
+    coated="front",
     title="Jamb and stop",
     question="A jamb for this door: how long are legs and head, and where does the stop go?",
     finds=("door frame", "rough opening", "door stop", "prehung", "double door", "strike"),

@@ -196,6 +196,7 @@ GAP: "list[Input]" = [
 TOOL = Tool(
     slug="scribe",
     place="site",
+    coated="front",
     title="Scribe to a wall",
     question="A filler or a stile to a wall out of plumb: what to leave on, where to set the "
     "dividers?",
