@@ -141,9 +141,6 @@ export function signed(kind: Input["kind"], unit: string, text: string): string 
   return kind === "angle" ? text.replace(/(?<=\d)$/, "°") : text;
 }
 
-/** Characters of a unit that stays beside its number; a longer one may stand under it. */
-const LONG_UNIT = 6;
-
 /** `inputmode=none` keeps the phone's own keyboard down; the pad and a hardware keyboard type. */
 function typedControl(
   input: Input, field: Field, path: string, isWrong: boolean,
@@ -156,7 +153,7 @@ function typedControl(
   const isTyping = host.active === path && host.isTyping;
   const isFree = input.kind === "text" && !field.offers?.length;
   return html`<div class="value ${isTyping ? "typing" : ""}">
-    <span class="shown ${text ? "" : "empty"} ${unit.length > LONG_UNIT ? "long" : ""}" aria-hidden="true"
+    <span class="shown ${text ? "" : "empty"}" aria-hidden="true"
       >${typesetSilently(text || empty || "–")}${(text || (!empty && input.kind === "number")) && unit
         ? html`<span class="unit">${unit}</span>`
         : nothing}</span
