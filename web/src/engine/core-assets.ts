@@ -26,13 +26,20 @@ export async function loadCoreAssets(names: readonly string[]): Promise<CoreAsse
   return { wasm: interpreter, parts: first };
 }
 
+let rest: Promise<void> | undefined;
+
 /**
  * Take every part out of what is kept on the phone, for later.
  *
  * A tool opened later or a restart must not depend on files that an update accepted in another tab
- * has taken away. One part after the other: a page is at work.
+ * has taken away.
  */
-export async function loadRest(): Promise<void> {
-  if (!navigator.serviceWorker?.controller) return; // nothing is kept yet
+export function loadRest(): void {
+  if (navigator.serviceWorker?.controller) rest ??= inTurn(); // else nothing is kept yet
+}
+
+/** One part after the other, once what was just answered is drawn: a page is at work. */
+async function inTurn(): Promise<void> {
+  await new Promise((resolve) => setTimeout(resolve));
   for (const part of Object.keys(parts)) await load(part).catch(() => undefined); // asked again when needed
 }

@@ -65,7 +65,7 @@ export class Engine {
     await this.#bring(tools);
     const reply = this.#reply(this.#post({ text }), CALL_SECONDS, this.started);
     const [answer] = await Promise.all([reply, this.started]);
-    void loadRest(); // now that no answer waits for files
+    loadRest(); // now that no answer waits for files
     return answer;
   }
 

@@ -5,7 +5,7 @@ import type { Answer, Figure } from "../contract/contract";
 import type { Session } from "../form/session";
 import { waitingFor } from "../form/status-text";
 import { spoken } from "../text/fraction-runs";
-import { typeset } from "../text/typeset";
+import { typeset, type Typeset } from "../text/typeset";
 import { besides, chosenOf, figureKey, type Chosen } from "./chosen";
 import { icon } from "./icons";
 import { bigFigure, lineFigure } from "./length";
@@ -54,7 +54,7 @@ function searching({ session }: AnswerView, answer: Answer): TemplateResult {
 }
 
 /** The live region holds the number too, so that a screen reader says the answer with its sentence. */
-function headline(view: AnswerView, answer: Answer | null): TemplateResult {
+function headline(view: AnswerView, answer: Answer | null): Typeset {
   const chosen = answer && chosenOf(answer, view.chosen);
   if (answer && chosen) {
     return html`${typeset(answer.verdict)}<span class="unseen"> ${chosen.label}: ${spoken(chosen.text)}</span>`;

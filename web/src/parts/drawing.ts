@@ -21,24 +21,28 @@ export class DrawingView extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.measure();
     this.watch.observe(this);
+    addEventListener("beforeprint", this.measure);
   }
 
   override disconnectedCallback(): void {
+    removeEventListener("beforeprint", this.measure);
     this.watch.disconnect();
     super.disconnectedCallback();
   }
 
-  /** Not in `render`: asked of a page in the middle of its changes, a size has all of it laid out. */
-  private measure(): void {
+  /**
+   * Asked once the page is laid out: in the middle of its changes all of it would be laid out for
+   * the answer. One in a closed fold has no size and is drawn when that opens, for paper too.
+   */
+  private readonly measure = (): void => {
     this.width = Math.floor(this.clientWidth);
     this.screenHeight = innerHeight;
-  }
+  };
 
   protected override render(): TemplateResult | null {
-    if (!this.drawing) return null;
-    const width = Math.min(this.width || document.documentElement.clientWidth - 32, 640);
+    if (!this.drawing || !this.width) return null;
+    const width = Math.min(this.width, 640);
     const height = Math.min(Math.max(width * 0.66, 200), this.screenHeight * 0.62);
     const options = { thumbnail: false, idPrefix: this.idPrefix, width, height };
     // The renderer escapes every text; nothing else reaches the page this way.

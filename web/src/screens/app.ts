@@ -64,12 +64,15 @@ export class App extends LitElement {
     onStorageFault((words) => toast(words));
     watchInstall((install) => (this.install = install));
     unfoldForPrint();
-    startUpdates({
+    const updates = {
       // Files that are all here are no use where the core can't start.
       ready: () => void this.core.answers().then((answers) => answers && sayReadyOnce()),
       failed: sayNotReady,
-      waiting: (apply) => (this.newer = apply),
-    });
+      waiting: (apply: () => Promise<void>) => (this.newer = apply),
+    };
+    // To look through all that is kept takes the processor that the core starts on.
+    const follow = (): void => startUpdates(updates);
+    this.core.started.then(follow, follow);
     void this.begin();
   }
 

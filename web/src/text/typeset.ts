@@ -7,8 +7,11 @@ function whole(text: string): string {
   return text.replace(/(\d) (?=(?:°[CF]|%|h|min|s|mil|gal|qt|fl oz|lb)(?![\w°]))/g, "$1\u00a0");
 }
 
-function setRun(run: Run): TemplateResult {
-  if (run.kind === "plain") return html`${whole(run.text)}`;
+/** Plain text stays text: a template of its own for each would be three nodes in the place of one. */
+export type Typeset = TemplateResult | string;
+
+function setRun(run: Run): Typeset {
+  if (run.kind === "plain") return whole(run.text);
   return html`<span class="fraction"
     >${run.whole || nothing}<span class="stack"
       ><span class="over">${run.over}</span><span class="under">${run.under}</span></span
@@ -17,9 +20,9 @@ function setRun(run: Run): TemplateResult {
 }
 
 /** Returns `text` with its fractions stacked; plain text comes back as it is. */
-export function typeset(text: string): TemplateResult {
+export function typeset(text: string): Typeset {
   const parts = runs(text);
-  if (!parts.some((run) => run.kind === "fraction")) return html`${whole(text)}`;
+  if (!parts.some((run) => run.kind === "fraction")) return whole(text);
   return html`<span aria-hidden="true">${parts.map(setRun)}</span
     ><span class="unseen">${spoken(text)}</span>`;
 }
