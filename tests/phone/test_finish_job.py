@@ -62,6 +62,7 @@ def test_a_door_is_finished(app: App) -> None:
     taken = page.get_by_label("What is coated, from this job")
     expect(taken).to_have_value("job")
     expect(page.locator(".takenrows")).to_contain_text("frame and panel")
+    expect(page.locator("lp-take-pieces")).to_contain_text("panels taken flat, edges around them")
 
     # At the yard the cans stand with what they are for.
     sheet(app, "yard")

@@ -39,8 +39,10 @@ export class TakePieces extends LitElement {
 
   protected override render(): TemplateResult {
     const { input, field, source } = this;
-    const errors = this.entry.job.entries.find(({ id }) => id === this.entry.id)?.errors ?? [];
+    const { errors = [], carried = [] } = this.entry.job.entries.find(({ id }) => id === this.entry.id) ?? {};
     const fault = source ? errors.find((error) => error.field === input.name)?.message : "";
+    // What is left out, and how what isn't known was taken.
+    const how = source ? carried.find((each) => each.input === input.name)?.from : "";
     const rows = field.from === "carried" ? (field.rows ?? []) : [];
     return html`<label class="textfield"
         ><span class="label">${typeset(input.label)}, from this job</span>
@@ -50,6 +52,7 @@ export class TakePieces extends LitElement {
         </select>
       </label>
       ${fault ? html`<p class="message">${typeset(fault)}</p>` : nothing}
+      ${how ? html`<p class="quiet">${typeset(how)}</p>` : nothing}
       ${rows.length > 0
         ? html`<ol class="takenrows">
             ${rows.map(({ fields }) => html`<li>${typeset(fields.map((each) => this.said(each)).filter(Boolean).join(" · "))}</li>`)}

@@ -76,5 +76,5 @@ def films_of(
 
 
 def _coat(row: "dict[str, Any]", name: str) -> Coat:
-    coat = Coat(name, int(row["minutes"]), int(row["sanding"] + 0.5))
+    coat = Coat(name, int(row["minutes"] + 0.5), int(row["sanding"] + 0.5))
     return coat.by_label({hours: row[hours] for hours in LABEL_HOURS})

@@ -109,7 +109,7 @@ _COAT = [
     Choice("paint", "Stands for",
            [(ONE, "one coat")] + [(paint, f"all coats of {paint}") for paint in PAINTS],
            default=ONE, help="All coats of one paint go by one label."),
-    Count("minutes", "Coating, each face (min)", least=1, most=1440),
+    Number("minutes", "Coating, each face", unit="min", least=1, most=1440),
     _hours("recoat_from", "Recoat after", "Hours once it is on, by the label."),
     _hours("recoat_until", "Recoat before", "Where the label ends its window.", optional=True),
     Number("sanding", "Sanding, each face", unit="min", default=0, most=1440,
