@@ -8,6 +8,7 @@ from .steps import FINEST
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from typing import Any
 
 MOST_VERDICT = 90
@@ -37,7 +38,7 @@ class Answer:
         self.pieces: list[dict[str, Any]] = []
         self.marks: list[dict[str, Any]] = []
         self.tables: list[dict[str, Any]] = []
-        self.drawings: list[Drawing] = []
+        self.drawings: list[Drawing | Callable[[], Drawing | list[Drawing]]] = []
         self.notes: list[str] = []
         self.cautions: list[str] = []
         self.keeps: list[dict[str, Any]] = []
@@ -222,8 +223,11 @@ class Answer:
         """Add a table of texts; `pick` is the row that the answer used."""
         self.tables.append({"name": name, "columns": columns, "rows": rows, "pick": pick})
 
-    def draw(self, drawing: Drawing) -> None:
-        """Add a drawing; the first is the main one, the others are details."""
+    def draw(self, drawing: "Drawing | Callable[[], Drawing | list[Drawing]]") -> None:
+        """Add a drawing; the first is the main one, the others are details.
+
+        A function makes its drawing, or several, once they are wanted: a job has no use for them.
+        """
         self.drawings.append(drawing)
 
     def note(self, text: str) -> None:
@@ -252,9 +256,9 @@ class Answer:
         """Add what a plan leaves that is worth keeping; inches."""
         self.offcuts.append({"length": length, "width": width, "count": count})
 
-    def to_json(self) -> "dict[str, Any]":
-        """Return the answer's own part of the contract's JSON object."""
-        drawings = [drawing.to_json() for drawing in self.drawings]
+    def to_json(self, is_drawn: bool = True) -> "dict[str, Any]":
+        """Return the answer's own part of the contract's JSON object, perhaps without drawings."""
+        drawings = [view.to_json() for view in self._views()] if is_drawn else []
         return {
             "units": self.scale.units,
             "step": self.scale.step,
@@ -271,6 +275,10 @@ class Answer:
             "offcuts": self.offcuts,
             "progress": self.progress,
         }
+
+    def _views(self) -> "list[Drawing]":
+        made = [each if isinstance(each, Drawing) else each() for each in self.drawings]
+        return [view for each in made for view in (each if isinstance(each, list) else [each])]
 
     def _figure(
         self, name: str, kind: str, value: "Any", text: str, label: str, short: str, lead: bool

@@ -7,6 +7,7 @@ DEVELOPERS.md lists the requests and replies.
 import json
 
 from .form import Form
+from .last_answer import LAST, Asked
 from .lengths import Scale, read_length
 from .reading import quoted
 from .refusal import Refusal, Unreadable
@@ -246,6 +247,9 @@ def _form(request: "dict[str, Any]") -> "dict[str, Any]":
             found = _Search.start(tool.answers(form.fields, scale))
         except Refusal as refusal:
             errors = refusal.errors
+    if found["answer"] and found["search"] is None:
+        values = {name: each["value"] for name, each in form.carried.items()}
+        LAST.keep(Asked(request, values, scale), form, found["answer"])
     reply = form.to_json(active, errors)
     reply.update(found)
     return reply

@@ -140,11 +140,13 @@ class Tool:
             best = answer if "figures" in answer else best
         return best
 
-    def answers(self, fields: "list[Field]", scale: Scale) -> "Iterator[dict[str, Any]]":
+    def answers(
+        self, fields: "list[Field]", scale: Scale, is_drawn: bool = True
+    ) -> "Iterator[dict[str, Any]]":
         """Give ever better Answers to a form as read; for most tools the first is the last.
 
         Between two of them a search says its `progress` alone, as often as it pauses. The last is
-        an Answer.
+        an Answer. Who shows no drawings need not wait for them.
 
         Raises
         ------
@@ -155,23 +157,23 @@ class Tool:
         # What a search no longer needs is let go: memory that stays full makes it slow.
         fields = []
         try:
-            for answer in self._answers(given, scale):
+            for answer in self._answers(given, scale, is_drawn):
                 yield answer
         except Refusal as refusal:
             raise in_form(refusal, places)
 
-    def _answers(self, given: Given, scale: Scale) -> "Iterator[dict[str, Any]]":
+    def _answers(self, given: Given, scale: Scale, is_drawn: bool) -> "Iterator[dict[str, Any]]":
         if self.search is not None:
             for better in self.search(given, scale):
                 if isinstance(better, Answer):
-                    yield self._whole(better, given)
+                    yield self._whole(better, given, is_drawn)
                 else:
                     yield {"progress": better}
         elif self.work is not None:
-            yield self._whole(self.work(given, scale), given)
+            yield self._whole(self.work(given, scale), given, is_drawn)
 
-    def _whole(self, answer: Answer, given: Given) -> "dict[str, Any]":
-        whole = answer.to_json()
+    def _whole(self, answer: Answer, given: Given, is_drawn: bool) -> "dict[str, Any]":
+        whole = answer.to_json(is_drawn)
         label_figures(whole["figures"], self.gives)
         whole["tool"] = self.slug
         whole["inputs"] = given.values

@@ -164,10 +164,12 @@ def rankings(problem: "Sheets") -> "list[list[int]]":
 
 
 def quick_ways(problem: "Sheets") -> "list[tuple[list[int], Way]]":
-    """Return orders of the parts, each with a way to fill sheets with them."""
+    """Return orders of the parts, each with a way to fill sheets with them; none comes twice."""
+    ranked = rankings(problem)[:3]
     orders = [
-        [part for part in ranked for _ in range(problem.wanted[part])]
-        for ranked in rankings(problem)[:3]
+        [part for part in each for _ in range(problem.wanted[part])]
+        for at, each in enumerate(ranked)
+        if each not in ranked[:at]
     ]
     return [(order, (BY_SIDE, split)) for split in SPLITS[:4] for order in orders]
 

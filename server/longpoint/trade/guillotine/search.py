@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from .problem import Sheets
     from .tree import Node
 
-QUICK = 8000
+QUICK = 5000
 """Steps until the first answer, unless there is no plan yet."""
 MOST = 4000000
 """Steps after which the search stops, best plan and bound as they are then."""

@@ -202,7 +202,8 @@ def _searched(
     tool = tool_named(slug)
     last: dict[str, Any] = {}
     try:
-        for step, answer in enumerate(tool.answers(tool.read(inputs, scale), scale)):
+        fields = tool.read(inputs, scale)
+        for step, answer in enumerate(tool.answers(fields, scale, is_drawn=False)):
             news = answer if "figures" in answer else None
             last = news or last
             yield news

@@ -1,6 +1,7 @@
 """A job worked out: each question answered with what it was told and what is carried to it."""
 
 from ..form import Form
+from ..last_answer import LAST, Asked
 from ..lengths import Scale
 from ..refusal import FieldError, Refusal
 from ..shelf import tool_named
@@ -195,12 +196,15 @@ def _answered(
     if known is not None:
         made.recall(known)
         return made
-    form = _form_of(tool, entry, scale, found)
+    values = {name: each.value for name, each in found.items()}
+    # Its own screen has mostly asked the same just now.
+    last = None if wrong else LAST.of(Asked(entry, values, scale))
+    form = last[0] if last else _form_of(tool, entry, scale, found)
     tied = [FieldError(name, wrong[name]) for name in sorted(wrong) if not _is_typed(form, name)]
     made.errors = tied or form.errors()
     _remember_values(made, tool, form)
     if not made.errors:
-        _answer(made, tool, form, scale)
+        _answer(made, tool, form, scale, last and last[1])
     made.waiting = form.to_json("", made.errors)["waiting"] if made.errors else None
     if not wrong:
         _memory.put(key, made)
@@ -241,9 +245,12 @@ def _remember_values(made: Done, tool: "Tool", form: Form) -> None:
             made.sizes[field.asked.quantity] = (field.asked.name, field.value)
 
 
-def _answer(made: Done, tool: "Tool", form: Form, scale: Scale) -> None:
+def _answer(
+    made: Done, tool: "Tool", form: Form, scale: Scale, known: "dict[str, Any] | None"
+) -> None:
     try:
-        made.answer = _worked(tool, form, scale)
+        whole = known or _worked(tool, form, scale)
+        made.answer = {name: whole[name] for name in ("verdict", "figures", "pieces", "marks")}
         _remember_figures(made, tool, made.answer)
     except Refusal as refusal:
         made.errors = refusal.errors
@@ -251,11 +258,11 @@ def _answer(made: Done, tool: "Tool", form: Form, scale: Scale) -> None:
 
 def _worked(tool: "Tool", form: Form, scale: Scale) -> "dict[str, Any]":
     whole: dict[str, Any] = {}
-    for step, answer in enumerate(tool.answers(form.fields, scale)):
+    for step, answer in enumerate(tool.answers(form.fields, scale, is_drawn=False)):
         whole = answer if "figures" in answer else whole
         if whole and step >= MOST_STEPS:
             break
-    return {name: whole[name] for name in ("verdict", "figures", "pieces", "marks")}
+    return whole
 
 
 def _remember_figures(made: Done, tool: "Tool", answer: "dict[str, Any]") -> None:

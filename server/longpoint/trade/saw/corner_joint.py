@@ -61,7 +61,7 @@ def work(given: Given, scale: Scale) -> Answer:
     answer.length("run_b", corner.run_b)
     answer.length("joint", corner.joint)
     _scales(answer, saw_a, saw_b)
-    answer.draw(_drawing(corner, scale))
+    answer.draw(lambda: _drawing(corner, scale))
     _notes(answer, corner, saw_a, saw_b)
     return answer
 

@@ -32,8 +32,8 @@ def work(given: Given, scale: Scale) -> Answer:
     add_pieces(answer, leaf, stock)
     _marks(answer, leaf)
     add_sizes(answer, leaf, stock)
-    answer.draw(elevation(leaf, scale))
-    answer.draw(section(leaf, scale))
+    answer.draw(lambda: elevation(leaf, scale))
+    answer.draw(lambda: section(leaf, scale))
     words.add_notes(answer, leaf, stock.sheet, given.flag("glued"))
     for note in advice(leaf, scale):
         answer.note(note)

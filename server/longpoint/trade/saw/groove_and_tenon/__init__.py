@@ -34,10 +34,10 @@ def work(given: Given, scale: Scale) -> Answer:
     _figures(answer, joint, _wanted(given), cutter)
     if kit is not None:
         _stacks(answer, joint, kit)
-    answer.draw(joint_view(joint, scale))
-    answer.draw(plow_view(joint, scale))
+    answer.draw(lambda: joint_view(joint, scale))
+    answer.draw(lambda: plow_view(joint, scale))
     stacked = kit is not None and joint.plow.stack is not None
-    answer.draw(setup_view(joint, given.number("outer_blade") if stacked else 0.0, scale))
+    answer.draw(lambda: setup_view(joint, given.number("outer_blade") if stacked else 0.0, scale))
     words.add_notes(answer, joint, kit, NOUNS[cut_with])
     words.warn(answer, joint)
     answer.caution(ROUTER if cut_with == BIT else DADO if cut_with == STACK else RIP)

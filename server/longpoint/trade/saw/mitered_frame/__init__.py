@@ -44,7 +44,7 @@ def work(given: Given, scale: Scale) -> Answer:
     add_verdict(answer, frame, inside, stand_off, glass)
     _figures(answer, frame, inside, glass)
     _pieces(answer, frame, inside)
-    answer.draw(front_view(frame, opening, inside, stand_off, scale))
+    answer.draw(lambda: front_view(frame, opening, inside, stand_off, scale))
     add_notes(answer, frame, inside)
     warn_if_sharp(answer, *_all_settings(frame))
     return answer

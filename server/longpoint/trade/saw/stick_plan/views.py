@@ -26,8 +26,8 @@ def draw(answer: Answer, layouts: "list[Layout]") -> int:
         if number and shapes > MOST_SHAPES:
             break
         number += 1
-    for first in range(0, number, PER_VIEW):
-        answer.draw(_view(answer, layouts[first : min(first + PER_VIEW, number)]))
+    firsts = range(0, number, PER_VIEW)
+    answer.draw(lambda: [_view(answer, layouts[at : min(at + PER_VIEW, number)]) for at in firsts])
     return number
 
 

@@ -23,9 +23,8 @@ def work(given: Given, scale: Scale) -> Answer:
     decide(answer, run, pieces, total)
     _figures(answer, run, pieces, total)
     _pieces(answer, run, pieces)
-    answer.draw(plan(run, pieces, scale))
-    for view in joints(run, pieces, scale):
-        answer.draw(view)
+    answer.draw(lambda: plan(run, pieces, scale))
+    answer.draw(lambda: joints(run, pieces, scale))
     for note in notes(run, pieces, scale):
         answer.note(note)
     if closes_unsaid(run):

@@ -38,8 +38,8 @@ def work(given: Given, scale: Scale) -> Answer:
     _figures(answer, layout, way)
     _marks(answer, layout, where)
     add_pieces(answer, layout, way, given.maybe("trim_thickness"))
-    answer.draw(wall_view(layout, spots, where, scale))
-    answer.draw(one_frame(layout, scale))
+    answer.draw(lambda: wall_view(layout, spots, where, scale))
+    answer.draw(lambda: one_frame(layout, scale))
     if layout.openings:
         _sizes(answer, layout)
     if spots:

@@ -44,9 +44,9 @@ def work(given: Given, scale: Scale) -> Answer:
     answer.mark(tags["leg"], "Reveal line", "jamb's inner face", casing.reveal)
     if stool:
         _notch_marks(answer, stool, tags["stool"])
-    answer.draw(front_view(casing, stool, tags, scale))
+    answer.draw(lambda: front_view(casing, stool, tags, scale))
     if stool:
-        answer.draw(stool_view(casing, stool, scale))
+        answer.draw(lambda: stool_view(casing, stool, scale))
     add_notes(answer, casing, stool, is_taped)
     return answer
 

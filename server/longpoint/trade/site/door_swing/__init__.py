@@ -134,14 +134,14 @@ def _draw(answer: Answer, edges: "list[StrikeEdge]", hinge: HingeEdge, opening: 
     edge, scale = edges[0], answer.scale
     other = edges[1] if len(edges) > 1 else None
     beyond = None if other is None else other.swing
-    answer.draw(plan(edge.swing, edge.relief, hinge, opening, beyond, scale))
-    answer.draw(tight_view(edge.swing, edge.relief, scale))
+    answer.draw(lambda: plan(edge.swing, edge.relief, hinge, opening, beyond, scale))
+    answer.draw(lambda: tight_view(edge.swing, edge.relief, scale))
     if edge.relief:
-        answer.draw(edge_view(edge.swing, edge.relief, scale))
+        answer.draw(lambda: edge_view(edge.swing, edge.relief, scale))
     if other and other.relief and other.swing.width != edge.swing.width:
-        answer.draw(edge_view(other.swing, other.relief, scale))
+        answer.draw(lambda: edge_view(other.swing, other.relief, scale))
     if hinge.relief or hinge.closes_in:
-        answer.draw(hinge_view(hinge, edge.swing.thickness, scale))
+        answer.draw(lambda: hinge_view(hinge, edge.swing.thickness, scale))
 
 
 def _space(name: str, label: str, default: str, help: str) -> Length:

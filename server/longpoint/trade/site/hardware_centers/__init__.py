@@ -23,8 +23,8 @@ def work(given: Given, scale: Scale) -> Answer:
     _verdict(answer, places, sides)
     _figures(answer, places, len(sides))
     _marks(answer, places, sides)
-    answer.draw(front(places, sides, scale))
-    answer.draw(template(places, scale))
+    answer.draw(lambda: front(places, sides, scale))
+    answer.draw(lambda: template(places, scale))
     _notes(answer, places, sides)
     return answer
 

@@ -127,11 +127,12 @@ def _draw(answer: Answer, lines: "Lines | None", mortise: Mortise, head_gap: flo
     """Draw the section first where its depth is known, since that is what the verdict ends on."""
     scale, depth = answer.scale, mortise.depth
     if depth is not None:
-        answer.draw(section_view(mortise, depth, mortise.gap or 0.0, scale))
+        answer.draw(lambda: section_view(mortise, depth, mortise.gap or 0.0, scale))
     if lines is not None:
-        answer.draw(edge_view(lines, head_gap, mortise.gap, scale))
-    if depth and mortise.width is not None and mortise.length is not None:
-        answer.draw(mortise_outline(mortise, mortise.width, mortise.length, depth, scale))
+        answer.draw(lambda: edge_view(lines, head_gap, mortise.gap, scale))
+    width, length = mortise.width, mortise.length
+    if depth and width is not None and length is not None:
+        answer.draw(lambda: mortise_outline(mortise, width, length, depth, scale))
 
 
 def _options(

@@ -26,8 +26,8 @@ def work(given: Given, scale: Scale) -> Answer:
     _rough(answer, given, jamb)
     add_pieces(answer, jamb)
     add_marks(answer, jamb, latch)
-    answer.draw(front_view(jamb, latch, scale))
-    answer.draw(section_view(jamb, latch, scale))
+    answer.draw(lambda: front_view(jamb, latch, scale))
+    answer.draw(lambda: section_view(jamb, latch, scale))
     for words in notes(jamb, scale):
         answer.note(words)
     if latch is not None:

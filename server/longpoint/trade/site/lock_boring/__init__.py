@@ -16,9 +16,9 @@ def work(given: Given, scale: Scale) -> Answer:
     _figures(answer, bores)
     _leaf_marks(answer, bores, given.maybe("latch_plate"))
     _strike_marks(answer, bores, given.maybe("strike_plate"))
-    answer.draw(close_view(bores, given.maybe("strike_plate"), scale))
-    answer.draw(height_view(bores, scale))
-    answer.draw(template(bores, scale))
+    answer.draw(lambda: close_view(bores, given.maybe("strike_plate"), scale))
+    answer.draw(lambda: height_view(bores, scale))
+    answer.draw(lambda: template(bores, scale))
     for words in notes(bores, scale):
         answer.note(words)
     jamb = given.number("jamb_thickness")

@@ -44,7 +44,7 @@ def work(given: Given, scale: Scale) -> Answer:
     _details(answer, given, leaves)
     words.add_errors(answer, opening, given.maybe("strings"))
     _routes(answer, squares, tapereds)
-    answer.draw(opening_view(opening, leaves, scale))
+    answer.draw(lambda: opening_view(opening, leaves, scale))
     words.add_warnings(answer, opening, tapered and any(leaf.tapers for leaf in leaves))
     words.add_notes(answer, opening, leaves, bool(given.maybe("strings")))
     return answer

@@ -34,8 +34,8 @@ def draw(answer: Answer, layouts: "list[SheetLayout]") -> int:
         shapes += 3 + 2 * len(layout.parts) + len(layout.offcuts) + 2 * len(layout.steps.steps)
         if number and shapes > MOST_SHAPES:
             break
-        answer.draw(_view(layout, answer.scale))
         number += 1
+    answer.draw(lambda: [_view(layout, answer.scale) for layout in layouts[:number]])
     return number
 
 
