@@ -1,6 +1,6 @@
 /** A place: its tools by the question each answers, and a filter over every place's. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { catalog, pictureOf } from "../engine/catalog";
@@ -12,6 +12,9 @@ import { Search } from "./search";
 
 type Shelf = (typeof catalog.places)[number];
 
+/** A page's first screen is the job's sheet, where one is open: the questions below are drawn after it. */
+let isFirst = true;
+
 @customElement("lp-place")
 export class PlaceScreen extends LitElement {
   @property({ attribute: false }) place = "";
@@ -22,10 +25,18 @@ export class PlaceScreen extends LitElement {
   @property({ attribute: false }) sheet: TemplateResult | null = null;
   @property({ attribute: false }) restore: (file: File) => void = () => undefined;
 
+  @state() private hasQuestions = !isFirst;
   private readonly search = new Search(this);
 
   protected override createRenderRoot(): HTMLElement {
     return this;
+  }
+
+  protected override updated(): void {
+    isFirst = false;
+    if (this.hasQuestions) return;
+    if (this.sheet) requestAnimationFrame(() => setTimeout(() => (this.hasQuestions = true)));
+    else this.hasQuestions = true;
   }
 
   protected override render(): TemplateResult {
@@ -44,9 +55,12 @@ export class PlaceScreen extends LitElement {
         />
       </label>
       ${this.sheet && !isFound ? html`${this.sheet}<h2>Questions</h2>` : nothing}
-      ${isFound ? this.found() : this.shelf(catalog.places.find((each) => each.place === this.place))}
-      ${isFound ? nothing : this.keeping()}
+      ${isFound ? this.found() : this.sheet && !this.hasQuestions ? nothing : this.questions()}
     </div>`;
+  }
+
+  private questions(): TemplateResult {
+    return html`${this.shelf(catalog.places.find((each) => each.place === this.place))} ${this.keeping()}`;
   }
 
   /** Everything kept on this phone, to a file and back. */
