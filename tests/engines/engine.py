@@ -13,8 +13,6 @@ from typing import Any
 from tests.engines.process import awaited
 
 WIDTH, HEIGHT = 390, 844
-LETTER = {"width": 21.59, "height": 27.94}
-"""8 1/2 x 11 in centimeters."""
 ESCAPE = "\ue00c"  # as WebDriver (W3C) names keys that have no letter
 PAGE = (Path(__file__).parent / "page.js").read_text(encoding="utf-8")
 
@@ -63,10 +61,6 @@ class Engine(ABC):
     @abstractmethod
     def give_file(self, css: str, path: Path) -> None:
         """Choose a file where the page asks for one."""
-
-    @abstractmethod
-    def pdf(self) -> bytes:
-        """Return the page as it is printed on paper of Letter size."""
 
     @abstractmethod
     def errors(self) -> list[str]:

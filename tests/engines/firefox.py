@@ -7,7 +7,7 @@ from typing import Any
 
 from websocket import create_connection
 
-from tests.engines.engine import HEIGHT, LETTER, WIDTH, Engine, script
+from tests.engines.engine import HEIGHT, WIDTH, Engine, script
 from tests.engines.process import PATIENCE, Process
 
 PREFERENCES = {
@@ -32,6 +32,10 @@ PREFERENCES = {
     "browser.download.useDownloadDir": True,
     "browser.download.alwaysOpenPanel": False,
 }
+
+
+LETTER = {"width": 21.59, "height": 27.94}
+"""8 1/2 x 11 inches in centimeters."""
 
 
 class Firefox(Engine):
@@ -112,6 +116,7 @@ class Firefox(Engine):
         return self._errors
 
     def pdf(self) -> bytes:
+        """Return the page as it is printed on paper of Letter size."""
         printed = self._call(
             "browsingContext.print",
             context=self._page,

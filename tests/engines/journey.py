@@ -124,7 +124,7 @@ class Journey:
         engine.drag([(x, top + height / 2) for x in across])
         drawn = "document.querySelector('.result svg.drawing desc').textContent"
         engine.wait(f"(words) => {drawn}.includes(words)", "open 90.0°")
-        engine.holds("#field-opening", "90")
+        engine.holds("#slide-opening", "90")
 
     def search_and_stop(self) -> None:
         """Each step of the search waits until it is let go; CPython's last answer is the judge."""
@@ -180,11 +180,13 @@ class Journey:
         engine.tap("button", "Save to a file")
         file = engine.file_saved()
         other = Journey(engine, self.address.replace("127.0.0.1", "localhost"))
+        other.first_visit()
         other.open("#/saw", "At the saw")
         engine.gone(".jobsheet")
         engine.give_file(".filebutton input", file)
         engine.says("[role=status]", "Everything in the file is kept here")
         other.stands()
+        self.stands()
 
     def stands(self) -> None:
         """Form, answer and the tick are as they were left."""

@@ -10,7 +10,7 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from typing import Any
 
-PATIENCE = 60.0
+PATIENCE = 90.0
 """Seconds until what has not come is called broken: many more than anything takes."""
 PAUSE = 0.02
 MUCH = 1_000_000
