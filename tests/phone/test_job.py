@@ -301,7 +301,7 @@ def test_an_answer_goes_on_a_job_and_its_number_on_to_a_question(app: App) -> No
     expect(row.get_by_text("won't do")).to_be_visible()
     app.page.get_by_role("button", name="Done").tap()
     app.page.get_by_role("button", name="Poplar casing").tap()
-    expect(row.get_by_label("Price")).to_have_value("21.5")
+    expect(row.get_by_label("Price")).to_have_value("21.50")
     app.page.get_by_role("button", name="Done").tap()
     app.page.get_by_label("A Mitered frame").select_option("Poplar casing")
     expect(app.page.get_by_role("button", name="Poplar casing")).to_contain_text("sticks")

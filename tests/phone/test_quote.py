@@ -252,7 +252,9 @@ def logos(app: App) -> None:
 
 def on_paper(app: App) -> None:
     press(app, "Words on paper")
-    fill(app, Not_in_it="Painting walls")
+    # Short texts stand beside each other: with them, too, the quote is one page.
+    fill(app, Not_in_it="Painting walls", Terms="The room is empty, heated and dry.\n" * 6,
+         What_is_done="Doors, frames, base, finish.\n" * 4)  # fmt: skip
     press(app, "Your shop")
     logos(app)
     fill(app, Name_of_the_shop="Fern & Sons")
