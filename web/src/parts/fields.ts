@@ -147,7 +147,9 @@ function typedControl(
   described: string | typeof nothing, host: FieldHost,
 ): TemplateResult {
   const named = field.unit ?? input.unit;
-  const text = signed(input.kind, named, host.shown(path));
+  // The sign stands on what is shown alone: in what is typed the next key would come after it.
+  const typed = host.shown(path);
+  const text = signed(input.kind, named, typed);
   const empty = signed(input.kind, named, field.empty ?? "");
   const unit = text.includes(named) ? "" : named;
   const isTyping = host.active === path && host.isTyping;
@@ -171,7 +173,7 @@ function typedControl(
       aria-required=${input.required ? "true" : nothing}
       aria-invalid=${isWrong ? "true" : nothing}
       aria-describedby=${described}
-      .value=${live(text)}
+      .value=${live(typed)}
       @focus=${() => host.focused(path)}
       @input=${(event: InputEvent) => host.typed(path, (event.target as HTMLInputElement).value)}
       @keydown=${(event: KeyboardEvent) => host.key(event, path)}
