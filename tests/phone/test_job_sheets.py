@@ -186,7 +186,7 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     expect_ticked(again, "Top hinge, top line")
     expect_ticked(again, "Touched up")
     sheet(again, "Yard")
-    expect(again.page.get_by_label("Paid for 1×3 primed pine")).to_have_value("20.5")
+    expect(again.page.get_by_label("Paid for 1×3 primed pine")).to_have_value("20.50")
     states = [tick["state"] for tick in kept_job(again.page)["ticks"]]
     assert sorted(states) == ["bought", "cut", "cut", "done", "marked", "spoiled", "spoiled"]
 

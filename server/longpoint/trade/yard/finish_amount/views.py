@@ -3,7 +3,8 @@
 from ...finish.spreading import Film
 from ...tool import Answer, Drawing
 
-_WIDE, _GAP = 10.0, 2.0
+_WIDE, _GAP = 3.5, 1.0
+"""Narrow: on a small phone the labels at both sides take most of the width."""
 MOST_DRAWN = 8
 
 
