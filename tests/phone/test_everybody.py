@@ -1,8 +1,8 @@
-"""Everybody's hands and eyes: large letters, few colors, no touch, a reader's order, a whole job.
+"""Everybody's hands and eyes: few colors, no touch, a reader's order, a job on all its screens.
 
-WCAG 2.2: 1.4.4 (letters twice as large), 1.4.10 (no sideways scrolling), 1.3.2 (order), 2.1.1 and
-2.1.2 (keyboard, no trap), 2.4.7 (focus seen), 2.3.3 (motion); forced colors are CSS Color
-Adjustment 1. What each screen must hold at usual size is in `test_access` and `test_layout`.
+WCAG 2.2: 1.3.2 (order), 2.1.1 and 2.1.2 (keyboard, no trap), 2.4.7 (focus seen), 2.3.3 (motion);
+forced colors are CSS Color Adjustment 1. What each tool must hold is in `test_access`, with large
+letters too in `test_layout`.
 """
 
 import json
@@ -13,30 +13,13 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, FilePayload, expect
 
-from tests.phone.app import FRAME, TOOLS, App, hash_of
+from tests.phone.app import FRAME, App, hash_of
 from tests.phone.conftest import page_of
-from tests.phone.job_screens import FAULTS, TARGET, picture
+from tests.phone.job_screens import picture
 from tests.phone.test_access import AXE, COLORS, CONTRAST, LETTERS, violations
 from tests.phone.test_search import PIECES, STEPS, STICKS
 
-TWICE = "document.documentElement.style.fontSize = '200%'"
-USUAL = "document.documentElement.style.fontSize = ''"
 MOST_STOPS = 150
-
-# What can be reached by keyboard lies in the order in which the eye meets it: no stop above the
-# one before it, but for those of one line.
-ORDER = """
-() => {
-  const controls = ["a[href]", "button:not(.dock)", "input", "select", "textarea", "summary"];
-  const reached = `main :is(${controls.join()}):not(:disabled)`;
-  const stops = [...document.querySelectorAll(reached)].filter((stop) => stop.checkVisibility());
-  const places = stops.map((stop) => (stop.labels?.[0] ?? stop).getBoundingClientRect());
-  return stops.flatMap((stop, at) => {
-    const [box, before] = [places[at], places[at - 1]];
-    return before && box.bottom <= before.top + 1 ? [stop.outerHTML.slice(0, 120)] : [];
-  });
-}
-"""
 
 # Focus is seen by an outline or a ring, on the control or on the card that stands for it.
 SEEN = """
@@ -52,9 +35,9 @@ SEEN = """
 
 
 @pytest.fixture(scope="module")
-def wide_open(browser: Browser, address: str) -> Iterator[App]:
-    """A page that doesn't shrink itself to what is too wide for it, as a phone's would."""
-    page = page_of(browser, reduced_motion="reduce", is_mobile=False)
+def judged(browser: Browser, address: str) -> Iterator[App]:
+    """One page for all, on which nothing moves, with axe in it."""
+    page = page_of(browser, reduced_motion="reduce")
     errors: list[str] = []
     page.on("pageerror", lambda error: errors.append(str(error)))
     page.add_init_script(STEPS)  # A search can be held while it is looked at.
@@ -68,12 +51,11 @@ def wide_open(browser: Browser, address: str) -> Iterator[App]:
 
 
 @pytest.fixture
-def app(wide_open: App) -> Iterator[App]:
-    wide_open.turn("site")
-    yield wide_open
-    wide_open.page.keyboard.press("Escape")
-    wide_open.page.evaluate(USUAL)
-    wide_open.page.emulate_media(forced_colors="none", color_scheme="light")
+def app(judged: App) -> Iterator[App]:
+    judged.turn("site")
+    yield judged
+    judged.page.keyboard.press("Escape")
+    judged.page.emulate_media(forced_colors="none", color_scheme="light")
 
 
 def demo(app: App) -> str:
@@ -88,23 +70,6 @@ def demo(app: App) -> str:
         button.tap()
     expect(app.page.locator(".entryline .medium").nth(16)).to_be_visible()
     return str(app.page.evaluate("location.hash"))
-
-
-def faults_of(app: App) -> list[str]:
-    wide = app.page.evaluate("document.documentElement.scrollWidth")
-    found: list[str] = app.page.evaluate(FAULTS, TARGET)
-    return found + ([f"{wide} wide"] if wide > app.page.viewport_size["width"] else [])  # type: ignore[index]
-
-
-def test_letters_twice_as_large_and_the_order_of_reading(app: App) -> None:
-    app.page.evaluate(TWICE)
-    faults: dict[str, Any] = {}
-    for at, slug in TOOLS:
-        app.turn_to_example(at, slug)
-        expect(app.page.locator(".result svg.drawing").first).to_be_visible()
-        if found := faults_of(app) + app.page.evaluate(ORDER):
-            faults[slug] = found
-    assert faults == {}
 
 
 def look(app: App, name: str) -> list[Any]:
