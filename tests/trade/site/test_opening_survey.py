@@ -162,8 +162,8 @@ def test_the_gaps_of_a_square_leaf_are_those_of_a_rectangle_hung_there(
         "Gap at the head, right": along(-down, leaf[1], opening, 0),
         "Gap at the strike edge, top": along(far, leaf[top], opening, strike),
         "Gap at the strike edge, bottom": along(far, leaf[low], opening, strike),
-        "Gap at the floor, right": along(down, leaf[2], opening, 2),
-        "Gap at the floor, left": along(down, leaf[3], opening, 2),
+        "Gap at the bottom, right": along(down, leaf[2], opening, 2),
+        "Gap at the bottom, left": along(down, leaf[3], opening, 2),
     }
     assert said.keys() == gaps.keys()
     for where, gap in gaps.items():
@@ -363,3 +363,14 @@ def test_no_line_of_size_runs_through_the_opening(
     assert all(shape["lane"] for shape in shapes if shape["shape"] == "dimension")
     words = " ".join(shape["text"] for shape in shapes if shape["shape"] == "text")
     assert ["wide " in words, "high " in words] == [wide, high]
+
+
+def test_a_true_opening_has_no_errors_to_draw_larger() -> None:
+    """A cupboard's: its gaps are one all around, and no error is said of a true rectangle."""
+    sizes = {"width_top": 30, "width_bottom": 30, "height_left": 40, "height_right": 40}
+    gaps = dict.fromkeys(("side_gap", "head_gap", "floor_gap"), "3/32")
+    true = answer("opening-survey", **sizes, **gaps)
+    assert "gaps 3/32 all around" in true["verdict"]
+    assert "errors" not in str(true["drawing"])
+    wider = answer("opening-survey", **sizes | {"width_bottom": "30 1/16"}, **gaps)
+    assert "errors" in str(wider["drawing"])

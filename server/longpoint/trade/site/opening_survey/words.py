@@ -17,7 +17,7 @@ _HAIR = 1e-6
 INSTALLED = 1 / 8 / 96  # Inches to the inch that an installed frame may lean.
 SIDES = ("Left", "Right")
 EDGES = {TOP: "Top", STRIKE: "Strike", FLOOR: "Bottom"}
-AGAINST = {TOP: "head", STRIKE: "strike edge", FLOOR: "floor"}
+AGAINST = {TOP: "head", STRIKE: "strike edge", FLOOR: "bottom"}
 DOUBTFUL = "; doubtful: measure the diagonals first"
 
 
@@ -139,6 +139,8 @@ def _asked_words(leaves: "list[Leaf]", scale: "Scale") -> str:
     each = [gaps.hinge, gaps.head] + ([2 * gaps.far] if len(leaves) > 1 else [gaps.far])
     alike = [each[0]] if max(each) - min(each) < 1e-9 else each
     said = ", ".join([scale.number(gap) for gap in alike])
+    if len(alike) == 1 and abs(gaps.floor - alike[0]) < 1e-9:
+        return f"gaps {said} all around"
     return f"gaps {said}, floor {scale.given(gaps.floor)}"
 
 
