@@ -28,7 +28,7 @@ def draw(random: Random) -> dict[str, Any]:
         "profit_of": random.choice(["price", "cost"]),
         "round_up": random.choice(["cent", "one", "five", "ten"]),
         "discount_percent": random.choice([0, 0, 5, 12.5]),
-        "tax_on": random.choice(["nothing", "material", "price"]),
+        "tax_on": random.choice(["nothing", "material", "price", "included"]),
         "tax_percent": random.choice([6, 7.25, 8.875]),
         "overhead_percent": random.randint(0, 60),
         "overhead_year": random.randint(0, 90000),
@@ -93,22 +93,23 @@ def worked_out(inputs: dict[str, Any]) -> Expected | None:
     if direct == 0 or at_one <= at_none:
         return None
     exact = at_none / (at_none - at_one)
-    cost, price = apart(exact, direct, said, inputs)[0], cents(exact)
+    held = 1 + (said["tax_percent"] / 100 if inputs["tax_on"] == "included" else 0)
+    cost, price = apart(exact, direct, said, inputs)[0], cents(exact * held)
     if inputs["round_up"] in UP_TO:
         step = UP_TO[inputs["round_up"]]
-        price = (exact / step).quantize(Decimal(1), ROUND_CEILING) * step
-        exact = price
+        price = (exact * held / step).quantize(Decimal(1), ROUND_CEILING) * step
+        exact = price / held
     figures = {
         "direct": cents(direct),
         "cost": cents(cost),
         "price": price,
-        "profit": price - cents(cost),
+        "profit": price - cents(price - price / held) - cents(cost),
         "margin_percent": (exact - cost) / exact * 100,
         "markup_percent": (exact - cost) / cost * 100,
     }
     figures |= after(inputs, said, price, material)
     if "fixed_costs" in inputs:
-        figures |= even(said, price * (100 - said["discount_percent"]) / 100, direct)
+        figures |= even(said, price * (100 - said["discount_percent"]) / 100 / held, direct)
     return Expected(figures={name: float(value) for name, value in figures.items()})
 
 
@@ -119,7 +120,10 @@ def after(
     due, figures = price - off, {}
     if off:
         figures |= {"discount": off, "net_price": due}
-    if inputs["tax_on"] != "nothing":
+    if inputs["tax_on"] == "included":
+        tax = cents(due - due / (1 + said["tax_percent"] / 100))
+        figures |= {"tax": tax, "before_tax": due - tax}
+    elif inputs["tax_on"] != "nothing":
         base = due if inputs["tax_on"] == "price" else material
         tax = cents(base * said["tax_percent"] / 100)
         due += tax

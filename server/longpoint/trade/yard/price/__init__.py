@@ -4,11 +4,12 @@ from ...lengths import Scale, show_money
 from ...money.build import UP_TO, Build, share
 from ...money.exact import Exact, dollars
 from ...money.stages import in_stages, parted, stage_words, stages_fault
+from ...money.tax import tax_on_top
 from ...tool import Answer, Given, Gives, Refusal, Tool
 from .asked import INPUTS
 from .even import break_even
 from .hour import hour_cost, overhead_hour
-from .percents import percents_of
+from .percents import before_tax, held_percent, percents_of, with_tax
 from .views import bar
 from .words import CAUTIONS, SOURCES, bases, side_by_side, verdict
 
@@ -33,12 +34,12 @@ def work(given: Given, scale: Scale) -> Answer:
             "make them less than 100 % of it.",
         )
     answer = Answer(scale)
-    price = build.price_cents(given.text("round_up"))
+    price = build.price_cents(given.text("round_up"), with_tax(given))
     _build_figures(answer, given, build, parts, price)
     side_by_side(answer, given, build, carried)
     total = _after(answer, given, build, price, parts[0])
     _stages(answer, given, total)
-    break_even(answer, given, Exact.of_cents(price) * _left(given) - direct, price)
+    break_even(answer, given, Exact.of_cents(price) * _left(given) / with_tax(given), direct)
     bases(answer, given, build, hour)
     return answer
 
@@ -53,7 +54,8 @@ def _build_figures(
 ) -> None:
     """Add what the price is built of, the kept share as margin and as markup, and the verdict."""
     direct, cost = build.direct.cents(), build.cost.cents()
-    real = Exact.of_cents(price) if UP_TO[given.text("round_up")] else build.price
+    own = before_tax(given, price)
+    real = Exact.of_cents(price) / with_tax(given) if UP_TO[given.text("round_up")] else build.price
     kept = real - build.cost
     answer.money("price", dollars(price), lead=True)
     answer.money("cost", dollars(cost), lead=True)
@@ -64,10 +66,10 @@ def _build_figures(
     extra = parted(cost - direct, [build.overhead, build.cost - build.direct - build.overhead])
     answer.money("overhead", dollars(extra[0]))
     answer.money("contingency", dollars(extra[1]))
-    answer.money("profit", dollars(price - cost))
+    answer.money("profit", dollars(own - cost))
     answer.number("margin_percent", share(kept, real), "%")
     answer.number("markup_percent", share(kept, build.cost), "%")
-    answer.draw(bar([direct, extra[0], extra[1], price - cost], price))
+    answer.draw(bar([direct, extra[0], extra[1], own - cost, price - own], price))
 
 
 def _after(answer: Answer, given: Given, build: Build, price: int, material: Exact) -> int:
@@ -78,13 +80,18 @@ def _after(answer: Answer, given: Given, build: Build, price: int, material: Exa
         answer.money("discount", dollars(price - net))
         answer.money("net_price", dollars(net))
     if percent and net > 0:
-        left = Exact.of_cents(price) * _left(given)
+        left = Exact.of_cents(price) * _left(given) / with_tax(given)
         answer.number("margin_left_percent", share(left - build.cost, left), "%")
-    verdict(answer, percent, net, build.cost.cents())
+    own = before_tax(given, net)
+    verdict(answer, percent, (net, own), build.cost.cents())
     if given.text("tax_on") == "nothing":
         return net
+    if held_percent(given):
+        answer.money("tax", dollars(net - own))
+        answer.money("before_tax", dollars(own))
+        return net
     base = Exact.of_cents(net) if given.text("tax_on") == "price" else material
-    tax = (base * Exact.percent(given.number("tax_percent"))).cents()
+    tax = tax_on_top(base, given.number("tax_percent"))
     answer.money("tax", dollars(tax))
     answer.money("total", dollars(net + tax))
     return net + tax
@@ -136,6 +143,7 @@ TOOL = Tool(
         Gives("margin_left_percent", "number", "Margin after the discount", sometimes=True),
         Gives("tax", "money", "Tax", sometimes=True),
         Gives("total", "money", "With tax", sometimes=True),
+        Gives("before_tax", "money", "Price before tax", sometimes=True),
         Gives("first_stage", "money", "First stage", sometimes=True),
         Gives("last_stage", "money", "Last stage", sometimes=True),
         Gives("hour_cost", "money", "An hour costs", sometimes=True),

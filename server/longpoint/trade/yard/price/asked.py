@@ -4,6 +4,7 @@ from ...tool import Choice, Number, Rows, Text
 
 _KNOWN, _WAGE = ("hour", "known"), ("hour", "wage")
 _BY_PERCENT, _BY_HOUR = ("overhead_by", "direct", "price"), ("overhead_by", "hour")
+_TAXED = ("tax_on", "material", "price", "included")
 MOST_DOLLARS = 1e7
 
 _DIRECT = [
@@ -59,9 +60,9 @@ _AFTER = [
     Number("discount_percent", "Discount", unit="%", default=0, most=100),
     Choice("tax_on", "Sales tax on",
            [("nothing", "nothing"), ("material", "material with its waste"),
-            ("price", "the whole price")],
+            ("price", "the whole price"), ("included", "nothing: the price holds it")],
            default="nothing", help="Your state says which: ask it, not a calculator."),
-    Number("tax_percent", "Tax", unit="%", most=50, only_when=("tax_on", "material", "price")),
+    Number("tax_percent", "Tax", unit="%", most=50, only_when=_TAXED),
     Number("fixed_costs", "Fixed costs a year", unit="$", above=0, most=1e9, optional=True,
            default_text="not said", help="To tell where the year breaks even on jobs like this."),
     Number("year_profit", "Profit wanted a year", unit="$", default=0, most=1e9,

@@ -4,16 +4,17 @@ from ...money.exact import Exact
 from ...tool import Answer, Given
 
 
-def break_even(answer: Answer, given: Given, over: Exact, price: int) -> None:
+def break_even(answer: Answer, given: Given, sold: Exact, direct: Exact) -> None:
     """Add sales, jobs and hours a year that pay the fixed costs and the profit wanted.
 
     Parameters
     ----------
-    over : Exact
-        Dollars that a job like this leaves over its direct cost.
-    price : int
-        Cents that it is sold for, before a discount.
+    sold : Exact
+        Dollars that a job like this is sold for, after a discount and without tax.
+    direct : Exact
+        Its direct cost.
     """
+    over = sold - direct
     fixed = given.maybe("fixed_costs")
     if fixed is None:
         return
@@ -25,7 +26,6 @@ def break_even(answer: Answer, given: Given, over: Exact, price: int) -> None:
         return
     wanted = Exact.of(fixed) + Exact.of(given.number("year_profit"))
     jobs, hours = wanted / over, Exact.of(given.number("hours"))
-    sold = Exact.of_cents(price) * Exact.more(-given.number("discount_percent"))
     answer.money("break_even_sales", (jobs * sold).cents() / 100)
     answer.count("break_even_jobs", jobs.whole_up())
     if hours.is_positive():

@@ -1,6 +1,8 @@
 """The percents of the form."""
 
 from ...money.build import Percents
+from ...money.exact import Exact
+from ...money.tax import tax_within
 from ...tool import Given
 
 
@@ -16,3 +18,18 @@ def percents_of(given: Given, profit_of: str) -> Percents:
     percents.contingency_of = given.text("contingency_of")
     percents.profit_of = profit_of
     return percents
+
+
+def held_percent(given: Given) -> float:
+    """Return the percent of the tax that the price holds; 0 where it holds none."""
+    return given.number("tax_percent") if given.text("tax_on") == "included" else 0.0
+
+
+def with_tax(given: Given) -> Exact:
+    """Return what a price before tax is taken times, so that it holds its tax."""
+    return Exact.more(held_percent(given))
+
+
+def before_tax(given: Given, cents: int) -> int:
+    """Return the cents of a price without the tax that it holds."""
+    return cents - tax_within(cents, held_percent(given))

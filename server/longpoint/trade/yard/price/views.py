@@ -5,16 +5,20 @@ from ...money.exact import dollars
 from ...tool import Drawing
 
 _LONG, _HIGH, _PITCH = 10.0, 1.0, 1.5
-_NAMES = ("Direct cost", "Overhead", "Contingency", "Profit")
-_ROLES = ("stock", "panel", "panel", "clearance")
+_NAMES = ("Direct cost", "Overhead", "Contingency", "Profit", "Tax")
+_ROLES = ("stock", "panel", "panel", "clearance", "waste")
 
 
 def bar(parts: "list[int]", price: int) -> Drawing:
-    """Draw the parts of a price, in cents, each beginning where the one above it ends."""
-    words = [f"{_NAMES[at]} {show_money(dollars(part))}" for at, part in enumerate(parts)]
+    """Draw the parts of a price, in cents, each beginning where the one above it ends.
+
+    The last one is the tax that it holds; it is only said where there is one.
+    """
+    said = parts if parts[-1] else parts[:-1]
+    words = [f"{_NAMES[at]} {show_money(dollars(part))}" for at, part in enumerate(said)]
     view = Drawing("The price", ", ".join(words) + f": {show_money(dollars(price))} in all.")
     begin, row = 0, 0
-    for at, part in enumerate(parts):
+    for at, part in enumerate(said):
         if part == 0:
             continue
         top, end = row * _PITCH, begin + part

@@ -5,7 +5,7 @@ from ...money.build import Build, share
 from ...money.exact import Exact, dollars
 from ...tool import Answer, Given
 from .hour import overhead_hour
-from .percents import percents_of
+from .percents import held_percent, percents_of, with_tax
 
 CAUTIONS = [
     "How much may be taken as a deposit, what a contract signed at the customer's home must say, "
@@ -49,16 +49,23 @@ def _bases(given: Given) -> "list[str]":
         whole = given.text("contingency_of") == "sum"
         said.append("contingency of the direct cost" + (" and overhead" if whole else " alone"))
     margin = given.text("profit_of") == "price"
-    said.append("profit of the price" if margin else "profit of the cost")
-    if given.text("tax_on") != "nothing":
+    before = " before tax" if held_percent(given) else ""
+    said.append("profit of the price" + before if margin else "profit of the cost")
+    if before:
+        said.append("tax of the price before tax")
+    elif given.text("tax_on") in ("price", "material"):
         on = "price less discount" if given.text("tax_on") == "price" else "material with waste"
         said.append("tax of the " + on)
     return said
 
 
-def verdict(answer: Answer, discount: float, net: int, cost: int) -> None:
-    """Say what to ask, after the discount, and what of it is kept or lost; cents."""
-    asked = "Ask " + show_money(dollars(net))
+def verdict(answer: Answer, discount: float, asks: "tuple[int, int]", cost: int) -> None:
+    """Say what to ask, after the discount, and what of it is kept or lost; cents.
+
+    `asks` are what is asked, and what it is without the tax that it holds.
+    """
+    asked = "Ask " + show_money(dollars(asks[0]))
+    net, of = asks[1], "it" if asks[0] == asks[1] else f"{show_money(dollars(asks[1]))} before tax"
     if discount:
         asked += f", {show_number(discount)} % taken off"
     if net < cost:
@@ -67,8 +74,8 @@ def verdict(answer: Answer, discount: float, net: int, cost: int) -> None:
     kept = f"{asked}: you keep {show_money(dollars(net - cost))}"
     percent = show_number(100 * (net - cost) / net, 1)
     answer.verdict(
-        f"{kept}, {percent} % of it, over a cost of {show_money(dollars(cost))}",
-        f"{kept}, {percent} % of it",
+        f"{kept}, {percent} % of {of}, over a cost of {show_money(dollars(cost))}",
+        f"{kept}, {percent} % of {of}",
         kept,
     )
 
@@ -80,16 +87,17 @@ def side_by_side(answer: Answer, given: Given, build: Build, carried: Exact) -> 
     other = Build(build.direct, carried, percents_of(given, "cost" if is_margin else "price"))
     names = (f"{percent} % margin", f"{percent} % markup")
     ways = [build, other] if is_margin else [other, build]
-    rows = [_row(names[at], way) for at, way in enumerate(ways) if way.is_possible]
+    times = with_tax(given)
+    rows = [_row(names[at], way, times) for at, way in enumerate(ways) if way.is_possible]
     columns = ["Meant as", "Price", "Kept", "Of the price", "Of the cost"]
     answer.table("Margin against markup", columns, rows, 0 if is_margin else len(rows) - 1)
     if other.is_possible:
         label = f"{percent} % as " + ("markup" if is_margin else "margin")
-        answer.money("other_price", dollars(other.price.cents()), label=label)
+        answer.money("other_price", dollars((other.price * times).cents()), label=label)
 
 
-def _row(name: str, build: Build) -> "list[str]":
+def _row(name: str, build: Build, times: Exact) -> "list[str]":
     kept = build.price - build.cost
     percents = [show_number(share(kept, whole), 1) + " %" for whole in (build.price, build.cost)]
-    shown = [show_money(dollars(amount.cents())) for amount in (build.price, kept)]
+    shown = [show_money(dollars(amount.cents())) for amount in (build.price * times, kept)]
     return [name] + shown + percents
