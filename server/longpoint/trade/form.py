@@ -234,7 +234,7 @@ def _listed(names: "list[str]") -> str:
 
 
 def label_of(tool: "Tool", path: str) -> str:
-    """Return what a field is called: ``Trim width``, or ``Wall 2, Length``; empty for no field."""
+    """Return what a field is called: `Trim width`, `a wall`, `Wall 2, Length`; empty for none."""
     name, _, rest = path.partition(".")
     asked = [each for each in tool.inputs if each.name == name]
     if not asked:
@@ -244,7 +244,7 @@ def label_of(tool: "Tool", path: str) -> str:
     at, _, column = rest.partition(".")
     word = asked[0].row
     if not at:
-        return word
+        return ("an " if word[0] in "aeiou" else "a ") + word
     labels = [each.label for each in asked[0].columns if each.name == column]
     row = f"{word[:1].upper()}{word[1:]} {int(at) + 1}"
     return ", ".join([row] + labels)
