@@ -91,6 +91,7 @@ def listed(playwright: Playwright, folder: Path, address: str, pace: Pace) -> fl
         page = context.new_page()
         page.goto(f"{address}/#/yard", wait_until="commit")
         page.wait_for_selector(".jobsheet .tickrow")
+        page.wait_for_selector(".question")
         with pace(page, folder):
             return float(
                 page.evaluate(

@@ -25,7 +25,8 @@ export class JobsScreen extends LitElement {
   @state() private jobs: JobBody[] | null = null;
   /** Those deleted, that can still be had back. */
   @state() private gone: JobBody[] = [];
-  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => void this.read()));
+  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
+  private listed: JobBody | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -47,7 +48,13 @@ export class JobsScreen extends LitElement {
     if (document.visibilityState === "visible") void this.read();
   };
 
+  /** What the core says of the open job is not on the list: two hundred jobs are not read for it. */
+  private heard(): void {
+    if (this.job.body !== this.listed) void this.read();
+  }
+
   private async read(): Promise<void> {
+    this.listed = this.job.body;
     try {
       const [records, deleted] = await listAll("job");
       const at = ({ listed }: (typeof records)[number]): number => listed?.[1] ?? 0;
