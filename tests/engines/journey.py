@@ -30,6 +30,8 @@ class Journey:
     def answer(self, *words: str) -> None:
         """Wait until the card says these words, in this order, and the answer stands."""
         self.engine.says("#answer:not(.withdrawn) [role=status]", *words)
+        # What comes last moves what lies below it.
+        self.engine.says(".result lp-drawing:not(.ghost) svg.drawing")
 
     def enter(self, css: str, text: str) -> None:
         """Type into a field and close the pad."""
@@ -124,8 +126,8 @@ class Journey:
         left, top, width, height = engine.place("#slide-opening")
         across = [left + share * width for share in (1 / 6, 0.3, 0.4, 0.5)]
         engine.drag([(x, top + height / 2) for x in across])
-        drawn = "document.querySelector('.result svg.drawing desc').textContent"
-        engine.wait(f"(words) => {drawn}.includes(words)", "open 90.0°")
+        drawn = "document.querySelector('.result svg.drawing desc')?.textContent"
+        engine.wait(f"(words) => {drawn}?.includes(words)", "open 90.0°")
         engine.holds("#slide-opening", "90")
 
     def search_and_stop(self) -> None:
