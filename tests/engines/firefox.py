@@ -34,6 +34,8 @@ PREFERENCES = {
 }
 
 
+HARMLESS = "A ServiceWorker intercepted the request"
+"""What Firefox tells of a load that ends as the page goes on."""
 LETTER = {"width": 21.59, "height": 27.94}
 """8 1/2 x 11 inches in centimeters."""
 
@@ -145,5 +147,6 @@ class Firefox(Engine):
     def _hear(self, said: Any) -> None:
         """Keep the errors that no code caught; what a page logs of its own accord is its own."""
         entry = said.get("params", {})
-        if (entry.get("type"), entry.get("level")) == ("javascript", "error"):
+        is_fault = (entry.get("type"), entry.get("level")) == ("javascript", "error")
+        if is_fault and HARMLESS not in entry["text"]:
             self._errors.append(entry["text"])
