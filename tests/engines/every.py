@@ -2,6 +2,7 @@
 
 import os
 from itertools import islice
+from typing import Any
 
 import pytest
 
@@ -59,10 +60,15 @@ def require(is_here: bool, words: str) -> None:
     pytest.skip(words)
 
 
+def unnumbered(reply: dict[str, Any]) -> dict[str, Any]:
+    """Return a reply whose search has no number: each runtime counts its own."""
+    return reply | {"search": bool(reply.get("search"))}
+
+
 def expect_alike(phone: Phone, case: Case) -> None:
     """Hold each reply to CPython's, and the last one to the case where it ends within STRETCHES."""
     both = zip(replies(phone.call, case.request), replies(reference, case.request), strict=True)
     for reply, wanted in islice(both, STRETCHES):
-        assert_same(wanted, reply)
+        assert_same(unnumbered(wanted), unnumbered(reply))
     if not reply.get("search"):
         judge(case, reply)
