@@ -101,7 +101,7 @@ def test_after_lunch_a_pair_of_cupboard_doors(app: App) -> None:
     thumb(app, "", stile="2 1/4", panel_thickness="1/4")
     app.page.get_by_role("button", name=re.compile("^More")).tap()
     choose(app, "panel_of", "sheet goods")
-    app.expect_answer("Two inset leaves 23 and 9/16 × 30 and 1/16, butted; rails 19 and 3/4")
+    app.expect_answer("Two inset leaves 23 and 9/16 x 30 and 1/16, butted; rails 19 and 3/4")
     panels = line(app, "Cut", "Panel, left leaf.*")
     expect(panels).to_contain_text("26 and 3/16")
     expect(panels).to_contain_text("19 and 11/16")
@@ -152,6 +152,6 @@ def test_on_the_way_home_a_doorway_out_of_square_is_surveyed(app: App) -> None:
         diagonal_a="85",
         diagonal_b="85 7/16",
     )
-    app.expect_answer("Leaf 35 and 3/4 × 76 and 3/8, hinged left, square")
+    app.expect_answer("Leaf 35 and 3/4 x 76 and 3/8, hinged left, square")
     app.expect_answer("gaps 1/8, floor 1/2, really up to 5/8")
     expect(table_row(app, "Leaf", "Gap at the head, right")).to_contain_text("5/8")

@@ -38,7 +38,7 @@ def test_boards_are_bought_by_rough_sizes_with_their_waste() -> None:
     assert line["cost_text"] == reply["yard"]["cost_text"] == "$39.00"
     assert line["words"] == "Longest 41, widest 3 1/4; 3.3 and 20 % waste"
     cuts = [cut for group in reply["saw"]["groups"] for cut in group["cuts"]]
-    assert [cut["rough_text"] for cut in cuts] == ["41 × 3 1/4"] * 2 + ["31 × 3 1/4"] * 2
+    assert [cut["rough_text"] for cut in cuts] == ["41 x 3 1/4"] * 2 + ["31 x 3 1/4"] * 2
 
 
 def test_what_is_on_hand_stands_beside_the_line() -> None:

@@ -195,6 +195,6 @@ function figuresOf(said: JobEntryReply | undefined): TemplateResult | typeof not
   if (!first) return nothing;
   const height = first.name.endsWith("width") && second?.name.endsWith("height") ? second : null;
   return html`<span class="medium"
-    >${lineFigure(first.text)}${height ? html` × ${lineFigure(height.text)}` : nothing}</span
+    >${lineFigure(first.text)}${height ? html` x ${lineFigure(height.text)}` : nothing}</span
   >`;
 }

@@ -39,7 +39,7 @@ def _boards(line: "dict[str, Any]", scale: Scale) -> str:
 
 def _hand(each: "dict[str, Any]", sizes: Sizes, scale: Scale) -> str:
     given = [sizes.read(each.get(name)) for name in ("length", "width")]
-    size = " × ".join([scale.length(length) for length in given if length > 0])
+    size = " x ".join([scale.length(length) for length in given if length > 0])
     count, where = each.get("count") or 1, each.get("where") or ""
     return f"{show_number(count)} of {size}" + (f", {where}" if where else "")
 
@@ -55,7 +55,7 @@ def rough_text(piece: "dict[str, Any]", stock: "dict[str, Any]", sizes: Sizes, s
     long = scale.length(piece["length"] + more_long)
     if piece["width"] is None:
         return long
-    return long + " × " + scale.length(piece["width"] + more_wide)
+    return long + " x " + scale.length(piece["width"] + more_wide)
 
 
 def again_words(

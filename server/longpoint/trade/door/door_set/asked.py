@@ -211,7 +211,7 @@ def gives() -> "list[Gives]":
         Gives("leaf_width_right", "length", "Right leaf, width", short="right", sometimes=True),
         Gives("rail_length", "length", "Rails, tenons included", short="rails"),
         Gives("sight_width", "length", "Rails between shoulders", short="shoulders"),
-        Gives("panels", "text", "Panels, width × heights", short="panels"),
+        Gives("panels", "text", "Panels, width x heights", short="panels"),
         Gives("panel_width", "length", "Panel width", quantity="panel width"),
         Gives("panel_height", "length", "Panel height", quantity="panel height", sometimes=True),
     ]

@@ -166,4 +166,4 @@ def _is_alike(one: Part, other: Part) -> bool:
 
 
 def _size(inches: "tuple[float, float, float]", scale: "Scale") -> str:
-    return " × ".join([scale.length(side) for side in inches])
+    return " x ".join([scale.length(side) for side in inches])

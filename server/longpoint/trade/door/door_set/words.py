@@ -24,7 +24,7 @@ def verdict(answer: "Answer", leaf: FramedLeaf) -> None:
         name = f"{kind[0].upper()}{kind[1:]} leaf {size}"
     elif leaf.lap:
         wide = " and ".join([length(each) for each in leaf.widths])
-        name = f"Rabbeted {kind} pair, {wide} × {length(leaf.height)}"
+        name = f"Rabbeted {kind} pair, {wide} x {length(leaf.height)}"
     else:
         name = f"Two {kind} leaves {size}, {MEETS[leaf.style]}"
     rails = "; rails " + length(leaf.rail_length)
@@ -39,12 +39,12 @@ def panels_words(leaf: FramedLeaf, scale: "Scale") -> str:
     """Return width and height of each panel, from the top."""
     wide, heights = scale.length(leaf.panel_width), leaf.panel_heights
     if len(heights) == 1:
-        return f"{wide} × {scale.length(heights[0])}"
-    return f"{wide} × " + ", ".join([scale.length(height) for height in heights])
+        return f"{wide} x {scale.length(heights[0])}"
+    return f"{wide} x " + ", ".join([scale.length(height) for height in heights])
 
 
 def _by(sizes: "list[float]", scale: "Scale") -> str:
-    return " × ".join([scale.length(size) for size in sizes])
+    return " x ".join([scale.length(size) for size in sizes])
 
 
 def add_notes(answer: "Answer", leaf: FramedLeaf, sheet: bool, glued: bool) -> None:

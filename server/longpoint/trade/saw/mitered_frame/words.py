@@ -33,7 +33,7 @@ def add_verdict(
         end = f", {'play' if inside else 'reveal'} {length(stand_off)}"
     bare = end
     if glass:
-        end += "; glass " + " × ".join([length(size) for size in glass])
+        end += "; glass " + " x ".join([length(size) for size in glass])
     answer.verdict(
         f"{start}: {top} {LEVEL_POINTS}, {saw}{end}",
         f"{brief}: {top} {LEVEL_POINTS}, {saw}{end}",

@@ -108,7 +108,7 @@ def verdict(answer: "Answer", opening: "Opening", leaves: "list[Leaf]", gaps: "l
         answer.verdict(contradiction)
         return
     tapers = [taper for leaf in leaves for taper in leaf.tapers]
-    size = " × ".join([answer.scale.length(side) for side in largest(leaves)])
+    size = " x ".join([answer.scale.length(side) for side in largest(leaves)])
     if len(leaves) == 1:
         name = ("Blank " if tapers else "Leaf ") + size + ", hinged " + leaves[0].bay.hinge
     else:

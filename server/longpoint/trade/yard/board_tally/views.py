@@ -50,10 +50,10 @@ def board_words(board: Board, scale: Scale) -> str:
     """Return a board's size as the tally says it.
 
     >>> board_words(Board(1.25, 6.25, 8, 1), Scale())
-    '5/4 × 6 1/4 × 8 ft'
+    '5/4 x 6 1/4 x 8 ft'
     """
     width = scale.bare(board.width)
-    return f"{thickness_words(board.thickness)} × {width} × {show_feet(board.feet)}"
+    return f"{thickness_words(board.thickness)} x {width} x {show_feet(board.feet)}"
 
 
 def laid_out(tally: Tally, scale: Scale) -> Drawing:
