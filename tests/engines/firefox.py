@@ -5,7 +5,7 @@ import json
 from pathlib import Path
 from typing import Any
 
-from websocket import create_connection
+from websocket import WebSocket, create_connection
 
 from tests.engines.engine import HEIGHT, WIDTH, Engine, script
 from tests.engines.process import PATIENCE, Process
@@ -55,6 +55,7 @@ class Firefox(Engine):
         (self._profile / "user.js").write_text("\n".join(lines), encoding="utf-8")
         self._errors: list[str] = []
         self._process: Process | None = None
+        self._socket: WebSocket | None = None
 
     def start(self) -> None:
         options = ["--headless", "--no-remote", "--remote-debugging-port", "0"]
@@ -75,11 +76,14 @@ class Firefox(Engine):
         if process is None:
             return
         try:
-            self._call("browser.close")
-            process.wait()
+            if self._socket:
+                self._call("browser.close")
+                process.wait()
         finally:
             process.kill()
-            self._socket.close()
+            if self._socket:
+                self._socket.close()
+                self._socket = None
 
     def open(self, address: str) -> None:
         self._call("browsingContext.navigate", context=self._page, url=address, wait="complete")
@@ -115,6 +119,7 @@ class Firefox(Engine):
         self._call("input.setFiles", context=self._page, element=element, files=[str(path)])
 
     def errors(self) -> list[str]:
+        self._call("session.status")  # with its reply comes all that was told before
         return self._errors
 
     def pdf(self) -> bytes:
@@ -137,6 +142,7 @@ class Firefox(Engine):
         return page
 
     def _call(self, method: str, **params: Any) -> Any:
+        assert self._socket
         self._last += 1
         self._socket.send(json.dumps({"id": self._last, "method": method, "params": params}))
         while (said := json.loads(self._socket.recv())).get("id") != self._last:

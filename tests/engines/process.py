@@ -13,7 +13,6 @@ from typing import Any
 PATIENCE = 90.0
 """Seconds until what has not come is called broken: many more than anything takes."""
 PAUSE = 0.02
-MUCH = 1_000_000
 
 
 def awaited(look: Callable[[], Any], missed: Callable[[], str]) -> Any:
@@ -45,7 +44,9 @@ class Process:
     @property
     def said(self) -> str:
         """All it has printed."""
-        return os.pread(self._said.fileno(), MUCH, 0).decode(errors="replace")
+        return os.pread(self._said.fileno(), os.fstat(self._said.fileno()).st_size, 0).decode(
+            errors="replace"
+        )
 
     @property
     def is_running(self) -> bool:

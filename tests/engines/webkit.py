@@ -13,6 +13,8 @@ DEBIANS_PYTHON = "/usr/bin/python3"
 WINDOW = Path(__file__).parent / "webkit_window.py"
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"
 """The name under which WebDriver hands on an element."""
+TAKEN = "Unable to listen"
+"""What the driver says where another program was quicker at a port."""
 HARMLESS = ("due to access control checks", "ResizeObserver loop completed")
 """What WebKit tells of a load that ends as the page goes on, and of a size told a frame later."""
 
@@ -91,9 +93,14 @@ class WebKit(Engine):
         def look() -> Process | None:
             self._port = free_port()
             driver = Process(["WebKitWebDriver", f"--port={self._port}"], environment)
-            awaited(lambda: answers(self._port) or not driver.is_running, lambda: driver.said)
-            if driver.is_running:
-                return driver
+            try:
+                awaited(lambda: answers(self._port) or not driver.is_running, lambda: driver.said)
+                if driver.is_running and TAKEN not in driver.said:
+                    return driver
+                assert TAKEN in driver.said, f"WebKit's driver has ended: {driver.said}"
+            except BaseException:
+                driver.kill()
+                raise
             driver.kill()
             return None
 

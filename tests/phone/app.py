@@ -11,6 +11,8 @@ from longpoint.trade.calls import call
 from longpoint.trade.shelf import PLACES, slugs_at, tool_named
 
 READY = "Ready offline"
+FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
+"""Waits until what is changed now is drawn: two frames later."""
 FRAME = {
     "fit": "inside",
     "opening_width": "27 13/16",

@@ -21,15 +21,22 @@ from tests.phone.test_search import PIECES, STEPS, STICKS
 
 MOST_STOPS = 150
 
-# Focus is seen by an outline or a ring, on the control or on the card that stands for it.
+# Focus is seen by an outline or a ring that is not there without it, on the control or on the card
+# that stands for it.
 SEEN = """
 () => {
   const at = document.activeElement;
   const around = [at, at.nextElementSibling, at.closest(".field"), at.closest("label")];
-  return around.filter(Boolean).some((each) => {
+  const rings = () => around.filter(Boolean).map((each) => {
     const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(each);
-    return (outlineStyle !== "none" && parseFloat(outlineWidth) >= 2) || boxShadow !== "none";
+    const outline = outlineStyle === "none" || parseFloat(outlineWidth) < 2 ? "" : outlineWidth;
+    return `${outline} ${boxShadow}`;
   });
+  const focused = rings();
+  at.blur();
+  const without = rings();
+  at.focus({ focusVisible: true });
+  return focused.some((ring, each) => ring !== without[each]);
 }
 """
 

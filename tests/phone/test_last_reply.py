@@ -8,7 +8,7 @@ from typing import Any
 
 from playwright.sync_api import expect
 
-from tests.phone.app import App
+from tests.phone.app import FRAMES, App
 from tests.phone.storage import kept_documents, made, put_documents, put_made, wait_until_made
 from tests.phone.test_faults import said
 from tests.phone.test_job_sheets import FRAME, begin, box, expect_ticked, job, record, row, sheet
@@ -29,7 +29,10 @@ def expect_nothing_recalled(app: App) -> None:
     """The job is open, and no sheet stands."""
     app.open("#/saw")
     expect(app.page.locator(".jobband")).to_contain_text("working it out…")
+    made(app.page)  # read after the app has read it
+    app.page.evaluate(FRAMES)
     expect(app.page.locator(".tickrow")).to_have_count(0)
+    expect(app.page.locator(".jobband")).to_contain_text("working it out…")
 
 
 def settings(**changed: Any) -> dict[str, Any]:

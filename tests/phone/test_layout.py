@@ -8,12 +8,13 @@ import json
 import re
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from playwright.sync_api import expect
 
 from longpoint.trade.calls import call
-from tests.phone.app import TOOLS, App, example_of
+from tests.phone.app import FRAMES, TOOLS, App, example_of
 from tests.phone.conftest import PHONE
 from tests.phone.screens import SCREENS
 
@@ -23,11 +24,7 @@ TARGET = 48
 SCREENFULS = 2.5
 SIZES = [{"width": 320, "height": 568}, PHONE, {"width": 844, "height": 390}]
 
-ANSWERED = [name for name in SCREENS if name.endswith("answered")]
-OTHERS = [name for name in SCREENS if name not in ANSWERED]
-
 FAULTS = (Path(__file__).parent / "faults.js").read_text()
-FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 
 # A sentence is in sight where the very spot it stands at shows it and nothing else.
 IN_SIGHT = """
@@ -88,7 +85,7 @@ ORDER = """
 }
 """
 
-LETTERS = "(size) => { document.documentElement.style.fontSize = size; }"
+LETTERS_TO = "(size) => { document.documentElement.style.fontSize = size; }"
 
 
 @pytest.fixture
@@ -99,7 +96,7 @@ def app(shared: App) -> Iterator[App]:
 
 
 def settled_faults(app: App) -> list[str]:
-    """Return what is at fault once the screen has taken its new size: two frames after it."""
+    """Return what is at fault once drawings have taken their size: two frames later."""
     app.page.evaluate(FRAMES)
     found: list[str] = app.page.evaluate(FAULTS, TARGET)
     return found
@@ -112,21 +109,19 @@ def verdict_of(slug: str) -> str:
     return re.sub(r"(\d) (?=\d+/\d)", r"\1 and ", answer["verdict"])
 
 
-@pytest.mark.parametrize("names", [ANSWERED, OTHERS], ids=["answered", "others"])
-def test_nothing_is_cut_off_or_overlaps_or_too_small_to_tap(app: App, names: list[str]) -> None:
-    """Each screen is turned and made narrow where it stands, as a phone does it."""
+@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
+def test_nothing_is_cut_off_or_overlaps_or_too_small_to_tap(app: App, size: Any) -> None:
+    app.page.set_viewport_size(size)
     faults: dict[str, list[str]] = {}
-    for name in names:
+    for name, show in SCREENS.items():
         app.turn("site")
-        SCREENS[name](app)
-        if name in ANSWERED:
+        show(app)
+        if name.endswith("answered"):
             expect(app.page.locator(".result svg.drawing")).to_be_visible()
-        for size in SIZES:
-            app.page.set_viewport_size(size)
-            if found := settled_faults(app):
-                faults[f"{name} at {size['width']}x{size['height']}"] = found
-            if name in ANSWERED:  # the last button is clear of what lies over the page's foot
-                app.page.get_by_role("button", name="Start over").click(trial=True)
+        if found := settled_faults(app):
+            faults[name] = found
+        if name.endswith("answered"):  # the page's last button is clear of what lies over its foot
+            app.page.get_by_role("button", name="Start over").click(trial=True)
     assert faults == {}
 
 
@@ -153,10 +148,10 @@ def test_the_sentence_that_decides_is_in_sight_after_entry(app: App) -> None:
 
 def twice_as_large(app: App) -> list[str]:
     """Return what is lost, covered, wider than the phone or out of order in letters so large."""
-    app.page.evaluate(LETTERS, "200%")
+    app.page.evaluate(LETTERS_TO, "200%")
+    found = settled_faults(app) + app.page.evaluate(ORDER)
     wide = app.page.evaluate("document.documentElement.scrollWidth")
-    found: list[str] = app.page.evaluate(FAULTS, TARGET) + app.page.evaluate(ORDER)
-    app.page.evaluate(LETTERS, "")
+    app.page.evaluate(LETTERS_TO, "")
     return found + ([f"the page is {wide} wide"] if wide > PHONE["width"] else [])
 
 

@@ -9,7 +9,7 @@ from longpoint.trade.cutting.search import MOST, StickSearch
 from tests.trade.cutting.oracle import TooMany, least_weight, sticks_at_least
 from tests.trade.cutting.published import PUBLISHED, T120_01, Published, listed
 
-RANDOM = 100
+RANDOM = 150
 SLACK = 100000
 """Steps that a search may overrun its limit by: those between two looks at it."""
 LENGTHS = [72, 84, 96, 120, 144, 168, 192]

@@ -401,6 +401,8 @@ def check_exactly(quote: dict[str, Any], got: Any) -> None:
     base = {"nothing": Fraction(0), "material": material, "price": Fraction(price, 100),
             "included": Fraction(price, 100) / TAXED}  # fmt: skip
     tax = rounded(base[quote["tax_on"]] * (TAXED - 1))
+    assert rows.get("tax", 0) == (tax if is_held else 0)
+    assert ("before_tax" in rows) == is_held
     due = got["due"]
     assert round(100 * due["tax"]) == tax
     total = price if is_held else price + tax

@@ -33,8 +33,8 @@ export class Job {
   faults: FieldError[] = [];
   /** Why the core can't answer now; empty while it can. */
   fault = "";
-  /** The document whose reply was kept. */
-  private recalled: JobBody | null = null;
+  /** Whether the reply is the kept one, of just what the core is at work on now. */
+  private isRecalled = false;
   private document: DocumentHandle | null = null;
   private stopHearing: () => void = () => undefined;
   private readonly listeners = new Set<Listener>();
@@ -71,9 +71,10 @@ export class Job {
       if (paths.length > 0) this.work();
       this.tell();
     });
-    await this.recall();
+    const reply = await this.recalled();
     if (opening !== this.openings) return id === this.id;
-    this.work(this.reply ? STANDS : 0);
+    this.work(reply ? STANDS : 0);
+    if (reply) Object.assign(this, { reply, isRecalled: true });
     return true;
   }
 
@@ -212,7 +213,6 @@ export class Job {
   /** Shows everything under another scale. */
   rescale(scale: Scale): void {
     this.scale = scale;
-    this.recalled = null;
     if (this.isOpen) this.work(0);
   }
 
@@ -220,6 +220,7 @@ export class Job {
   work(quiet = QUIET): void {
     const id = (this.newest += 1);
     this.progress = 0;
+    this.isRecalled = false;
     setTimeout(() => void this.worked(id), quiet);
   }
 
@@ -245,7 +246,7 @@ export class Job {
       if (work === null) return this.whole(asked, job as JobReply);
       this.progress = Math.min(job.progress ?? 0, 0.99);
       // A whole reply stands while better plans are looked for; none is better than a last one.
-      if ("yard" in job && asked.body !== this.recalled) Object.assign(this, { reply: job as JobReply, faults: [], fault: "" });
+      if ("yard" in job && !this.isRecalled) Object.assign(this, { reply: job as JobReply, faults: [], fault: "" });
       if ("yard" in job) this.tell();
       said = await this.core.goOnJob(work);
     }
@@ -256,13 +257,11 @@ export class Job {
     return { id: this.id, body: this.body, scale: this.scale, offcuts };
   }
 
-  /** Shows what the core said of this job before, until it says it again. */
-  private async recall(): Promise<void> {
+  /** Returns what the core said of the job before, where it is still of all that is asked now. */
+  private async recalled(): Promise<JobReply | null> {
     const asked = await this.asked();
     const reply = await lastReply(asked);
-    if (!reply || asked.body !== this.body || asked.scale !== this.scale) return;
-    this.reply = reply;
-    this.recalled = asked.body;
+    return asked.body === this.body && asked.scale === this.scale ? reply : null;
   }
 
   private whole(asked: Asked, reply: JobReply): void {

@@ -18,6 +18,12 @@ type Open = (kind: QuoteSheet["kind"], id?: string) => void;
 /** Sums stand out among the parts they are made of. */
 const SUMS = ["direct", "cost", "before_tax", "price", "total", "whole", "left"];
 
+function taxed({ tax_words: words, tax_included: isIncluded, tax_text, total_text }: NonNullable<Said["due"]>): TemplateResult | typeof nothing {
+  if (!words) return nothing;
+  if (isIncluded) return html`<div><dt>${words}</dt></div>`;
+  return html`${money(words, tax_text)} ${money("Total", total_text, "total")}`;
+}
+
 /** Returns a row of money. */
 export function money(label: string, text: string, name = ""): TemplateResult {
   return html`<div class=${SUMS.includes(name) ? "sum" : ""}><dt>${typeset(label)}</dt><dd>${text}</dd></div>`;
@@ -79,8 +85,7 @@ export function paid(job: Job, { due }: Said, open: Open): TemplateResult | type
   return html`<section class="card item" aria-label="How it is paid">
     <h2>How it is paid</h2>
     <dl class="build">
-      ${due.tax_included ? html`<div><dt>${due.tax_words}</dt></div>` : nothing}
-      ${due.tax_words && !due.tax_included ? html`${money(due.tax_words, due.tax_text)} ${money("Total", due.total_text, "total")}` : nothing}
+      ${taxed(due)}
       ${due.stages.map(({ name, percent_text, text }) => money(`${name}, ${percent_text}`, text))}
       ${due.extras_total ? html`${money("Changes agreed", due.extras_total_text)} ${money("All in all", due.whole_text, "whole")}` : nothing}
       ${due.paid ? html`${money("Paid", due.paid_text)} ${money("Left", due.left_text, "left")}` : nothing}

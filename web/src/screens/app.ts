@@ -64,15 +64,13 @@ export class App extends LitElement {
     onStorageFault((words) => toast(words));
     watchInstall((install) => (this.install = install));
     unfoldForPrint();
-    const updates = {
+    // To look through all that is kept takes the processor that the core starts on.
+    void this.core.started.catch(() => undefined).then(() => startUpdates({
       // Files that are all here are no use where the core can't start.
       ready: () => void this.core.answers().then((answers) => answers && sayReadyOnce()),
       failed: sayNotReady,
-      waiting: (apply: () => Promise<void>) => (this.newer = apply),
-    };
-    // To look through all that is kept takes the processor that the core starts on.
-    const follow = (): void => startUpdates(updates);
-    this.core.started.then(follow, follow);
+      waiting: (apply) => (this.newer = apply),
+    }));
     void this.begin();
   }
 
@@ -163,8 +161,9 @@ export class App extends LitElement {
     return false;
   }
 
-  /** Opens the job that was open last. */
-  private readonly openOwn = async (): Promise<unknown> => this.settings.job && this.openJob(this.settings.job, false);
+  private async openOwn(): Promise<void> {
+    if (this.settings.job) await this.openJob(this.settings.job, false);
+  }
 
   /** A job that goes, or a question of it, takes its screen with it. */
   private hear(job: Job): Job {
