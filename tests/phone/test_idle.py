@@ -61,7 +61,7 @@ def settle(page: Page) -> set[str]:
         quiet = 0 if woken else quiet + 1
         if quiet == QUIET:
             return seen
-    pytest.fail(f"after {MOST} s the page is still woken by {seen}")
+    raise AssertionError(f"after {MOST} s the page is still woken by {seen}")
 
 
 def test_an_hour_at_the_saw_wakes_nothing(app: App) -> None:
