@@ -173,8 +173,15 @@ def staged(app: App) -> None:
     expect(part(app, "How it is paid")).to_contain_text("$2,112.00")
 
 
+def worded(app: App) -> None:
+    """Short texts stand beside each other: with them, too, the quote is one page."""
+    press(app, "Words on paper")
+    fill(app, Not_in_it="Painting walls", Terms="The room is empty, heated and dry.\n" * 6,
+         What_is_done="Doors, frames, base, finish.\n" * 4)  # fmt: skip
+
+
 def changed(app: App) -> None:
-    press(app, "The customer agreed to $3,840.00")
+    press(app, "The customer agreed to $4,224.00 with its tax")
     agreed = part(app, "Agreed")
     agreed.get_by_label("Signed by").fill("Ada Fern")
     signed_by_hand(app, customer(agreed), FINGER)
@@ -186,6 +193,13 @@ def changed(app: App) -> None:
     expect(agreed.get_by_role("img")).to_have_count(0)
     signed_by_hand(app, customer(agreed), FINGER)
     signed_by_shop(app, agreed)
+    # What stands on the signed paper isn't changed under the signatures.
+    for title in ("Tax and stages", "Words on paper"):
+        press(app, title)
+        dialog = app.page.get_by_role("dialog", name=title)
+        expect(dialog).to_contain_text("to change it, open the price again")
+        expect(dialog.locator("input, textarea, select")).to_have_count(0)
+        fill(app)
     press(app, "A change")
     order = app.page.get_by_role("dialog")
     order.get_by_label("What changes").fill("Wider casing")
@@ -194,9 +208,10 @@ def changed(app: App) -> None:
     signed_by_hand(app, customer(order), FINGER[:1])
     signed_by_shop(app, order)
     expect(order.get_by_label("agreed", exact=True)).to_be_checked()
-    # It was signed for 20.50: for another sum it is signed anew.
+    # It was signed for 20.50: for another sum it is offered and signed anew.
     order.get_by_label(re.compile("^By how much")).fill("30.50")
     expect(order.get_by_role("img")).to_have_count(0)
+    expect(order.get_by_label("offered", exact=True)).to_be_checked()
     signed_by_hand(app, customer(order), FINGER[:1])
     expect_signature(order, 1)
     fill(app)
@@ -253,10 +268,6 @@ def logos(app: App) -> None:
 
 
 def on_paper(app: App) -> None:
-    press(app, "Words on paper")
-    # Short texts stand beside each other: with them, too, the quote is one page.
-    fill(app, Not_in_it="Painting walls", Terms="The room is empty, heated and dry.\n" * 6,
-         What_is_done="Doors, frames, base, finish.\n" * 4)  # fmt: skip
     press(app, "Your shop")
     logos(app)
     fill(app, Name_of_the_shop="Fern & Sons")
@@ -309,6 +320,7 @@ def test_the_demo_from_its_quote_to_the_sign_off(app: App, context: BrowserConte
     priced(app)
     refused(app)
     staged(app)
+    worded(app)
     changed(app)
     signed(app)
     expect_sound(app.page, "quote")

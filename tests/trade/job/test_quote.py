@@ -350,6 +350,21 @@ class TestDue:
             "By today's numbers it would be $2,558.54, $58.54 more.",
         )
         assert got["kept"] == "You keep $325.24, 13 % of the price."
+        # What is kept is said of the price that stands, not of the one that was asked for.
+        assert [row["label"] for row in got["build"] if row["name"] == "profit"] == [
+            "Profit, 13 % of the price"
+        ]
+
+    def test_what_was_signed_stands_whatever_is_worked_out_since(self) -> None:
+        """Signed: 200 and 600 with 56 of tax on top, 7 % of 800. Then the first line costs more."""
+        signed = {"price": 800, "tax": 56, "lines": [{"line": "a", "price": 200},
+                                                     {"line": "b", "price": 600}]}  # fmt: skip
+        lines = [{"id": "a", "material": 500}, {"id": "b", "material": 300},
+                 {"id": "c", "material": 90}]  # fmt: skip
+        got = alone(lines=lines, agreed=signed, tax_on="material", tax_percent=7)
+        prices = {line["id"]: (line["price"], line["price_text"]) for line in got["lines"]}
+        assert prices == {"a": (200, "$200.00"), "b": (600, "$600.00"), "c": (None, "")}
+        assert (got["due"]["tax"], got["due"]["total"]) == (56, 856)
 
 
 def drawn(random: Random) -> dict[str, Any]:

@@ -59,7 +59,8 @@ function quotePaper({ body, reply: { quote }, shop }: PrintedQuote): Made | null
   if (!said || !quote?.due) return null;
   const { due } = quote;
   const byItem = said.price_by !== "sum";
-  const rows = quote.lines.map(({ title, count, price_text }): Cells => [
+  const signed = said.agreed?.lines?.map(({ title = "", count = 1, price }) => ({ title, count, price_text: dollars(price) }));
+  const rows = (signed ?? quote.lines).map(({ title, count, price_text }): Cells => [
     set(count > 1 ? `${title} × ${count}` : title), byItem ? price_text : "",
   ]);
   const sums: Cells[] = [[html`<b>Price</b>`, html`<b>${quote.price_text}</b>`]];

@@ -14,6 +14,7 @@ import { EntryForm } from "./entry-form";
 import { KIND } from "./kept-jobs";
 import { keepReply, lastReply, type Asked } from "./last-reply";
 import { refused, sayCollision, sayWhy } from "./said";
+import { noteStanding, standingOf } from "./standing";
 import { followShop, KEPT_FOR_SHOP, shopOffcuts } from "./shop";
 
 /** Milliseconds of quiet after a change before it is worked out. */
@@ -265,6 +266,7 @@ export class Job {
   }
 
   private whole(asked: Asked, reply: JobReply): void {
+    noteStanding(asked.id, standingOf(reply));
     this.end({ reply, progress: 1 });
     keepReply(asked, reply);
   }

@@ -57,6 +57,14 @@ export interface Signed extends Hand {
   shop?: Hand;
 }
 
+/** What both signed, in dollars: it stands, whatever hours, stock and rates do after that. */
+export interface Agreed extends Signed {
+  price?: number | null;
+  /** What comes on top of the price. */
+  tax?: number | null;
+  lines?: { line: string; title?: string; count?: number; price: number }[];
+}
+
 /** Of the finished work. */
 export interface SignedOff extends Signed {
   /** When something came up on the punch list after it: it is to be signed again. */
@@ -93,7 +101,7 @@ export interface Quote {
   work?: string;
   exclusions?: string;
   terms?: string;
-  agreed?: { price?: number | null } & Signed;
+  agreed?: Agreed;
   extras?: Extra[];
   payments?: Payment[];
   punch?: Punch[];

@@ -79,8 +79,10 @@ export function signOrder(job: Job, id: string, strokes: Stroke[]): void {
 /** Changes what a change order says. Signatures were for what stood there: they go, and that is said. */
 export function changeOrder(job: Job, { id, strokes, shop }: Extra, part: Partial<Extra>): void {
   if (!strokes && !shop?.strokes) return changeRow(job, "extras", id, part);
-  const edit = ({ shop: own, ...row }: Extra): Extra => ({ ...signedWith({ ...row, ...part }, []), ...(own ? { shop: signedWith(own, []) } : {}) });
-  const words = "Changed after it was signed: what was signed is taken off";
+  const edit = ({ shop: own, ...row }: Extra): Extra => ({
+    ...signedWith({ ...row, ...part }, []), ...(row.state === "agreed" ? { state: "offered" } : {}), ...(own ? { shop: signedWith(own, []) } : {}),
+  });
+  const words = "Changed after it was signed: what was signed is taken off, it is offered again";
   job.changeWithUndo((body) => withQuote(body, (quote) => withRow(quote, "extras", id, edit)), words);
 }
 

@@ -14,7 +14,7 @@ const DONE = ["cut", "fitted"];
 export function standingOf(reply: JobReply): Standing {
   const cuts = reply.saw.groups.flatMap((group) => group.cuts);
   const cut = cuts.filter(({ state }) => DONE.includes(state)).length;
-  const toBuy = reply.yard.lines.filter(({ state }) => state !== "bought").length;
+  const toBuy = reply.yard.lines.filter(({ state, amount }) => state !== "bought" && amount > 0).length;
   const asking = reply.items.flatMap(({ entries }) => entries).filter(({ errors }) => errors.length > 0);
   const [first] = asking;
   const parts = [

@@ -47,19 +47,23 @@ export class NumberField extends LitElement {
     if (this.draft === null) this.stood = this.value;
     this.draft = text;
     if (text.trim() === "") this.put(null);
-    else this.put(this.message(text) ? this.stood : read(text));
+    else this.put(this.message(text) ? this.stood : read(text, this.isPrice));
   }
 
   private message(text: string): string {
     if (text.trim() === "") return "";
-    const value = read(text);
+    const value = read(text, this.isPrice);
     const isFit = value >= this.least && value <= this.most && (!this.isWhole || Number.isInteger(value));
     const kind = this.isWhole ? "whole number" : "number";
+    if (!isFit && this.isPrice && text.includes(",")) {
+      return `“${text.slice(0, 20)}” has a comma that ends no thousands: write 1,250 or 1250, and cents with a point, like 1.25.`;
+    }
     return isFit ? "" : `“${text.slice(0, 20)}” won't do: a ${kind} from ${this.least} to ${this.most}.`;
   }
 }
 
-function read(text: string): number {
-  const plain = text.trim().replace(/^\$/, "");
+function read(text: string, isPrice: boolean): number {
+  const bare = text.trim().replace(/^\$/, "");
+  const plain = isPrice && /^\d{1,3}(?:,\d{3})+(?:\.\d*)?$/.test(bare) ? bare.replaceAll(",", "") : bare;
   return /^\d{1,12}(?:\.\d*)?$|^\.\d+$/.test(plain) ? Number(plain) : NaN;
 }

@@ -102,7 +102,7 @@ export function paid(job: Job, { due }: Said, open: Open): TemplateResult | type
 }
 
 /** The price that both agreed on stands, whatever the job's numbers do. */
-export function agreedPart(job: Job, { price, price_text: text }: Said): TemplateResult | typeof nothing {
+export function agreedPart(job: Job, { price, due, lines }: Said): TemplateResult | typeof nothing {
   const agreed = job.body.quote?.agreed;
   if (agreed) {
     return html`<section class="card item" aria-label="Agreed">
@@ -115,9 +115,12 @@ export function agreedPart(job: Job, { price, price_text: text }: Said): Templat
       <button type="button" @click=${() => job.changeWithUndo((body) => withoutAgreed(body), "Price open again")}>Open the price again</button>
     </section>`;
   }
-  if (price === null) return nothing;
-  const agree = (): void => changeQuote(job, { agreed: { price, at: today() } }, "Price agreed");
-  return html`<button type="button" @click=${agree}>The customer agreed to ${text}</button>`;
+  if (price === null || !due) return nothing;
+  const isOnTop = due.tax > 0 && !due.tax_included;
+  const signed = lines.map(({ id, title, count, price: part }) => ({ line: id, title, count, price: part ?? 0 }));
+  const agree = (): void =>
+    changeQuote(job, { agreed: { price, tax: isOnTop ? due.tax : null, lines: signed, at: today() } }, "Price agreed");
+  return html`<button type="button" @click=${agree}>The customer agreed to ${due.total_text}${isOnTop ? " with its tax" : ""}</button>`;
 }
 
 function withoutAgreed(body: Job["body"]): Job["body"] {

@@ -142,20 +142,27 @@ function ownSheet(opened: Opened): Made {
   ];
 }
 
+/** What stands on a paper that both agreed to isn't changed under their signatures. */
+function agreedTo(title: string): Made {
+  return [title, html`<p class="quiet">Both agreed to the price, and to this with it: to change it, open the price again.</p> ${done()}`];
+}
+
 function paidSheet(opened: Opened): Made {
   const { job } = opened;
   const quote = job.body.quote ?? {};
   const { stages = [], tax_on: taxed = "nothing" } = quote;
+  const title = "Tax and stages";
+  if (quote.agreed) return agreedTo(title);
   return [
-    "Tax and stages",
+    title,
     html`${options("tax", "Sales tax", taxed, [["nothing", "none"], ["material", "on the material"], ["price", "on the price"], ["included", "the price holds it"]],
         (value) => changeQuote(job, { tax_on: value as NonNullable<Quote["tax_on"]> }))}
       ${taxed === "nothing" ? nothing : numeral(opened, {
             label: "Tax, %", value: quote.tax_percent, field: "quote.tax_percent", most: 50,
             put: (percent) => changeQuote(job, { tax_percent: percent }),
           })}
-      ${taxed === "included" && !quote.agreed ? html`<p class="quiet">The price grows by the tax, so that you keep the share you said of what is left without it.</p>` : nothing}
-      <p class="quiet">It is worked out of the price alone: say a change order's sum with its tax. Which one, and how much may be taken before work begins: check your state.</p>
+      ${taxed === "included" ? html`<p class="quiet">The price grows by the tax, so that you keep the share you said of what is left without it.</p>` : nothing}
+      <p class="quiet">${taxed === "nothing" ? "" : "It is worked out of the price alone: say a change order's sum with its tax. "}Which tax, and how much may be taken before work begins: check your state.</p>
       ${stages.map(
         ({ id, name = "", percent }, at) => html`<div class="stage" role="group" aria-label="Stage ${at + 1}">
           ${textField({ label: "Paid when", value: name, put: (value) => changeRow(job, "stages", id, { name: value }) })}
@@ -227,8 +234,10 @@ function paperSheet({ job }: Opened): Made {
     textField({ label, value: quote[name] ?? "", put: (value) => changeQuote(job, { [name]: value }) });
   const long = (label: string, name: "work" | "exclusions" | "terms"): TemplateResult =>
     textField({ label, value: quote[name] ?? "", most: LONG, isLong: true, put: (value) => changeQuote(job, { [name]: value }) });
+  const title = "Words on paper";
+  if (quote.agreed) return agreedTo(title);
   return [
-    "Words on paper",
+    title,
     html`${options("by", "Price", quote.price_by ?? "item", [["item", "item by item"], ["sum", "in one sum"]],
         (value) => changeQuote(job, { price_by: value as "item" | "sum" }))}
       ${dateField("Date", quote.date, (date) => changeQuote(job, { date }))}

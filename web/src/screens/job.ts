@@ -9,7 +9,6 @@ import { allPatterns, bringPictures, calledAs } from "../engine/catalog";
 import { itemOf, itemWith, type Entry, type Item } from "../job/document";
 import type { Job } from "../job/job";
 import { handOn, onPaper } from "../job-file/doors";
-import { noteStanding, standingOf } from "../job/standing";
 import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { lineFigure } from "../parts/length";
@@ -32,7 +31,7 @@ export class JobScreen extends LitElement {
   @state() private asked = "";
   private patterns: Pattern[] = [];
   private readonly search = new Search(this);
-  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
+  protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.requestUpdate()));
   protected readonly layer = new Layer(this, () => this.sheet !== null, () => (this.sheet = null));
 
   protected override createRenderRoot(): HTMLElement {
@@ -43,13 +42,6 @@ export class JobScreen extends LitElement {
     super.connectedCallback();
     // A job without a name asks for one first.
     if (!this.job.body.title && this.job.body.items.length === 0) this.sheet = { kind: "job", id: "" };
-    this.heard();
-  }
-
-  private heard(): void {
-    const { reply, isCurrent, id } = this.job;
-    if (reply && isCurrent) noteStanding(id, standingOf(reply));
-    this.requestUpdate();
   }
 
   protected override render(): TemplateResult {

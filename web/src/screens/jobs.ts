@@ -51,6 +51,7 @@ export class JobsScreen extends LitElement {
   /** What the core says of the open job is not on the list: two hundred jobs are not read for it. */
   private heard(): void {
     if (this.job.body !== this.listed) void this.read();
+    else this.requestUpdate();
   }
 
   private async read(): Promise<void> {

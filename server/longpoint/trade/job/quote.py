@@ -81,7 +81,7 @@ def _priced(
     price = computed if agreed is None else Exact.of(agreed).cents()
     material = sum([line.material for line in lines])
     reply: dict[str, Any] = {
-        "lines": _said_lines(lines, rates, price),
+        "lines": _said_lines(quote, lines, price),
         "build": [],
         "price": None if price is None else dollars(price),
         "price_text": "" if price is None else show_money(dollars(price)),
@@ -107,12 +107,24 @@ def _drift(computed: "int | None", agreed: "float | None") -> str:
     return f"By today's numbers it would be {now}, {by} {'more' if off > 0 else 'less'}."
 
 
+def _prices(
+    quote: "dict[str, Any]", lines: "list[Line]", price: "int | None"
+) -> "list[int | None]":
+    """Return the cents of each line: as agreed on, else its share of the price by its cost."""
+    agreed = (quote.get("agreed") or {}).get("lines")
+    if agreed:
+        known = {each["line"]: Exact.of(each["price"]).cents() for each in agreed}
+        return [known.get(line.id) for line in lines]
+    if price is None:
+        return [None for _ in lines]
+    rate = (quote.get("rates") or {}).get("rate") or 0
+    return list(shared(price, [Exact.of_cents(line.material) + line.labor(rate) for line in lines]))
+
+
 def _said_lines(
-    lines: "list[Line]", rates: "dict[str, Any]", price: "int | None"
+    quote: "dict[str, Any]", lines: "list[Line]", price: "int | None"
 ) -> "list[dict[str, Any]]":
-    rate = rates.get("rate") or 0
-    direct = [Exact.of_cents(line.material) + line.labor(rate) for line in lines]
-    prices = shared(price or 0, direct)
+    prices = _prices(quote, lines, price)
     return [
         {
             "id": line.id,
@@ -122,11 +134,11 @@ def _said_lines(
             "hours": None if line.hours is None else line.hours.near(),
             "hours_text": "" if line.hours is None else hours_text(line.hours),
             "is_typed": line.is_typed,
-            "price_text": "" if price is None else show_money(dollars(prices[at])),
-            "price": None if price is None else dollars(prices[at]),
+            "price_text": "" if cents is None else show_money(dollars(cents)),
+            "price": None if cents is None else dollars(cents),
             "operations": said_operations(line),
         }
-        for at, line in enumerate(lines)
+        for line, cents in zip(lines, prices)
     ]
 
 

@@ -93,11 +93,13 @@ def said_build(
 
 def _on_cost(quote: "dict[str, Any]", cost: int, price: int) -> "list[tuple[str, str, int]]":
     """Return the rows from the cost to the price: profit, and the tax that the price holds."""
-    rates, within, own = quote["rates"], held_percent(quote), before_tax(quote, price)
-    of = "of the cost"
-    if percents_of(rates).profit_of == "price":
-        of = "of the price before tax" if within else "of the price"
-    rows = [("profit", f"Profit, {_percent(rates, 'profit')} {of}", own - cost)]
+    within, own = held_percent(quote), before_tax(quote, price)
+    whole, of = cost, "of the cost"
+    if percents_of(quote["rates"]).profit_of == "price":
+        whole, of = own, "of the price before tax" if within else "of the price"
+    # What it really is: rounding up and a price agreed on before have moved it from the shop's.
+    percent = show_number(100 * (own - cost) / whole, 1) if whole else "0"
+    rows = [("profit", f"Profit, {percent} % {of}", own - cost)]
     if within:
         tax = f"Tax in the price, {show_number(within, 3)} %"
         rows += [("before_tax", "Price before tax", own), ("tax", tax, price - own)]

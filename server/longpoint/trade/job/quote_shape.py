@@ -50,6 +50,28 @@ PUNCH = Thing(
 SIGNED = Thing(_HAND.keys + [("shop", _HAND)])
 """The customer's signature, and the shop's beside it."""
 
+_AGREED_LINE = Thing(
+    [
+        ("line", Words(64)),
+        ("title", _TITLE),
+        ("count", Numeral(0, 10000, whole=True)),
+        ("price", Numeral(0, 1e7)),
+    ],
+    needs=("line", "price"),
+)
+AGREED = Thing(
+    [
+        ("price", Maybe(Numeral(0, 1e7))),
+        ("tax", Maybe(Numeral(0, 1e7))),
+        ("lines", ListOf(_AGREED_LINE, 300, "lines agreed on")),
+    ]
+    + SIGNED.keys
+)
+"""What both signed, in dollars: it stands, whatever hours, stock and rates do after that.
+
+`tax` is what comes on top of the price; `line` is the id of an item or of a line of the quote.
+"""
+
 QUOTE = Thing(
     [
         ("rates", RATES),
@@ -85,7 +107,7 @@ QUOTE = Thing(
         ("work", _NOTE),
         ("exclusions", _NOTE),
         ("terms", _NOTE),
-        ("agreed", Thing([("price", Maybe(Numeral(0, 1e7)))] + SIGNED.keys)),
+        ("agreed", AGREED),
         ("extras", ListOf(EXTRA, 100, "change orders", by_id=True)),
         (
             "payments",
@@ -103,7 +125,7 @@ QUOTE = Thing(
         ("signed", Thing(SIGNED.keys + [("came_up", _WHEN)])),
     ]
 )
-"""The quote of a job: what was said of it. `agreed` is the price that both signed.
+"""The quote of a job: what was said of it.
 
 `came_up` is when something came up on the punch list after the sign-off: it is signed again.
 """

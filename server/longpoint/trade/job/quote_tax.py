@@ -20,7 +20,8 @@ def held_percent(quote: "dict[str, Any]") -> float:
 def tax_of(quote: "dict[str, Any]", price: int, material: int) -> "tuple[int, str]":
     """Return the cents of tax and what it is called; nothing and no words for none.
 
-    `price` and `material` are cents. Tax that the price holds is said with its sum.
+    `price` and `material` are cents. Tax that the price holds is said with its sum. What both
+    agreed on stands.
     """
     on, percent = quote.get("tax_on") or "nothing", quote.get("tax_percent")
     if on == "nothing" or percent is None:
@@ -29,8 +30,10 @@ def tax_of(quote: "dict[str, Any]", price: int, material: int) -> "tuple[int, st
     if on == INCLUDED:
         tax = tax_within(price, percent)
         return tax, f"Tax of {show_money(dollars(tax))} included, {said}"
+    agreed = (quote.get("agreed") or {}).get("tax")
     base = Exact.of_cents(price if on == "price" else material)
-    return tax_on_top(base, percent), f"Tax, {said} {_OF[on]}"
+    tax = tax_on_top(base, percent) if agreed is None else Exact.of(agreed).cents()
+    return tax, f"Tax, {said} {_OF[on]}"
 
 
 def asks_percent(quote: "dict[str, Any]") -> bool:

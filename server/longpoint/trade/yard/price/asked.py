@@ -60,7 +60,7 @@ _AFTER = [
     Number("discount_percent", "Discount", unit="%", default=0, most=100),
     Choice("tax_on", "Sales tax on",
            [("nothing", "nothing"), ("material", "material with its waste"),
-            ("price", "the whole price"), ("included", "nothing: the price holds it")],
+            ("price", "the whole price"), ("included", "in the price already")],
            default="nothing", help="Your state says which: ask it, not a calculator."),
     Number("tax_percent", "Tax", unit="%", most=50, only_when=_TAXED),
     Number("fixed_costs", "Fixed costs a year", unit="$", above=0, most=1e9, optional=True,
