@@ -11,6 +11,7 @@ from longpoint.cli import main
 from tests.phone.app import FRAME, TOOLS, App, example_hash, hash_of
 from tests.phone.conftest import FLAGS, PHONE
 from tests.phone.plain import Host, hosted
+from tests.phone.storage import kept_documents
 
 
 @pytest.fixture(scope="module")
@@ -111,6 +112,9 @@ def test_what_was_typed_survives_the_end_of_the_browser(
     expect(app.page.get_by_text("3/0 has a 0 under the line").first).to_be_visible()
     app.go("Yard")
     expect(app.page.get_by_role("heading", name="At the yard")).to_be_visible()
+    # The place is written after it is shown, and a browser that ends may tell its pages nothing.
+    while kept_documents(app.page)["settings", "settings"]["body"]["place"] != "yard":
+        app.page.wait_for_timeout(20)
     app.page.context.close()
 
     host.stop()

@@ -25,8 +25,9 @@ export async function joined(files, entries, minify) {
     ],
   });
   const { output } = await program.generate({
-    entryFileNames: "assets/[name]-[hash].js",
-    chunkFileNames: "assets/[name]-[hash].js",
+    entryFileNames: "assets/[name]-[hash:12].js",
+    chunkFileNames: "assets/[name]-[hash:12].js",
+    hashCharacters: "hex",
     sanitizeFileName: (name) => name.replace(/-[A-Z0-9]{8}$/, ""), // the splitter's hash
     hoistTransitiveImports: false,
     manualChunks: (path, { getModuleInfo }) =>
