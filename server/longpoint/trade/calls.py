@@ -129,7 +129,7 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         edits = {"begin item": begin_item, "copy item": copy_item, "add entry": add_entry}
         return edits[str(do)](request)
     if do == "merge jobs":
-        from .job.merging import merge_jobs
+        from .job.merge import merge_jobs
 
         return merge_jobs(request)
     if do == "read sizes":

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from jsonschema_rs import Draft202012Validator
 
 from longpoint.trade.job.document import check, json_schema
-from longpoint.trade.job.merging import merge
+from longpoint.trade.job.merge import merge
 from longpoint.trade.refusal import Refusal
 from tests.trade.phone_core import Call, phone_core
 

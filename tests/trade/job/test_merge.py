@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from longpoint.trade.job.document import check
 from longpoint.trade.job.editing import letter_of
-from longpoint.trade.job.merging import is_same, merge
+from longpoint.trade.job.merge import is_same, merge
 
 from .asking import ask, blank, refused
 
