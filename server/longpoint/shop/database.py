@@ -1,0 +1,114 @@
+"""The shop's database: SQLite in a file, or PostgreSQL by its address."""
+
+import os
+import secrets
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from alembic import command
+from alembic.config import Config
+from alembic.util import CommandError
+from platformdirs import user_data_path
+from sqlalchemy import Engine, create_engine, event, make_url
+from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
+from sqlalchemy.orm import Session
+
+from .tables import Shop
+
+PATIENCE = 10
+"""Seconds that a writer waits for another before it gives up."""
+
+
+class NotOpened(Exception):
+    """The database can't be worked with; the message is for the person."""
+
+
+def default_address() -> str:
+    """Return the address of the database that the setting names, or of a file of this person's."""
+    named = os.environ.get("LONGPOINT_DATABASE", "")
+    return named or f"sqlite:///{user_data_path('longpoint') / 'shop.db'}"
+
+
+class Database:
+    """A shop's database, moved to this version's tables.
+
+    Raises
+    ------
+    NotOpened
+        It is not there, is damaged, or a newer version wrote it.
+    """
+
+    def __init__(self, address: str) -> None:
+        try:
+            self.engine = _engine(address)
+            _check(self.engine)
+            _upgrade(self.engine)
+            self._begin()
+        except (ArgumentError, NoSuchModuleError, ImportError) as fault:
+            raise NotOpened(f"LONGPOINT_DATABASE is no address of a database: {fault}.") from fault
+        except (DBAPIError, OSError) as fault:
+            raise NotOpened(f"The shop's database does not open: {_reason(fault)}.") from fault
+
+    @contextmanager
+    def session(self) -> Iterator[Session]:
+        """Give a session whose work is written whole at the end, or not at all."""
+        with Session(self.engine) as session, session.begin():
+            yield session
+
+    def _begin(self) -> None:
+        with self.session() as session:
+            if session.get(Shop, 1) is None:
+                session.add(Shop(id=1, epoch=secrets.token_hex(8), secret=secrets.token_hex(32)))
+
+    def close(self) -> None:
+        """Let go of every connection."""
+        self.engine.dispose()
+
+
+def _engine(address: str) -> Engine:
+    url = make_url(address)
+    if url.get_backend_name() != "sqlite":
+        return create_engine(url, pool_pre_ping=True)
+    if url.database:
+        Path(url.database).parent.mkdir(parents=True, exist_ok=True)
+    engine = create_engine(url, connect_args={"timeout": PATIENCE})
+
+    @event.listens_for(engine, "connect")
+    def connected(connection: object, _: object) -> None:
+        # The driver would begin no transaction before the first write: `begin` below does it.
+        connection.isolation_level = None  # type: ignore[attr-defined]
+        for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON"):
+            connection.execute(f"PRAGMA {pragma}")  # type: ignore[attr-defined]
+
+    @event.listens_for(engine, "begin")
+    def begin(connection: object) -> None:
+        # Whoever reads in order to write must be the only one who does.
+        connection.exec_driver_sql("BEGIN IMMEDIATE")  # type: ignore[attr-defined]
+
+    return engine
+
+
+def _check(engine: Engine) -> None:
+    if engine.dialect.name != "sqlite":
+        return
+    with engine.connect() as connection:
+        found = connection.exec_driver_sql("PRAGMA integrity_check").scalar()
+    if found != "ok":
+        raise NotOpened(f"The shop's database is damaged ({found}): restore a backup.")
+
+
+def _upgrade(engine: Engine) -> None:
+    config = Config()
+    config.set_main_option("script_location", str(Path(__file__).parent / "migrations"))
+    with engine.begin() as connection:
+        config.attributes["connection"] = connection
+        try:
+            command.upgrade(config, "head")
+        except CommandError as fault:
+            words = "A newer Longpoint wrote the shop's database: install that version."
+            raise NotOpened(words) from fault
+
+
+def _reason(fault: Exception) -> str:
+    return str(getattr(fault, "orig", None) or fault).strip().splitlines()[0].rstrip(".")
