@@ -30,9 +30,22 @@ def verdict(answer: "Answer", leaf: FramedLeaf) -> None:
     rails = "; rails " + length(leaf.rail_length)
     panels = ", panels " + panels_words(leaf, answer.scale)
     wide = ", panels " + length(leaf.panel_width) + " wide"
-    # The groove's depth has a usual value, and rails and panels hang on it.
+    # Gaps and the groove's depth have usual values, and every part hangs on them.
+    gaps = ", " + _gaps(leaf, answer.scale.finer())
     groove = "; grooves " + length(leaf.groove.depth)
-    answer.verdict(*[name + words + groove for words in (rails + panels, rails + wide, rails, "")])
+    between = (gaps + rails + panels, gaps + rails + wide, gaps + rails, gaps, "")
+    answer.verdict(*[name + words + groove for words in between])
+
+
+def _gaps(leaf: FramedLeaf, scale: "Scale") -> str:
+    """Return the gaps, each but the sides' only where it differs from theirs."""
+    sides, head, floor = leaf.place.sides, leaf.place.head, leaf.place.floor
+    said = "overlap " + scale.length(-sides) if leaf.overlays else "gaps " + scale.length(sides)
+    sign, names = (-1, ("top", "bottom")) if leaf.overlays else (1, ("head", "floor"))
+    for name, gap in zip(names, (head, floor)):
+        said += "" if gap == sides else f", {name} {scale.length(sign * gap)}"
+    meets = leaf.leaves == 2 and (leaf.overlays or leaf.place.meeting != sides)
+    return said + (f", meeting {scale.length(leaf.place.meeting)}" if meets else "")
 
 
 def panels_words(leaf: FramedLeaf, scale: "Scale") -> str:

@@ -37,6 +37,7 @@ class Mortise:
     ) -> None:
         self.leaf = leaf
         self.gap = gap
+        self.closed_gap = closed_gap
         self.thickness = thickness
         self.length = length
         self.depth: float | None = None

@@ -22,23 +22,27 @@ def butt_verdict(
 
     `listed` is the hinge leaf where it was taken from the list, not measured.
     """
-    long, short = _depth(mortise, scale.finer())
+    fine = scale.finer()
+    long, short = _depth(mortise, fine)
     if listed is not None and long:
         words = f" (listed leaf {scale.decimal(listed.thickness)}: measure yours)"
         long, short = long + words, short + words
+    # The closed hinge's gap has a usual value, and half of it is wood.
+    closed = ", closed gap " + fine.length(mortise.closed_gap) if long else ""
     if lines is None:
-        gap = scale.finer().length(mortise.gap or 0.0)
-        return [_sentence(long) + "; gap " + gap, _sentence(long), _sentence(short)]
+        gap = "; gap " + fine.length(mortise.gap or 0.0)
+        return [_sentence(long) + words for words in (gap + closed, gap, "")] + [_sentence(short)]
     long, short = ["; " + words if words else "" for words in (long, short)]
     every = ", ".join([scale.length(top) for top in lines.tops])
     ends = " to ".join([scale.length(top) for top in (lines.tops[0], lines.tops[-1])])
     hinges = f"{lines.count} hinges" if lines.count > 1 else "1 hinge"
     tops = hinges + (", top lines " if lines.count > 1 else ", top line ")
     return [
-        f"{tops}{every} down the leaf, {scale.length(head_gap)} more on the jamb{long}",
-        f"{tops}{every} down the leaf{long}",
-        f"{tops}{every} down the leaf{short}",
-        f"{tops}{every} down{short}",
+        f"{tops}{every} down the leaf, {scale.length(head_gap)} more on the jamb{long}{closed}",
+        f"{tops}{every} down the leaf{long}{closed}",
+        f"{tops}{every} down the leaf{short}{closed}",
+        f"{tops}{every} down{short}{closed}",
+        f"{tops}{ends} down{short}{closed}",
         f"{tops}{ends} down{short}",
         hinges + short,
     ]
