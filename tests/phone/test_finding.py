@@ -35,3 +35,13 @@ def test_what_is_found_at_every_place_stands_under_no_place_s_name(app: App) -> 
     expect(app.page.get_by_role("heading", level=1)).to_have_text("Found")
     app.page.get_by_role("searchbox").fill("")
     expect(app.page.get_by_role("heading", level=1)).to_have_text("On site")
+
+
+def test_where_the_network_hangs_titles_and_names_are_searched(app: App) -> None:
+    """What the tools say for themselves never comes: a search does without."""
+    app.open("#/site")
+    app.page.route("**/assets/tool-*.json", lambda route: None)
+    app.page.get_by_role("searchbox").fill("picture frames")
+    expect(app.page.get_by_role("link").filter(has_text="Mitered frame")).to_be_visible()
+    expect(app.page.get_by_role("heading", level=1)).to_have_text("Found")
+    app.page.unroute_all(behavior="ignoreErrors")

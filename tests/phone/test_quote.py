@@ -204,7 +204,9 @@ def changed(app: App) -> None:
     order = app.page.get_by_role("dialog")
     order.get_by_label("What changes").fill("Wider casing")
     order.get_by_label(re.compile("^By how much")).fill("20.50")
-    order.get_by_label("Signed by").fill("Ada Fern")
+    # Who signed before is named with a tap.
+    customer(order).get_by_role("button", name="Ada Fern").tap()
+    expect(order.get_by_label("Signed by")).to_have_value("Ada Fern")
     signed_by_hand(app, customer(order), FINGER[:1])
     signed_by_shop(app, order)
     expect(order.get_by_label("agreed", exact=True)).to_be_checked()

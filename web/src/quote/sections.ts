@@ -108,7 +108,7 @@ export function agreedPart(job: Job, { price, due, lines }: Said): TemplateResul
     return html`<section class="card item" aria-label="Agreed">
       <h2>Agreed ${dateWords(agreed.at)}</h2>
       ${signing({
-        signed: agreed,
+        job, signed: agreed,
         customer: (part) => changeQuote(job, { agreed: { ...part, price: agreed.price ?? null } }, "Signed"),
         shop: (shop) => changeQuote(job, { agreed: { ...agreed, shop } }, "Signed"),
       })}
@@ -178,7 +178,7 @@ function cameUp({ by, at, came_up: came }: SignedOff): string {
 
 function signedOff(job: Job, signed: SignedOff): TemplateResult {
   return html`${signing({
-      signed, label: "Signed off by", customer: (part) => signOff(job, { ...signed, ...part }),
+      job, signed, label: "Signed off by", customer: (part) => signOff(job, { ...signed, ...part }),
       shop: (shop) => changeQuote(job, { signed: { ...signed, shop } }, "Signed off"),
     })}
     ${signed.came_up ? html`<button type="button" @click=${() => signOffAgain(job, signed)}>Sign it off again</button>` : nothing}`;

@@ -221,7 +221,7 @@ function extraSheet(opened: Opened): Made {
       ${numeral(opened, { label: "Days later", value: row.days, field: `extras.${row.id}.days`, most: 1000, put: (days) => put({ days }) })}
       ${options("state", "It is", row.state ?? "offered", [["offered", "offered"], ["agreed", "agreed"], ["declined", "declined"]],
         (value) => note({ state: value as NonNullable<Extra["state"]> }))}
-      ${signing({ signed: row, customer: note, draw: (strokes) => signOrder(opened.job, row.id, strokes), shop: (shop) => note({ shop }) })}
+      ${signing({ job: opened.job, signed: row, customer: note, draw: (strokes) => signOrder(opened.job, row.id, strokes), shop: (shop) => note({ shop }) })}
       ${dateField("On", row.at, (at) => note({ at }))}
       <p class="quiet">Both sign before the work begins: here with a finger, or on paper; say who did.</p>
       ${removing(opened, "extras", "Change order deleted")} ${done()}`,

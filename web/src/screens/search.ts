@@ -3,6 +3,9 @@ import type { ReactiveControllerHost } from "lit";
 import type { Declaration, Input, Listing } from "../contract/contract";
 import { allTools, bringPictures } from "../engine/catalog";
 
+/** Milliseconds in which all words are waited for: past that a search goes by titles and names alone. */
+const PATIENCE = 3000;
+
 /** Looks through all that tools say, which is loaded when a search begins. */
 export class Search {
   /** All that the tools say, by tool; null until all words are known. */
@@ -38,9 +41,13 @@ export class Search {
     return ranked.sort((one, other) => one.at - other.at).map(({ tool }) => tool);
   }
 
+  /** Words that come late count from the next letter on. */
   private async bring(): Promise<void> {
-    const [tools] = await Promise.all([allTools(), bringPictures()]);
-    this.said = new Map(tools.map(({ declaration }) => [declaration.slug, saidIn(declaration)]));
+    const brought = Promise.all([allTools(), bringPictures()]).then(([tools]) => {
+      this.said = new Map(tools.map(({ declaration }) => [declaration.slug, saidIn(declaration)]));
+    });
+    await Promise.race([brought, new Promise((late) => setTimeout(late, PATIENCE))]);
+    this.said ??= new Map();
     this.host.requestUpdate();
   }
 }
