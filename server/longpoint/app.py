@@ -11,6 +11,7 @@ from .api.errors import MOST_BYTES, JsonApi
 from .api.jobs import make_job_blueprint
 from .api.replies import DOOR
 from .api.routes import make_blueprint
+from .shop.opened import open_shop
 
 SETTINGS = {
     "API_TITLE": "Longpoint",
@@ -24,6 +25,7 @@ SETTINGS = {
 def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """Return the application; `config` adds to `SETTINGS` or replaces them.
 
+    With a `Database` as `SHOP` it keeps what the shop's people share; without, it keeps nothing.
     Without a built front end it serves the API alone.
     """
     app = Flask(__name__, static_folder=None)
@@ -36,6 +38,8 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     api = JsonApi(app)
     api.register_blueprint(make_blueprint())
     api.register_blueprint(make_job_blueprint())
+    if "SHOP" in app.config:
+        open_shop(app, api)
     for schema in DOOR:
         api.spec.components.schema(schema.__name__, schema=schema)
     application = front.with_front_end(app.wsgi_app) if front.is_built() else app.wsgi_app

@@ -1,0 +1,295 @@
+"""Routes of what a shop's people share: a document, the feed of changes, and who is signed in."""
+
+import json
+import os
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
+from http import HTTPStatus
+from typing import Any, NoReturn
+
+import marshmallow as ma
+from flask import Response, jsonify, request
+from flask import abort as stop
+from flask_login import current_user, login_required
+from flask_smorest import Blueprint, abort
+from flask_smorest.error_handler import ErrorSchema
+from sqlalchemy.orm import Session
+
+from longpoint.shop.documents import (
+    KINDS,
+    OWN,
+    Full,
+    Moved,
+    NotThere,
+    Said,
+    UsedElsewhere,
+    Writer,
+    Written,
+    read,
+    write,
+)
+from longpoint.shop.feed import feed
+from longpoint.shop.signed_in import refuse_other_origins, shop_of_app
+from longpoint.shop.tables import Shop
+from longpoint.trade.job.document import SCHEMA, check
+from longpoint.trade.refusal import Refusal
+
+from .errors import JsonParser
+from .jobs import by_place
+from .replies.documents import Changes, Document, Head, Me
+from .replies.documents import Moved as MovedReply
+
+MOST_BYTES = 4 * 1024 * 1024
+LONGEST_NAME = 160
+MOST_CHANGES = 500
+ROOM = 2 * 1024**3
+"""Bytes that the documents begun by one person may take, where LONGPOINT_ROOM says nothing."""
+_NAME = re.compile(rf"(?:{'|'.join(KINDS)})\.[^\x00-\x1f\x7f/]{{1,{LONGEST_NAME}}}")
+_TAG = re.compile(r'(?:W/)?"([1-9][0-9]{0,8})"')
+_CHANGE = ma.validate.Regexp(
+    re.compile(r"[0-9A-Za-z-]{8,64}\Z"), error="8 to 64 letters, digits and dashes."
+)
+
+
+class DocumentBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
+    """A blueprint that reads JSON strictly."""
+
+    ARGUMENTS_PARSER = JsonParser()
+
+
+class DocumentForm(ma.Schema):
+    """What a change says."""
+
+    class Meta:
+        unknown = ma.RAISE
+
+    change_id = ma.fields.String(
+        required=True, validate=_CHANGE, metadata={"description": "Made by the phone, for ever."}
+    )
+    units = ma.fields.String(required=True, validate=ma.validate.OneOf(["in", "mm"]))
+    schema = ma.fields.Integer(required=True, strict=True, validate=ma.validate.Range(1, 10_000))
+    body = ma.fields.Dict(required=True)
+
+
+class DeletionQuery(ma.Schema):
+    """The query of a deletion."""
+
+    class Meta:
+        unknown = ma.RAISE
+
+    change_id = ma.fields.String(required=True, validate=_CHANGE)
+
+
+class FeedQuery(ma.Schema):
+    """From where the feed is told."""
+
+    class Meta:
+        unknown = ma.RAISE
+
+    since = ma.fields.Integer(load_default=0, validate=ma.validate.Range(0, 2**53))
+    last = ma.fields.String(
+        load_default="",
+        validate=ma.validate.Length(max=64),
+        metadata={"description": "The `last` that came with `since`."},
+    )
+    limit = ma.fields.Integer(load_default=100, validate=ma.validate.Range(1, MOST_CHANGES))
+
+
+def make_document_blueprint() -> DocumentBlueprint:
+    """Return the routes of a shop's documents."""
+    blueprint = DocumentBlueprint("documents", __name__, url_prefix="/api")
+
+    @blueprint.before_request
+    def guard() -> None:
+        request.max_content_length = MOST_BYTES
+        refuse_other_origins(request)
+        name = (request.view_args or {}).get("name", f"{KINDS[0]}.any")
+        if not _NAME.fullmatch(name) or name == OWN:
+            abort(404, message="No document of a shop has this name.")
+
+    @blueprint.route("/me", methods=["GET"], endpoint="me")
+    @blueprint.doc(summary="Who is signed in on this device.", operationId="me")
+    @blueprint.response(200, Me)
+    @_refusing(blueprint, 401)
+    @login_required
+    def get_me() -> Response:
+        with shop_of_app().session() as session:
+            epoch = session.get_one(Shop, 1).epoch
+        person = {"name": current_user.name, "role": current_user.role}
+        device = {"id": current_user.device_id, "title": current_user.device_title}
+        return jsonify(epoch=epoch, person=person, device=device)
+
+    @blueprint.route("/changes", methods=["GET"], endpoint="changes")
+    @blueprint.doc(
+        summary="What was changed since; each document once, as it stands.",
+        description=(
+            "In the order of their last changes, deleted ones too. Ask again with the `since` and "
+            "`last` of the reply. `restored` says that the server no longer knows what came with "
+            "them: the feed then begins anew."
+        ),
+        operationId="changes",
+    )
+    @blueprint.arguments(FeedQuery, location="query")
+    @blueprint.response(200, Changes)
+    @_refusing(blueprint, 401)
+    @login_required
+    def get_changes(query: dict[str, Any]) -> Response:
+        with shop_of_app().session() as session:
+            return jsonify(feed(session, query["since"], query["last"], query["limit"]))
+
+    _add_document(blueprint)
+    return blueprint
+
+
+def _add_document(blueprint: DocumentBlueprint) -> None:
+    @blueprint.route("/documents/<name>", methods=["GET"], endpoint="document")
+    @blueprint.doc(
+        summary="A document as it stands; 410 for a deleted one.", operationId="document"
+    )
+    @blueprint.response(200, Document)
+    @blueprint.alt_response(410, schema=Head)
+    @_refusing(blueprint, 401, 404)
+    @login_required
+    def get_document(name: str) -> Response:
+        with _answering() as session:
+            said = read(session, name)
+        response = jsonify(said)
+        response.status_code = 410 if said["deleted"] else 200
+        response.set_etag(str(said["rev"]))
+        return response
+
+    @blueprint.route("/documents/<name>", methods=["PUT"], endpoint="put")
+    @blueprint.doc(
+        summary="Begin a document, or change it.",
+        description=(
+            '`If-None-Match: *` begins one, also where one was deleted; `If-Match: "<rev>"` '
+            "changes it. A `change_id` that was answered before is answered again, and nothing is "
+            "done twice. 412 tells what stands instead."
+        ),
+        operationId="put-document",
+        parameters=_CONDITIONS,
+    )
+    @blueprint.arguments(DocumentForm)
+    @blueprint.response(200, Head)
+    @blueprint.alt_response(201, schema=Head)
+    @blueprint.alt_response(412, schema=MovedReply)
+    @_refusing(blueprint, 400, 401, 403, 404, 409, 413, 428, 507)
+    @login_required
+    def put_document(form: dict[str, Any], name: str) -> Response:
+        _refuse_what_is_none(name, form)
+        return _written(name, Said(**form))
+
+    @blueprint.route("/documents/<name>", methods=["DELETE"], endpoint="delete")
+    @blueprint.doc(
+        summary="Delete a document; its number and its tombstone stay.",
+        operationId="delete-document",
+        parameters=_CONDITIONS[:1],
+    )
+    @blueprint.arguments(DeletionQuery, location="query")
+    @blueprint.response(200, Head)
+    @blueprint.alt_response(412, schema=MovedReply)
+    @_refusing(blueprint, 400, 401, 403, 404, 409, 428)
+    @login_required
+    def delete_document(query: dict[str, Any], name: str) -> Response:
+        return _written(name, Said(query["change_id"]))
+
+
+_CONDITIONS = [
+    {"in": "header", "name": name, "schema": {"type": "string"}, "required": False,
+     "description": words}
+    for name, words in (
+        ("If-Match", "The revision that this is made to, in quotes."),
+        ("If-None-Match", "`*`: there is no such document."),
+    )
+]  # fmt: skip
+
+
+def _refusing(blueprint: DocumentBlueprint, *codes: int) -> Any:
+    """Return what describes refusals."""
+
+    def describe(view: Any) -> Any:
+        for code in codes:
+            view = blueprint.alt_response(code, schema=ErrorSchema)(view)
+        return view
+
+    return describe
+
+
+def _refuse(code: int, message: str, **more: Any) -> NoReturn:
+    """Abort with a status that says more than a sentence, or that the framework has no name for."""
+    said = jsonify(code=code, status=HTTPStatus(code).phrase, message=message, **more)
+    said.status_code = code
+    stop(said)
+
+
+@contextmanager
+def _answering() -> Iterator[Session]:
+    """Give a session, and answer in words what a document refuses."""
+    try:
+        with shop_of_app().session() as session:
+            yield session
+    except NotThere:
+        abort(404, message="There is no such document.")
+    except Full:
+        _refuse(507, "There is no room left on the shop's server for what you began there.")
+    except UsedElsewhere:
+        abort(409, message="This change_id belongs to a change of another document.")
+
+
+def _written(name: str, said: Said) -> Response:
+    to = _condition(is_deletion=said.body is None)
+    room = int(os.environ.get("LONGPOINT_ROOM", ROOM))
+    writer = Writer(current_user.person_id, current_user.device_id, room)
+    try:
+        with _answering() as session:
+            done = write(session, writer, name, said, to)
+    except Moved:
+        with _answering() as session:
+            current = read(session, name)
+        _refuse(412, "Someone changed it meanwhile.", current=current)
+    return _as_response(name, said, done)
+
+
+def _as_response(name: str, said: Said, done: Written) -> Response:
+    response = jsonify(
+        id=name, kind=name.split(".")[0], rev=done.rev, seq=done.seq,
+        change_id=said.change_id, deleted=said.body is None,
+    )  # fmt: skip
+    response.status_code = 201 if done.is_new else 200
+    response.set_etag(str(done.rev))
+    return response
+
+
+def _condition(is_deletion: bool) -> int | None:
+    """Return the revision that is changed, None for a document that is begun."""
+    match, none = request.headers.get("If-Match"), request.headers.get("If-None-Match")
+    if match is None and none is None:
+        abort(428, message='Say with If-Match: "<rev>" or If-None-Match: * what you change.')
+    tag = _TAG.fullmatch(match.strip()) if match else None
+    if match and tag and none is None:
+        return int(tag[1])
+    if match is not None or none != "*" or is_deletion:
+        abort(400, message='If-Match takes one revision in quotes, If-None-Match only "*".')
+    return None
+
+
+def _refuse_what_is_none(name: str, form: dict[str, Any]) -> None:
+    """Abort with 422 where the body is nothing that this kind of document can say."""
+    try:
+        _refuse_infinities(form["body"])
+        if name.startswith("job."):
+            check(form["body"])
+            if form["body"].get("id") != name.removeprefix("job."):
+                raise Refusal("id", "The job has another id than its address.")
+            if form["schema"] > SCHEMA:
+                raise Refusal("schema", "A newer Longpoint wrote this: update the shop's server.")
+    except Refusal as refusal:
+        abort(422, errors={"json": {f"body.{k}": v for k, v in by_place(refusal.errors).items()}})
+
+
+def _refuse_infinities(body: dict[str, Any]) -> None:
+    try:
+        json.dumps(body, allow_nan=False)
+    except (ValueError, RecursionError):
+        raise Refusal("", "A number here is none that JSON can say (RFC 8259).") from None

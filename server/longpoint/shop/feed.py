@@ -1,0 +1,44 @@
+"""The feed of changes: each document once, as it stands, in the order of its last change."""
+
+from typing import Any
+
+from sqlalchemy.orm import Session
+
+from .documents import as_said, chosen
+from .tables import Change, Document, Shop
+
+MOST_BYTES = 1024 * 1024
+"""Of the bodies in one reply; a single larger one still goes."""
+
+
+def feed(session: Session, since: int, last: str, limit: int) -> dict[str, Any]:
+    """Return what was changed after `since`.
+
+    Parameters
+    ----------
+    since : int
+        The number of the last change that the asker knows; 0 for none.
+    last : str
+        That change's id. Where it is another's, the server was restored from a backup, and what
+        came after it is not what the asker knows: everything is told from the beginning.
+    """
+    shop = session.get_one(Shop, 1)
+    known = session.get(Change, since) if since else None
+    restored = bool(since) and (known is None or known.change_id != last)
+    start, seen = (0, "") if restored else (since, last)
+    rows = session.execute(
+        chosen().where(Document.seq > start).order_by(Document.seq).limit(limit + 1)
+    ).all()
+    taken: list[dict[str, Any]] = []
+    size = 0
+    for row in rows[:limit]:
+        size += row[0].size
+        if taken and size > MOST_BYTES:
+            break
+        taken.append(as_said(*row))
+    if taken:
+        start, seen = taken[-1]["seq"], taken[-1]["change_id"]
+    return {
+        "epoch": shop.epoch, "restored": restored, "changes": taken,
+        "since": start, "last": seen, "more": len(rows) > len(taken),
+    }  # fmt: skip

@@ -1,0 +1,106 @@
+"""Who is asking: the device whose token the session cookie carries."""
+
+import hashlib
+from datetime import timedelta
+from typing import Any
+
+from flask import Flask, Request, current_app, request
+from flask.sessions import SecureCookieSessionInterface
+from flask_login import LoginManager, UserMixin, current_user
+from flask_smorest import abort
+from sqlalchemy import select, update
+from sqlalchemy.orm import joinedload
+
+from .database import Database
+from .tables import Device, now
+
+OWNER, CREW = "owner", "crew"
+STAYS = timedelta(days=400)
+"""The longest that browsers keep a cookie (RFC 6265bis, 5.5)."""
+SEEN_EVERY = timedelta(minutes=1)
+
+
+def hash_of(token: str) -> str:
+    """Return what the database keeps of a token, which is long and random: no salt is needed."""
+    return hashlib.sha256(token.encode()).hexdigest()
+
+
+class SignedIn(UserMixin):  # type: ignore[misc]  # Flask-Login carries no types
+    """The device that asks, and its person."""
+
+    def __init__(self, token: str, device: Device) -> None:
+        self.id = token
+        self.device_id, self.device_title, self.seen = device.id, device.title, device.seen
+        self.person_id, self.name, self.role = (
+            device.person.id,
+            device.person.name,
+            device.person.role,
+        )
+
+    @property
+    def is_owner(self) -> bool:
+        """Whether this person may do all."""
+        return bool(self.role == OWNER)
+
+
+class _Session(SecureCookieSessionInterface):
+    """A cookie that HTTPS brought goes back by HTTPS alone."""
+
+    def get_cookie_secure(self, app: Flask) -> bool:
+        return request.is_secure
+
+
+def set_up(app: Flask, shop: Database, secret: str) -> None:
+    """Let `app` know its people by their session cookie."""
+    app.config.update(
+        SECRET_KEY=secret,
+        SESSION_COOKIE_NAME="longpoint",
+        SESSION_COOKIE_SAMESITE="Lax",
+        PERMANENT_SESSION_LIFETIME=STAYS,
+        # A token is looked up at every request; an address of a phone changes all day.
+        SESSION_PROTECTION=None,
+    )
+    app.session_interface = _Session()
+    manager = LoginManager(app)
+    manager.user_loader(lambda token: _found(shop, token))
+    manager.unauthorized_handler(_refuse)
+    app.after_request(_vary)
+
+
+def _found(shop: Database, token: str) -> SignedIn | None:
+    with shop.session() as kept:
+        device = kept.scalar(
+            select(Device)
+            .where(Device.token == hash_of(token), Device.ended.is_(None))
+            .options(joinedload(Device.person))
+        )
+        if device is None or device.person.left is not None:
+            return None
+        found = SignedIn(token, device)
+        if now() - device.seen > SEEN_EVERY:
+            kept.execute(update(Device).where(Device.id == device.id).values(seen=now()))
+        return found
+
+
+def _refuse() -> Any:
+    abort(401, message="Sign in on this device first: what is here stays on it until then.")
+
+
+def _vary(response: Any) -> Any:
+    """What a person alone may read is kept by nobody on the way."""
+    if current_user and current_user.is_authenticated:
+        response.headers["Cache-Control"] = "no-store"
+    return response
+
+
+def refuse_other_origins(asked: Request) -> None:
+    """Abort with 403 where a page of another site asks a browser to write."""
+    origin = asked.headers.get("Origin")
+    if asked.method not in ("GET", "HEAD", "OPTIONS") and origin not in (None, asked.host_url[:-1]):
+        abort(403, message="Another site's page can't write here.")
+
+
+def shop_of_app() -> Database:
+    """Return the database of the running application."""
+    shop: Database = current_app.config["SHOP"]
+    return shop
