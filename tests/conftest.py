@@ -15,6 +15,15 @@ settings.register_profile("check", settings.get_profile("hunt"), derandomize=Tru
 settings.load_profile("check")
 
 
+@pytest.fixture(scope="session", autouse=True)
+def own_database(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """Commands that keep something keep it in a folder of the tests."""
+    folder = tmp_path_factory.mktemp("kept")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("LONGPOINT_DATABASE", f"sqlite:///{folder / 'shop.db'}")
+        yield
+
+
 @pytest.fixture(scope="session")
 def address() -> Iterator[str]:
     """The address of a running `longpoint serve`."""

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-COMMAND = (sys.executable, "-m", "longpoint.cli", "serve", "--port", "0")
+COMMAND = (sys.executable, "-m", "longpoint.cli", "serve", "--alone", "--port", "0")
 
 
 @contextmanager

@@ -1,4 +1,4 @@
-"""The command `longpoint`: serve the app, or write it out for another host."""
+"""The command `longpoint`: serve the app, write it out for another host, keep what a shop has."""
 
 import argparse
 import sys
@@ -9,6 +9,8 @@ from . import front
 from .app import create_app
 from .export import NotExported, export
 from .server import make_server
+from .shop.backup import NotDone, back_up, restore
+from .shop.database import Database, NotOpened, default_address
 
 NEEDS_HTTPS = (
     "On this machine it works without a network too. A phone or any other device needs it over\n"
@@ -22,8 +24,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         if chosen.command == "export":
             return _export(chosen.folder)
-        return _serve(chosen.host, chosen.port)
-    except NotExported as refused:
+        if chosen.command in ("backup", "restore"):
+            return _keep(chosen)
+        return _serve(chosen.host, chosen.port, chosen.alone)
+    except (NotDone, NotExported, NotOpened) as refused:
         return _fail(str(refused))
 
 
@@ -33,8 +37,16 @@ def _parser() -> argparse.ArgumentParser:
     serve = commands.add_parser("serve", help="serve the app and its API")
     serve.add_argument("--host", default="127.0.0.1", help="address to listen on")
     serve.add_argument("--port", default=8000, type=_port, help="port to listen on; 0 picks one")
+    serve.add_argument(
+        "--alone", action="store_true", help="keep nothing here: each phone is for itself"
+    )
     writing = commands.add_parser("export", help="write the static site for an HTTPS host")
     writing.add_argument("folder", type=Path, metavar="DIR", help="a new or empty folder")
+    keeping = commands.add_parser("backup", help="write all that the shop's server keeps to a file")
+    keeping.add_argument("file", type=Path, metavar="FILE", help="a new file")
+    back = commands.add_parser("restore", help="put a backup in the place of what is kept")
+    back.add_argument("file", type=Path, metavar="FILE", help="what backup wrote")
+    back.add_argument("--replace", action="store_true", help="of a shop that is kept here now")
     return parser
 
 
@@ -44,11 +56,12 @@ def _port(text: str) -> int:
     return int(text)
 
 
-def _serve(host: str, port: int) -> int:
+def _serve(host: str, port: int, alone: bool) -> int:
     if not front.is_built():
         return _fail("The front end is not built: install Longpoint again with pip.")
+    config = {} if alone else {"SHOP": Database(default_address())}
     try:
-        server = make_server(create_app(), host, port)
+        server = make_server(create_app(config), host, port)
     except OSError as fault:
         return _fail(f"Can't listen on {host} port {port} ({fault.strerror}): try another port.")
     except ValueError:
@@ -74,6 +87,20 @@ def _listening(server: object) -> int:
 def _export(folder: Path) -> int:
     names = export(folder)
     print(f"Wrote {len(names)} files to {folder}: serve that folder over HTTPS.")
+    return 0
+
+
+def _keep(chosen: argparse.Namespace) -> int:
+    shop = Database(default_address())
+    try:
+        if chosen.command == "backup":
+            back_up(shop, chosen.file)
+            print(f"Wrote {chosen.file}: keep it on another machine.")
+        else:
+            restore(shop, chosen.file, chosen.replace)
+            print(f"The shop's server keeps what {chosen.file} held.")
+    finally:
+        shop.close()
     return 0
 
 

@@ -9,17 +9,45 @@ from typing import Any
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+from sqlalchemy import NullPool, create_engine, text
 from werkzeug.test import TestResponse
 
 from longpoint.app import create_app
 from longpoint.shop.database import Database
 from longpoint.shop.signed_in import hash_of
 from longpoint.shop.tables import Device, Person
+from tests.shop import postgresql
+
+
+@pytest.fixture(scope="session")
+def server() -> Iterator[Path]:
+    """The folder of a PostgreSQL server's socket."""
+    if not postgresql.programs():
+        pytest.skip("no PostgreSQL here")
+    with postgresql.running() as folder:
+        yield folder
+
+
+def new_database(folder: Path) -> str:
+    """Return the address of a new PostgreSQL database with nothing in it."""
+    name = f"t{secrets.token_hex(6)}"
+    engine = create_engine(postgresql.address_of(folder, "postgres"), poolclass=NullPool)
+    with engine.connect().execution_options(isolation_level="AUTOCOMMIT") as connection:
+        connection.execute(text(f"CREATE DATABASE {name}"))
+    return postgresql.address_of(folder, name)
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def shop_address(request: pytest.FixtureRequest, tmp_path: Path) -> str:
+    """The address of an empty database of each kind."""
+    if request.param == "sqlite":
+        return f"sqlite:///{tmp_path / 'shop.db'}"
+    return new_database(request.getfixturevalue("server"))
 
 
 @pytest.fixture
-def shop(tmp_path: Path) -> Iterator[Database]:
-    database = Database(f"sqlite:///{tmp_path / 'shop.db'}")
+def shop(shop_address: str) -> Iterator[Database]:
+    database = Database(shop_address)
     yield database
     database.close()
 

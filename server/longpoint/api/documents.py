@@ -114,7 +114,7 @@ def make_document_blueprint() -> DocumentBlueprint:
     @_refusing(blueprint, 401)
     @login_required
     def get_me() -> Response:
-        with shop_of_app().session() as session:
+        with shop_of_app().reading() as session:
             epoch = session.get_one(Shop, 1).epoch
         person = {"name": current_user.name, "role": current_user.role}
         device = {"id": current_user.device_id, "title": current_user.device_title}
@@ -135,7 +135,7 @@ def make_document_blueprint() -> DocumentBlueprint:
     @_refusing(blueprint, 401)
     @login_required
     def get_changes(query: dict[str, Any]) -> Response:
-        with shop_of_app().session() as session:
+        with shop_of_app().reading() as session:
             return jsonify(feed(session, query["since"], query["last"], query["limit"]))
 
     _add_document(blueprint)

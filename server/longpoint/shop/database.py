@@ -10,7 +10,7 @@ from alembic import command
 from alembic.config import Config
 from alembic.util import CommandError
 from platformdirs import user_data_path
-from sqlalchemy import Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Engine, create_engine, event, make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 from sqlalchemy.orm import Session
 
@@ -42,18 +42,32 @@ class Database:
     def __init__(self, address: str) -> None:
         try:
             self.engine = _engine(address)
+        except (ArgumentError, NoSuchModuleError, ImportError) as fault:
+            raise NotOpened(f"LONGPOINT_DATABASE is no address of a database: {fault}.") from fault
+        except OSError as fault:
+            raise NotOpened(f"The shop's database does not open: {_reason(fault)}.") from fault
+        self._readers = self.engine.execution_options(**_reading(self.engine))
+        try:
             _check(self.engine)
             _upgrade(self.engine)
             self._begin()
-        except (ArgumentError, NoSuchModuleError, ImportError) as fault:
-            raise NotOpened(f"LONGPOINT_DATABASE is no address of a database: {fault}.") from fault
-        except (DBAPIError, OSError) as fault:
+        except DBAPIError as fault:
+            self.close()
             raise NotOpened(f"The shop's database does not open: {_reason(fault)}.") from fault
+        except NotOpened:
+            self.close()
+            raise
 
     @contextmanager
     def session(self) -> Iterator[Session]:
         """Give a session whose work is written whole at the end, or not at all."""
         with Session(self.engine) as session, session.begin():
+            yield session
+
+    @contextmanager
+    def reading(self) -> Iterator[Session]:
+        """Give a session that sees one moment, and keeps nobody from writing."""
+        with Session(self._readers) as session, session.begin():
             yield session
 
     def _begin(self) -> None:
@@ -82,11 +96,19 @@ def _engine(address: str) -> Engine:
             connection.execute(f"PRAGMA {pragma}")  # type: ignore[attr-defined]
 
     @event.listens_for(engine, "begin")
-    def begin(connection: object) -> None:
+    def begin(connection: Connection) -> None:
         # Whoever reads in order to write must be the only one who does.
-        connection.exec_driver_sql("BEGIN IMMEDIATE")  # type: ignore[attr-defined]
+        is_reading = connection.get_execution_options().get("reading")
+        connection.exec_driver_sql("BEGIN" if is_reading else "BEGIN IMMEDIATE")
 
     return engine
+
+
+def _reading(engine: Engine) -> dict[str, object]:
+    """Return the options of a connection that reads one moment of the database."""
+    if engine.dialect.name == "sqlite":
+        return {"reading": True}
+    return {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
 
 
 def _check(engine: Engine) -> None:

@@ -68,7 +68,7 @@ def set_up(app: Flask, shop: Database, secret: str) -> None:
 
 
 def _found(shop: Database, token: str) -> SignedIn | None:
-    with shop.session() as kept:
+    with shop.reading() as kept:
         device = kept.scalar(
             select(Device)
             .where(Device.token == hash_of(token), Device.ended.is_(None))
@@ -77,9 +77,10 @@ def _found(shop: Database, token: str) -> SignedIn | None:
         if device is None or device.person.left is not None:
             return None
         found = SignedIn(token, device)
-        if now() - device.seen > SEEN_EVERY:
-            kept.execute(update(Device).where(Device.id == device.id).values(seen=now()))
-        return found
+    if now() - found.seen > SEEN_EVERY:
+        with shop.session() as kept:
+            kept.execute(update(Device).where(Device.id == found.device_id).values(seen=now()))
+    return found
 
 
 def _refuse() -> Any:

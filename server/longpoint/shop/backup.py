@@ -1,0 +1,116 @@
+"""A shop's whole database in one file, and back: the same file for SQLite and PostgreSQL.
+
+The file is a database of its own, SQLite with the same tables, so that what an older version wrote
+is moved to today's tables like any other.
+"""
+
+import secrets
+import shutil
+import tempfile
+from contextlib import suppress
+from pathlib import Path
+
+from sqlalchemy import Table as Columns
+from sqlalchemy import delete, func, insert, select, text
+from sqlalchemy.orm import Session
+
+from .database import Database, NotOpened
+from .tables import Person, Shop, Table
+
+ROWS = 200
+"""Copied at a time: a photo's row holds half a megabyte."""
+
+
+class NotDone(Exception):
+    """Nothing was written; the message is for the person."""
+
+
+def back_up(shop: Database, file: Path) -> None:
+    """Write all that `shop` holds at this moment into a new file, while others go on working.
+
+    Raises
+    ------
+    NotDone
+        The file is there already, or can't be written.
+    """
+    if file.exists():
+        raise NotDone(f"{file} is there already: name a new file.")
+    part = file.with_name(file.name + ".part")
+    try:
+        part.unlink(missing_ok=True)
+        _write(shop, part)
+        part.rename(file)
+    except (OSError, NotOpened) as fault:
+        with suppress(OSError):
+            part.unlink(missing_ok=True)
+        raise NotDone(f"Can't write {file}: {fault}") from fault
+
+
+def _write(shop: Database, part: Path) -> None:
+    copy = Database(f"sqlite:///{part}")
+    try:
+        with shop.reading() as source, copy.session() as target:
+            _copy(source, target)
+        with copy.engine.connect() as connection:
+            # All in the one file, none of it in files beside it.
+            connection.connection.execute("PRAGMA journal_mode=DELETE")
+    finally:
+        copy.close()
+
+
+def restore(shop: Database, file: Path, replace: bool) -> None:
+    """Put what a file holds in the place of all that `shop` holds, in one step.
+
+    Phones are told by a new `epoch` that the server may have forgotten something.
+
+    Raises
+    ------
+    NotDone
+        The file is no backup, or there is a shop here already and `replace` does not say so.
+    """
+    if not file.is_file():
+        raise NotDone(f"There is no file {file}.")
+    with tempfile.TemporaryDirectory() as folder:
+        # Opened, it may be moved to newer tables: the backup itself stays as it is.
+        taken = Path(folder) / "backup.db"
+        shutil.copyfile(file, taken)
+        if not _is_backup(taken):
+            raise NotDone(f"{file} is no backup of a shop.")
+        try:
+            copy = Database(f"sqlite:///{taken}")
+        except NotOpened as fault:
+            raise NotDone(f"{file} can't be restored: {fault}") from fault
+        try:
+            with copy.reading() as source, shop.session() as target:
+                if not replace and target.scalar(select(Person.id).limit(1)) is not None:
+                    raise NotDone("A shop is kept here: --replace puts the backup in its place.")
+                _copy(source, target)
+                target.get_one(Shop, 1).epoch = secrets.token_hex(8)
+        finally:
+            copy.close()
+
+
+def _is_backup(file: Path) -> bool:
+    return file.read_bytes()[:16] == b"SQLite format 3\0"
+
+
+def _copy(source: Session, target: Session) -> None:
+    tables = Table.metadata.sorted_tables
+    for table in reversed(tables):
+        target.execute(delete(table))
+    for table in tables:
+        rows = source.execute(select(table).execution_options(yield_per=ROWS))
+        for part in rows.mappings().partitions(ROWS):
+            target.execute(insert(table), [dict(row) for row in part])
+        _count_on(target, table)
+
+
+def _count_on(target: Session, table: Columns) -> None:
+    """Let PostgreSQL give numbers after those that were copied."""
+    if target.get_bind().dialect.name != "postgresql":
+        return
+    column = table.autoincrement_column
+    if column is not None:
+        after = target.scalars(select(func.coalesce(func.max(column), 0) + 1)).one()
+        sequence = f"pg_get_serial_sequence('{table.name}', '{column.name}')"
+        target.execute(text(f"SELECT setval({sequence}, :after, false)"), {"after": after})

@@ -1,0 +1,103 @@
+"""A backup holds all, restores on either database, and is never half done."""
+
+import sqlite3
+from pathlib import Path
+
+import pytest
+from sqlalchemy import select
+
+from longpoint.app import create_app
+from longpoint.shop.backup import NotDone, back_up, restore
+from longpoint.shop.database import Database
+from longpoint.shop.tables import Shop, Table
+from tests.shop.conftest import Phone, new_database, person, token_of
+from tests.shop.test_documents import LIST, said
+
+
+def whole(shop: Database) -> dict[str, list[tuple[object, ...]]]:
+    """Return every row of every table but the number that a restored shop gets anew."""
+    with shop.reading() as session:
+        tables = Table.metadata.sorted_tables
+        rows = {
+            table.name: sorted(tuple(row) for row in session.execute(select(table)))
+            for table in tables
+        }
+    rows["shop"] = [row[:1] + row[2:] for row in rows["shop"]]
+    return rows
+
+
+def filled(shop: Database) -> Phone:
+    """Return a device of a shop in which something happened."""
+    app = create_app({"SHOP": shop})
+    ada = Phone(app, token_of(shop, person(shop, "Ada", "owner")))
+    ada.put(LIST, None, said("change-1", rows=["½"]))
+    ada.put("photo.1", None, said("change-2", picture="x" * 300_000))
+    ada.delete("photo.1", 1, "change-3")
+    return ada
+
+
+def epoch(shop: Database) -> str:
+    with shop.reading() as session:
+        return session.get_one(Shop, 1).epoch
+
+
+def test_out_and_back_is_the_same_but_for_its_epoch(
+    shop: Database, server: Path, tmp_path: Path
+) -> None:
+    """From either database into PostgreSQL, and from there into SQLite."""
+    filled(shop)
+    file = tmp_path / "backup.db"
+    back_up(shop, file)
+    assert list(tmp_path.glob("backup*")) == [file], "one file, none beside it"
+    for address in (new_database(server), f"sqlite:///{tmp_path / 'other.db'}"):
+        other = Database(address)
+        restore(other, file, replace=False)
+        assert whole(other) == whole(shop)
+        assert epoch(other) != epoch(shop)
+        # It goes on: numbers that the database gives come after those that were there.
+        assert person(other, "Ben") > 1
+        other.close()
+
+
+def test_a_phone_hears_that_the_server_is_yesterday_s(shop: Database, tmp_path: Path) -> None:
+    ada = filled(shop)
+    back_up(shop, tmp_path / "yesterday.db")
+    ada.put(LIST, 1, said("change-9", rows=["today"]))
+    before = ada.get("changes").json
+    with pytest.raises(NotDone, match="--replace"):
+        restore(shop, tmp_path / "yesterday.db", replace=False)
+    assert ada.get(f"documents/{LIST}").json["body"] == {"rows": ["today"]}
+    restore(shop, tmp_path / "yesterday.db", replace=True)
+    after = ada.get(f"changes?since={before['since']}&last={before['last']}").json
+    assert after["restored"]
+    assert after["epoch"] != before["epoch"]
+    assert [each["body"] for each in after["changes"] if not each["deleted"]] == [{"rows": ["½"]}]
+
+
+def test_what_is_no_backup_touches_nothing(shop: Database, tmp_path: Path) -> None:
+    filled(shop)
+    before = whole(shop)
+    broken = tmp_path / "broken.db"
+    back_up(shop, broken)
+    with pytest.raises(NotDone, match="there already"):
+        back_up(shop, broken)
+    broken.write_bytes(broken.read_bytes()[:20_000])
+    words = tmp_path / "words.txt"
+    words.write_text("no database")
+    newer = tmp_path / "newer.db"
+    back_up(shop, newer)
+    with sqlite3.connect(newer) as connection:
+        connection.execute("UPDATE alembic_version SET version_num = '9999'")
+    connection.close()
+    refused = {
+        broken: r"damaged|malformed",
+        words: "no backup",
+        newer: "newer Longpoint",
+        tmp_path / "none": "no file",
+    }
+    for file, said_of_it in refused.items():
+        with pytest.raises(NotDone, match=said_of_it):
+            restore(shop, file, replace=True)
+    assert whole(shop) == before
+    with pytest.raises(NotDone, match="Can't write"):
+        back_up(shop, words / "file.db")

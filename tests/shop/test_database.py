@@ -1,0 +1,70 @@
+"""The shop's database: its tables, older and newer ones, and what does not open."""
+
+import sqlite3
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+
+from longpoint.shop.database import Database, NotOpened
+from longpoint.shop.documents import read
+from longpoint.shop.tables import Person, Table
+from tests.cases import KEPT
+
+
+def test_the_migrations_make_the_tables(shop: Database) -> None:
+    """Alembic's own comparison finds nothing that the one has and the other lacks."""
+    with shop.engine.connect() as connection:
+        assert compare_metadata(MigrationContext.configure(connection), Table.metadata) == []
+
+
+def test_the_database_of_version_1_opens(tmp_path: Path) -> None:
+    """Written out as SQL when its tables were made."""
+    file = tmp_path / "shop.db"
+    connection = sqlite3.connect(file)
+    connection.executescript((KEPT / "shop-0001.sql").read_text(encoding="utf-8"))
+    connection.close()
+    shop = Database(f"sqlite:///{file}")
+    with shop.reading() as session:
+        assert read(session, "list.boards")["body"] == {"rows": [{"width": "6 1/2"}]}
+        assert read(session, "list.gone")["deleted"]
+        assert [(each.name, each.role) for each in session.query(Person)] == [("Ada", "owner")]
+    shop.close()
+
+
+def test_a_newer_one_is_left_alone(tmp_path: Path) -> None:
+    file = tmp_path / "shop.db"
+    Database(f"sqlite:///{file}").close()
+    with sqlite3.connect(file) as connection:
+        connection.execute("UPDATE alembic_version SET version_num = '9999'")
+    connection.close()
+    before = file.read_bytes()
+    with pytest.raises(NotOpened, match="A newer Longpoint"):
+        Database(f"sqlite:///{file}")
+    assert file.read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    ("address", "words"),
+    [
+        ("nonsense", "no address of a database"),
+        ("oracle://shop", "no address of a database"),
+        ("postgresql+psycopg://127.0.0.1:1/shop?connect_timeout=2", "does not open"),
+        ("sqlite:////proc/shop/shop.db", "does not open"),
+    ],
+)
+def test_what_does_not_open_says_why(address: str, words: str) -> None:
+    with pytest.raises(NotOpened, match=words):
+        Database(address)
+
+
+def test_a_damaged_one_is_not_worked_with(tmp_path: Path) -> None:
+    file = tmp_path / "shop.db"
+    Database(f"sqlite:///{file}").close()
+    whole = file.read_bytes()
+    torn = whole[:4096] + b"\xff" * 4096 + whole[8192:]  # a page of it
+    for broken in (b"nothing of a database", whole[: len(whole) // 2], torn):
+        file.write_bytes(broken)
+        with pytest.raises(NotOpened, match=r"damaged|does not open"):
+            Database(f"sqlite:///{file}")
