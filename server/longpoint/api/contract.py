@@ -18,6 +18,9 @@ ROOTS = (
     "StepChoices",
     "Job",
     "Pattern",
+    "Meeting",
+    "DocumentQuestion",
+    "Settled",
 )
 _REF = "#/components/schemas/"
 

@@ -132,6 +132,14 @@ def _reply(request: "dict[str, Any]") -> "dict[str, Any]":
         from .job.merge import merge_jobs
 
         return merge_jobs(request)
+    if do == "meet":
+        from .job.meeting import meet
+
+        return meet(request)
+    if do == "answer question":
+        from .job.questions import answer
+
+        return answer(request)
     if do == "read sizes":
         return {"sizes": _sizes(request)}
     raise Refusal("do", f"{quoted(str(do))} is not a request.")

@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from longpoint.trade.job.document import check
 from longpoint.trade.job.editing import letter_of
-from longpoint.trade.job.merge import is_same, merge
+from longpoint.trade.job.merge import merge
+from longpoint.trade.job.sameness import is_same
 
 from .asking import ask, blank, refused
 

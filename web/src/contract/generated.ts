@@ -136,6 +136,13 @@ export type components = {
             /** @enum {string} */
             shape: "circle";
         };
+        Collided: {
+            base: unknown;
+            mine: unknown;
+            /** @description Names and ids, with dots between; empty for the whole document. */
+            path: string;
+            theirs: unknown;
+        };
         Condition: {
             input: string;
             is: unknown[];
@@ -187,6 +194,17 @@ export type components = {
                 number,
                 number
             ];
+        };
+        DocumentQuestion: {
+            /** @description Who settled it. */
+            answered?: string;
+            id: string;
+            /** @description Names, ids, and places of rows as numbers. */
+            path?: unknown[];
+            /** @description Two; the first one's stands. */
+            sides?: components["schemas"]["QuestionSide"][];
+            /** @description A side's value holds several names of the last name's holder. */
+            together?: boolean;
         };
         Drawing: {
             box: [
@@ -457,6 +475,22 @@ export type components = {
             marks: components["schemas"]["JobMark"][];
             title: string;
         };
+        Meeting: {
+            collisions: components["schemas"]["Collided"][];
+            /** @description What both are to have; null where it is deleted. */
+            document: components["schemas"]["MetState"] | null;
+            /** @description It says what the phone has. */
+            is_mine: boolean;
+            /** @description It says what the server has. */
+            is_theirs: boolean;
+        };
+        MetState: {
+            body: {
+                [key: string]: unknown;
+            };
+            schema: number;
+            units: string;
+        };
         Offcut: {
             count: number;
             /** @description Inches. */
@@ -530,6 +564,11 @@ export type components = {
             note: string;
             /** @description Degrees off a square cut. */
             saw: number;
+        };
+        QuestionSide: {
+            /** @description A person's name. */
+            by: string;
+            value: unknown;
         };
         Quote: {
             /** @description What is still asked before there is a price. */
@@ -681,6 +720,11 @@ export type components = {
         SetAside: {
             path: string;
             value: unknown;
+        };
+        Settled: {
+            document: {
+                [key: string]: unknown;
+            };
         };
         Site: {
             items: components["schemas"]["MarkedItem"][];

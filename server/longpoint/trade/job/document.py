@@ -141,6 +141,17 @@ FINISH = Thing(
                        "plans", by_id=True))]
 )  # fmt: skip
 """By the id of a finish plan's question: the date it begins on, ``2026-11-30``."""
+QUESTION = Thing(
+    [
+        ("id", _ID),
+        ("path", ListOf(Anything(), 20, "names of a path")),
+        ("sides", ListOf(Thing([("by", _TITLE), ("value", Anything())]), 2, "sides")),
+        ("together", Anything()),
+        ("answered", _TITLE),
+    ],
+    needs=("id",),
+)
+"""What two people said differently: see `questions`."""
 CUSTOMER = Thing([("name", _TITLE), ("address", _NOTE), ("phone", Words(40)), ("note", _NOTE)])
 
 JOB: Shape = Thing(
@@ -159,6 +170,7 @@ JOB: Shape = Thing(
         ("finish", Maybe(FINISH)),
         ("quote", Maybe(QUOTE)),
         ("ticks", ListOf(TICK, 4 * MOST_PIECES, "ticks")),
+        ("questions", ListOf(QUESTION, 2000, "questions to its people", by_id=True)),
         ("log", ListOf(Thing([("at", _WHEN), ("words", _NOTE)]), 5000, "lines of the log")),
     ],
     needs=("longpoint", "schema", "id", "title", "items"),

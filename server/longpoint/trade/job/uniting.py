@@ -1,0 +1,73 @@
+"""Lists of what happened, of two people: both people's lines stand."""
+
+from .document import STATES
+from .orders import interleaved
+from .sameness import said
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
+    Lines = list[Any]
+
+
+def united(base: "Lines", mine: "Lines", theirs: "Lines") -> "Lines":
+    """Return the ticks or the log that neither took away, then what either added.
+
+    The last tick of a piece counts. Of one person it is the last in their own list; of two who
+    ticked one piece and did not know of each other, what says more about the wood: fitted above
+    cut, spoiled above both. Times decide nothing: a phone's clock may be wrong.
+    """
+    known = [{said(each): each for each in version} for version in (base, mine, theirs)]
+    kept = [each for each in base if said(each) in known[1] and said(each) in known[2]]
+    added: dict[str, list[list[str]]] = {}
+    lines: dict[str, Any] = {}
+    for version in (mine, theirs):
+        _add_runs(version, known[0], added, lines)
+    order = [key for of in sorted(added) for key in interleaved(added[of])]
+    return kept + [lines[key] for key in _once(order)]
+
+
+def united_questions(mine: "Lines", theirs: "Lines") -> "Lines":
+    """Return the open questions of both, by id; an answered one stays answered."""
+    found: dict[str, Any] = {}
+    for each in mine + theirs:
+        if each["id"] not in found or "answered" in each:
+            found[each["id"]] = each
+    return [found[own] for own in sorted(found)]
+
+
+def _add_runs(
+    version: "Lines",
+    old: "dict[str, Any]",
+    added: "dict[str, list[list[str]]]",
+    lines: "dict[str, Any]",
+) -> None:
+    """Add what a version holds anew to `added`, a run for each piece, and to `lines`."""
+    runs: dict[str, list[str]] = {}
+    for line in version:
+        words = said(line)
+        if words not in old:
+            key = _rank(line) + words
+            lines[key] = line
+            runs.setdefault(_of(line), []).append(key)
+    for of, run in runs.items():
+        added.setdefault(of, []).append(_once(run))
+
+
+def _of(line: "Any") -> str:
+    return str(line.get("of") or "") if isinstance(line, dict) else ""
+
+
+def _rank(line: "Any") -> str:
+    """Return the place of a tick's state among all, a digit; the time of what has no state."""
+    if not isinstance(line, dict):
+        return ""
+    state = line.get("state")
+    return str(STATES.index(state)) if state in STATES else str(line.get("at") or "")
+
+
+def _once(keys: "list[str]") -> "list[str]":
+    """Return each key once, where it stands last."""
+    last = {key: at for at, key in enumerate(keys)}
+    return [key for at, key in enumerate(keys) if last[key] == at]
