@@ -43,6 +43,9 @@ class Joined:
             return self._kept(mine, theirs, base, self._ticked[1], path)
         if is_same(base, mine):
             return self._kept(theirs, mine, base, self._ticked[0], path)
+        if path == ("letters",):
+            # How many were given: none is given twice, whoever gave it.
+            return max([each for each in (mine, theirs) if each is not GONE])
         if path == (QUESTIONS,):
             return united_questions(_listed(mine), _listed(theirs))
         if path and path[-1] in UNITED:
