@@ -5,6 +5,7 @@ from importlib.metadata import version
 from typing import Any
 
 from flask import Flask
+from werkzeug.middleware.proxy_fix import ProxyFix
 
 from . import front
 from .api.errors import MOST_BYTES, JsonApi
@@ -12,6 +13,7 @@ from .api.jobs import make_job_blueprint
 from .api.replies import DOOR
 from .api.routes import make_blueprint
 from .shop.opened import open_shop
+from .shop.settings import proxies
 
 SETTINGS = {
     "API_TITLE": "Longpoint",
@@ -44,4 +46,6 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         api.spec.components.schema(schema.__name__, schema=schema)
     application = front.with_front_end(app.wsgi_app) if front.is_built() else app.wsgi_app
     app.wsgi_app = front.with_headers(application)  # type: ignore[assignment, method-assign]
+    if number := proxies():
+        app.wsgi_app = ProxyFix(app.wsgi_app, number, number, x_host=number)  # type: ignore[method-assign]
     return app

@@ -9,8 +9,11 @@ from . import front
 from .app import create_app
 from .export import NotExported, export
 from .server import make_server
+from .shop import people
 from .shop.backup import NotDone, back_up, restore
 from .shop.database import Database, NotOpened, default_address
+from .shop.settings import public_address
+from .shop.signed_in import OWNER
 
 NEEDS_HTTPS = (
     "On this machine it works without a network too. A phone or any other device needs it over\n"
@@ -26,6 +29,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
             return _export(chosen.folder)
         if chosen.command in ("backup", "restore"):
             return _keep(chosen)
+        if chosen.command == "invite":
+            return _invite(chosen.name)
         return _serve(chosen.host, chosen.port, chosen.alone)
     except (NotDone, NotExported, NotOpened) as refused:
         return _fail(str(refused))
@@ -47,6 +52,8 @@ def _parser() -> argparse.ArgumentParser:
     back = commands.add_parser("restore", help="put a backup in the place of what is kept")
     back.add_argument("file", type=Path, metavar="FILE", help="what backup wrote")
     back.add_argument("--replace", action="store_true", help="of a shop that is kept here now")
+    inviting = commands.add_parser("invite", help="let an owner in who forgot the password")
+    inviting.add_argument("name", nargs="?", default="", help="whose; without, someone new")
     return parser
 
 
@@ -59,16 +66,43 @@ def _port(text: str) -> int:
 def _serve(host: str, port: int, alone: bool) -> int:
     if not front.is_built():
         return _fail("The front end is not built: install Longpoint again with pip.")
-    config = {} if alone else {"SHOP": Database(default_address())}
+    shop = None if alone else Database(default_address())
     try:
-        server = make_server(create_app(config), host, port)
+        server = make_server(create_app({"SHOP": shop} if shop else {}), host, port)
     except OSError as fault:
         return _fail(f"Can't listen on {host} port {port} ({fault.strerror}): try another port.")
     except ValueError:
         return _fail(f"Can't listen on {host!r}: HOST is a name or an address of this machine.")
-    print(f"Longpoint is at http://{_shown(host)}:{_listening(server)}/", flush=True)
+    address = f"http://{_shown(host)}:{_listening(server)}"
+    print(f"Longpoint is at {address}/", flush=True)
     print(NEEDS_HTTPS, flush=True)
+    if shop:
+        _invite_first_owner(shop, address)
     server.run()
+    return 0
+
+
+def _invite_first_owner(shop: Database, address: str) -> None:
+    with shop.session() as session:
+        token = people.invite_first_owner(session)
+    if token:
+        print("This shop's server has no owner yet. Become the owner, once, at", flush=True)
+        print(f"  {public_address() or address}/join/{token}", flush=True)
+
+
+def _invite(name: str) -> int:
+    shop = Database(default_address())
+    try:
+        with shop.session() as session:
+            person = people.named(session, name) if name else None
+            if name and person is None:
+                return _fail(f"Nobody here is called {name}.")
+            role = person.role if person else OWNER
+            token = people.invite(session, role, person_id=person.id if person else None)
+    finally:
+        shop.close()
+    print("For a new password:" if person else "For a new owner:")
+    print(f"  {public_address() or 'http://127.0.0.1:8000'}/join/{token}")
     return 0
 
 

@@ -2,6 +2,7 @@
 
 import json
 import secrets
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -9,7 +10,7 @@ from typing import Any
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
-from sqlalchemy import NullPool, create_engine, text
+from sqlalchemy import NullPool, create_engine, make_url, text
 from werkzeug.test import TestResponse
 
 from longpoint.app import create_app
@@ -28,21 +29,40 @@ def server() -> Iterator[Path]:
         yield folder
 
 
-def new_database(folder: Path) -> str:
-    """Return the address of a new PostgreSQL database with nothing in it."""
+def new_database(folder: Path, template: str = "template0") -> str:
+    """Return the address of a new PostgreSQL database, as empty as its template."""
     name = f"t{secrets.token_hex(6)}"
     engine = create_engine(postgresql.address_of(folder, "postgres"), poolclass=NullPool)
     with engine.connect().execution_options(isolation_level="AUTOCOMMIT") as connection:
-        connection.execute(text(f"CREATE DATABASE {name}"))
+        connection.execute(text(f"CREATE DATABASE {name} TEMPLATE {template}"))
     return postgresql.address_of(folder, name)
+
+
+@pytest.fixture(scope="session")
+def made_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A new shop's SQLite database, to be copied: to make its tables takes longer."""
+    file = tmp_path_factory.mktemp("made") / "shop.db"
+    Database(f"sqlite:///{file}").close()
+    return file
+
+
+@pytest.fixture(scope="session")
+def made_name(server: Path) -> str:
+    """The name of a new shop's PostgreSQL database, to be copied."""
+    address = new_database(server)
+    Database(address).close()
+    return make_url(address).database or ""
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
 def shop_address(request: pytest.FixtureRequest, tmp_path: Path) -> str:
-    """The address of an empty database of each kind."""
+    """The address of a new shop's database of each kind."""
     if request.param == "sqlite":
-        return f"sqlite:///{tmp_path / 'shop.db'}"
-    return new_database(request.getfixturevalue("server"))
+        file = tmp_path / "shop.db"
+        shutil.copyfile(request.getfixturevalue("made_file"), file)
+        return f"sqlite:///{file}"
+    made = request.getfixturevalue("made_name")
+    return new_database(request.getfixturevalue("server"), made)
 
 
 @pytest.fixture
@@ -52,9 +72,19 @@ def shop(shop_address: str) -> Iterator[Database]:
     database.close()
 
 
+@pytest.fixture(scope="session")
+def application(made_file: Path) -> Iterator[Flask]:
+    """The application, made once: to describe its tools takes longer than a test."""
+    database = Database(f"sqlite:///{made_file}")
+    yield create_app({"SHOP": database})
+    database.close()
+
+
 @pytest.fixture
-def app(shop: Database) -> Flask:
-    return create_app({"SHOP": shop})
+def app(application: Flask, shop: Database) -> Flask:
+    """The application on this test's database."""
+    application.config["SHOP"] = shop
+    return application
 
 
 class Phone:

@@ -4,9 +4,9 @@ import sqlite3
 from pathlib import Path
 
 import pytest
+from flask import Flask
 from sqlalchemy import select
 
-from longpoint.app import create_app
 from longpoint.shop.backup import NotDone, back_up, restore
 from longpoint.shop.database import Database
 from longpoint.shop.tables import Shop, Table
@@ -26,9 +26,8 @@ def whole(shop: Database) -> dict[str, list[tuple[object, ...]]]:
     return rows
 
 
-def filled(shop: Database) -> Phone:
+def filled(app: Flask, shop: Database) -> Phone:
     """Return a device of a shop in which something happened."""
-    app = create_app({"SHOP": shop})
     ada = Phone(app, token_of(shop, person(shop, "Ada", "owner")))
     ada.put(LIST, None, said("change-1", rows=["½"]))
     ada.put("photo.1", None, said("change-2", picture="x" * 300_000))
@@ -42,10 +41,10 @@ def epoch(shop: Database) -> str:
 
 
 def test_out_and_back_is_the_same_but_for_its_epoch(
-    shop: Database, server: Path, tmp_path: Path
+    app: Flask, shop: Database, server: Path, tmp_path: Path
 ) -> None:
     """From either database into PostgreSQL, and from there into SQLite."""
-    filled(shop)
+    filled(app, shop)
     file = tmp_path / "backup.db"
     back_up(shop, file)
     assert list(tmp_path.glob("backup*")) == [file], "one file, none beside it"
@@ -59,8 +58,10 @@ def test_out_and_back_is_the_same_but_for_its_epoch(
         other.close()
 
 
-def test_a_phone_hears_that_the_server_is_yesterday_s(shop: Database, tmp_path: Path) -> None:
-    ada = filled(shop)
+def test_a_phone_hears_that_the_server_is_yesterday_s(
+    app: Flask, shop: Database, tmp_path: Path
+) -> None:
+    ada = filled(app, shop)
     back_up(shop, tmp_path / "yesterday.db")
     ada.put(LIST, 1, said("change-9", rows=["today"]))
     before = ada.get("changes").json
@@ -74,8 +75,8 @@ def test_a_phone_hears_that_the_server_is_yesterday_s(shop: Database, tmp_path: 
     assert [each["body"] for each in after["changes"] if not each["deleted"]] == [{"rows": ["½"]}]
 
 
-def test_what_is_no_backup_touches_nothing(shop: Database, tmp_path: Path) -> None:
-    filled(shop)
+def test_what_is_no_backup_touches_nothing(app: Flask, shop: Database, tmp_path: Path) -> None:
+    filled(app, shop)
     before = whole(shop)
     broken = tmp_path / "broken.db"
     back_up(shop, broken)

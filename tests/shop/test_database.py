@@ -30,6 +30,8 @@ def test_the_database_of_version_1_opens(tmp_path: Path) -> None:
         assert read(session, "list.boards")["body"] == {"rows": [{"width": "6 1/2"}]}
         assert read(session, "list.gone")["deleted"]
         assert [(each.name, each.role) for each in session.query(Person)] == [("Ada", "owner")]
+    with shop.engine.connect() as connection:
+        assert compare_metadata(MigrationContext.configure(connection), Table.metadata) == []
     shop.close()
 
 

@@ -161,6 +161,8 @@ async function buildSite(folder) {
   const places = placeLinks(shelf.catalog, LINES);
   const page = await addPage(site, { wasm, frame: parts["frame"] ?? "", places, ...scripts });
   await addServiceWorker(site, { page, worker });
+  // The server's own pages wear it; the app doesn't, and keeps it nowhere.
+  site.add("pages.css", await bundle(join(web, "styles/pages.css")));
   return site;
 }
 

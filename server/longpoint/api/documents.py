@@ -11,7 +11,7 @@ from typing import Any, NoReturn
 import marshmallow as ma
 from flask import Response, jsonify, request
 from flask import abort as stop
-from flask_login import current_user, login_required
+from flask_login import current_user
 from flask_smorest import Blueprint, abort
 from flask_smorest.error_handler import ErrorSchema
 from sqlalchemy.orm import Session
@@ -30,7 +30,7 @@ from longpoint.shop.documents import (
     write,
 )
 from longpoint.shop.feed import feed
-from longpoint.shop.signed_in import refuse_other_origins, shop_of_app
+from longpoint.shop.signed_in import refuse_other_origins, refuse_unless_signed_in, shop_of_app
 from longpoint.shop.tables import Shop
 from longpoint.trade.job.document import SCHEMA, check
 from longpoint.trade.refusal import Refusal
@@ -104,6 +104,7 @@ def make_document_blueprint() -> DocumentBlueprint:
     def guard() -> None:
         request.max_content_length = MOST_BYTES
         refuse_other_origins(request)
+        refuse_unless_signed_in()
         name = (request.view_args or {}).get("name", f"{KINDS[0]}.any")
         if not _NAME.fullmatch(name) or name == OWN:
             abort(404, message="No document of a shop has this name.")
@@ -112,7 +113,6 @@ def make_document_blueprint() -> DocumentBlueprint:
     @blueprint.doc(summary="Who is signed in on this device.", operationId="me")
     @blueprint.response(200, Me)
     @_refusing(blueprint, 401)
-    @login_required
     def get_me() -> Response:
         with shop_of_app().reading() as session:
             epoch = session.get_one(Shop, 1).epoch
@@ -133,7 +133,6 @@ def make_document_blueprint() -> DocumentBlueprint:
     @blueprint.arguments(FeedQuery, location="query")
     @blueprint.response(200, Changes)
     @_refusing(blueprint, 401)
-    @login_required
     def get_changes(query: dict[str, Any]) -> Response:
         with shop_of_app().reading() as session:
             return jsonify(feed(session, query["since"], query["last"], query["limit"]))
@@ -150,7 +149,6 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
     @blueprint.response(200, Document)
     @blueprint.alt_response(410, schema=Head)
     @_refusing(blueprint, 401, 404)
-    @login_required
     def get_document(name: str) -> Response:
         with _answering() as session:
             said = read(session, name)
@@ -175,7 +173,6 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
     @blueprint.alt_response(201, schema=Head)
     @blueprint.alt_response(412, schema=MovedReply)
     @_refusing(blueprint, 400, 401, 403, 404, 409, 413, 428, 507)
-    @login_required
     def put_document(form: dict[str, Any], name: str) -> Response:
         _refuse_what_is_none(name, form)
         return _written(name, Said(**form))
@@ -190,7 +187,6 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
     @blueprint.response(200, Head)
     @blueprint.alt_response(412, schema=MovedReply)
     @_refusing(blueprint, 400, 401, 403, 404, 409, 428)
-    @login_required
     def delete_document(query: dict[str, Any], name: str) -> Response:
         return _written(name, Said(query["change_id"]))
 

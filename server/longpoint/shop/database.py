@@ -61,13 +61,13 @@ class Database:
     @contextmanager
     def session(self) -> Iterator[Session]:
         """Give a session whose work is written whole at the end, or not at all."""
-        with Session(self.engine) as session, session.begin():
+        with Session(self.engine, expire_on_commit=False) as session, session.begin():
             yield session
 
     @contextmanager
     def reading(self) -> Iterator[Session]:
         """Give a session that sees one moment, and keeps nobody from writing."""
-        with Session(self._readers) as session, session.begin():
+        with Session(self._readers, expire_on_commit=False) as session, session.begin():
             yield session
 
     def _begin(self) -> None:

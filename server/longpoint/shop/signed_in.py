@@ -4,7 +4,7 @@ import hashlib
 from datetime import timedelta
 from typing import Any
 
-from flask import Flask, Request, current_app, request
+from flask import Flask, Request, current_app, redirect, request, session, url_for
 from flask.sessions import SecureCookieSessionInterface
 from flask_login import LoginManager, UserMixin, current_user
 from flask_smorest import abort
@@ -50,7 +50,7 @@ class _Session(SecureCookieSessionInterface):
         return request.is_secure
 
 
-def set_up(app: Flask, shop: Database, secret: str) -> None:
+def set_up(app: Flask, secret: str) -> None:
     """Let `app` know its people by their session cookie."""
     app.config.update(
         SECRET_KEY=secret,
@@ -62,7 +62,7 @@ def set_up(app: Flask, shop: Database, secret: str) -> None:
     )
     app.session_interface = _Session()
     manager = LoginManager(app)
-    manager.user_loader(lambda token: _found(shop, token))
+    manager.user_loader(lambda token: _found(shop_of_app(), token))
     manager.unauthorized_handler(_refuse)
     app.after_request(_vary)
 
@@ -84,7 +84,9 @@ def _found(shop: Database, token: str) -> SignedIn | None:
 
 
 def _refuse() -> Any:
-    abort(401, message="Sign in on this device first: what is here stays on it until then.")
+    if request.path.startswith("/api/"):
+        abort(401, message="Sign in on this device first: what is here stays on it until then.")
+    return redirect(url_for("pages.sign_in", next=request.path), 303)
 
 
 def _vary(response: Any) -> Any:
@@ -101,7 +103,20 @@ def refuse_other_origins(asked: Request) -> None:
         abort(403, message="Another site's page can't write here.")
 
 
+def refuse_unless_signed_in() -> None:
+    """Abort with 401 where nobody is signed in, before anything that was sent is read."""
+    if not current_user.is_authenticated:
+        _refuse()
+
+
 def shop_of_app() -> Database:
     """Return the database of the running application."""
     shop: Database = current_app.config["SHOP"]
     return shop
+
+
+def begin_session(token: str) -> None:
+    """Let the browser carry a device's token from now on, and nothing that it carried before."""
+    session.clear()
+    session.permanent = True
+    session["_user_id"] = token

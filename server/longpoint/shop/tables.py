@@ -90,7 +90,9 @@ class Invitation(Table):
     """SHA-256, in hex, of the token in its address."""
     role: Mapped[str] = mapped_column(String(16))
     made_by: Mapped[int | None] = mapped_column(ForeignKey("people.id"), default=None)
-    """Nobody for the first owner's."""
+    """Nobody where it was made on the server's own machine."""
+    person_id: Mapped[int | None] = mapped_column(ForeignKey("people.id"), default=None)
+    """Who gets a new password by it; nobody where it makes someone new."""
     made: Mapped[datetime] = mapped_column(Moment, default=now)
     ends: Mapped[datetime] = mapped_column(Moment)
     used: Mapped[datetime | None] = mapped_column(Moment, default=None)

@@ -89,11 +89,16 @@ def upgrade() -> None:
         sa.Column("token", sa.String(length=64), nullable=False),
         sa.Column("role", sa.String(length=16), nullable=False),
         sa.Column("made_by", sa.Integer(), nullable=True),
+        sa.Column("person_id", sa.Integer(), nullable=True),
         sa.Column("made", sa.DateTime(timezone=True), nullable=False),
         sa.Column("ends", sa.DateTime(timezone=True), nullable=False),
         sa.Column("used", sa.DateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
             ["made_by"],
+            ["people.id"],
+        ),
+        sa.ForeignKeyConstraint(
+            ["person_id"],
             ["people.id"],
         ),
         sa.PrimaryKeyConstraint("id"),

@@ -1,0 +1,181 @@
+"""The shop's people: who comes in, by what, and who no longer does."""
+
+import secrets
+import unicodedata
+from datetime import timedelta
+
+from sqlalchemy import ColumnElement, delete, func, select, update
+from sqlalchemy.orm import Session
+
+from . import passwords
+from .signed_in import CREW, OWNER, hash_of
+from .tables import Device, Event, Invitation, Person, now
+
+INVITED_FOR = timedelta(days=7)
+
+
+class Refused(Exception):
+    """It can't be done; the message is for the person."""
+
+
+def key_of(name: str) -> str:
+    """Return a name as it is compared: letters that look alike are alike."""
+    return " ".join(unicodedata.normalize("NFKC", name).casefold().split())
+
+
+def invite(session: Session, role: str, by: int | None = None, person_id: int | None = None) -> str:
+    """Return the token of a way in that is used once: for someone new, or a new password."""
+    token = secrets.token_urlsafe(24)
+    session.add(
+        Invitation(
+            token=hash_of(token),
+            role=role,
+            made_by=by,
+            person_id=person_id,
+            ends=now() + INVITED_FOR,
+        )
+    )
+    if by is not None:
+        session.add(Event(what="invited", person_id=by, detail=role))
+    return token
+
+
+def invite_first_owner(session: Session) -> str | None:
+    """Return the token that makes the owner, a new one each time; None where there is one."""
+    if _owners(session) > 0:
+        return None
+    session.execute(delete(Invitation).where(Invitation.made_by.is_(None)))
+    return invite(session, OWNER)
+
+
+def invitation_of(session: Session, token: str) -> Invitation | None:
+    """Return the invitation that a token is for, while it can be used."""
+    return session.scalar(select(Invitation).where(*_usable(token)))
+
+
+def _usable(token: str) -> list[ColumnElement[bool]]:
+    return [Invitation.token == hash_of(token), Invitation.used.is_(None), Invitation.ends > now()]
+
+
+def join(session: Session, token: str, name: str, password: str) -> Person:
+    """Take an invitation up, and return whose it was.
+
+    Raises
+    ------
+    Refused
+        It was used meanwhile, or the name is someone else's.
+    """
+    used = (
+        update(Invitation)
+        .where(
+            Invitation.token == hash_of(token), Invitation.used.is_(None), Invitation.ends > now()
+        )
+        .values(used=now())
+        .returning(Invitation.role, Invitation.person_id)
+    )
+    row = session.execute(used).first()
+    if row is None:
+        raise Refused("This invitation was used, or it is over: ask for a new one.")
+    role, person_id = row
+    if person_id is not None:
+        return change_password(session, session.get_one(Person, person_id), password)
+    person = _new(session, name)
+    person.role, person.password, person.left = role, passwords.kept(password), None
+    session.flush()
+    session.add(Event(what="joined", person_id=person.id))
+    return person
+
+
+def _new(session: Session, name: str) -> Person:
+    """Return someone new, or someone who left and comes back under the same name."""
+    known = session.scalar(select(Person).where(Person.key == key_of(name)))
+    if known is None:
+        known = Person(name=" ".join(name.split()), key=key_of(name))
+        session.add(known)
+    elif known.left is None:
+        raise Refused("Someone here has this name: add a letter of your last name.")
+    return known
+
+
+def named(session: Session, name: str) -> Person | None:
+    """Return who signs in with a name, if they may."""
+    return session.scalar(select(Person).where(Person.key == key_of(name), Person.left.is_(None)))
+
+
+def sign_in(session: Session, name: str, password: str, title: str) -> str | None:
+    """Return the token of a device that is signed in now; None where name or password is wrong."""
+    person = session.scalar(select(Person).where(Person.key == key_of(name), Person.left.is_(None)))
+    if not passwords.is_right(password, person.password if person else None) or person is None:
+        session.add(Event(what="sign-in failed", person_id=person.id if person else None))
+        return None
+    if passwords.is_outdated(person.password):
+        person.password = passwords.kept(password)
+    return begin_device(session, person, title)
+
+
+def begin_device(session: Session, person: Person, title: str) -> str:
+    """Return the token of a device of this person's."""
+    token = secrets.token_urlsafe(32)
+    session.add(Device(person_id=person.id, token=hash_of(token), title=title))
+    session.add(Event(what="signed in", person_id=person.id, detail=title))
+    return token
+
+
+def end_devices(session: Session, *which: ColumnElement[bool]) -> None:
+    """Sign devices out; those that are out already stay as they were."""
+    session.execute(update(Device).where(Device.ended.is_(None), *which).values(ended=now()))
+
+
+def change_password(session: Session, person: Person, password: str) -> Person:
+    """Give a person a new password; every device of theirs signs in again."""
+    person.password = passwords.kept(password)
+    end_devices(session, Device.person_id == person.id)
+    session.add(Event(what="password changed", person_id=person.id))
+    return person
+
+
+def end_access(session: Session, person: Person) -> None:
+    """Keep a person out from now on; what they wrote stays.
+
+    Raises
+    ------
+    Refused
+        It is the last owner.
+    """
+    _leave_an_owner(session, person)
+    person.left = now()
+    end_devices(session, Device.person_id == person.id)
+    # Their invitations and ways to a new password end with them.
+    session.execute(
+        delete(Invitation).where(
+            (Invitation.made_by == person.id) | (Invitation.person_id == person.id),
+            Invitation.used.is_(None),
+        )
+    )
+    session.add(Event(what="access ended", person_id=person.id))
+
+
+def give_role(session: Session, person: Person, role: str) -> None:
+    """Make a person owner or crew.
+
+    Raises
+    ------
+    Refused
+        It is the last owner.
+    """
+    if role not in (OWNER, CREW):
+        raise Refused("A person of the shop is owner or crew.")
+    if role != OWNER:
+        _leave_an_owner(session, person)
+    person.role = role
+    session.add(Event(what="role given", person_id=person.id, detail=role))
+
+
+def _leave_an_owner(session: Session, person: Person) -> None:
+    if person.role == OWNER and person.left is None and _owners(session) == 1:
+        raise Refused("A shop has an owner: make someone else one first.")
+
+
+def _owners(session: Session) -> int:
+    owners = select(func.count(Person.id)).where(Person.role == OWNER, Person.left.is_(None))
+    return session.scalars(owners).one()
