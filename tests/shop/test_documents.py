@@ -100,6 +100,20 @@ def test_a_server_that_forgot_tells_everything(ada: Phone) -> None:
         assert [each["id"] for each in reply["changes"]] == [LIST]
 
 
+def test_a_phone_that_knows_another_epoch_changes_nothing(ada: Phone) -> None:
+    """A restored server counts revisions again that it has given before."""
+    ada.put(LIST, None, said("change-1", rows=[1]))
+    path, tag = f"/api/documents/{LIST}", {"If-Match": '"1"'}
+    late = ada.client.put(f"{path}?epoch=gone", json=said("change-2", rows=[2]), headers=tag)
+    assert (late.status_code, "restored" in late.json["message"]) == (409, True)
+    gone = ada.client.delete(f"{path}?epoch=gone&change_id=change-3", headers=tag)
+    assert gone.status_code == 409
+    assert ada.get(f"documents/{LIST}").json["rev"] == 1
+    now = ada.get("me").json["epoch"]
+    right = ada.client.put(f"{path}?epoch={now}", json=said("change-2", rows=[2]), headers=tag)
+    assert right.status_code == 200
+
+
 def test_a_large_reply_is_cut(ada: Phone) -> None:
     for at in range(3):
         ada.put(f"photo.{at}", None, said(f"change-{at}", picture="x" * 700_000))

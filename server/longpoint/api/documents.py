@@ -22,6 +22,7 @@ from longpoint.shop.documents import (
     Full,
     Moved,
     NotThere,
+    Restored,
     Said,
     UsedElsewhere,
     Writer,
@@ -72,11 +73,21 @@ class DocumentForm(ma.Schema):
     body = ma.fields.Dict(required=True)
 
 
-class DeletionQuery(ma.Schema):
-    """The query of a deletion."""
+class EpochQuery(ma.Schema):
+    """The query of a change."""
 
     class Meta:
         unknown = ma.RAISE
+
+    epoch = ma.fields.String(
+        load_default="",
+        validate=ma.validate.Length(max=64),
+        metadata={"description": "The epoch that the phone knows; at another one nothing is done."},
+    )
+
+
+class DeletionQuery(EpochQuery):
+    """The query of a deletion."""
 
     change_id = ma.fields.String(required=True, validate=_CHANGE)
 
@@ -169,13 +180,14 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
         parameters=_CONDITIONS,
     )
     @blueprint.arguments(DocumentForm)
+    @blueprint.arguments(EpochQuery, location="query")
     @blueprint.response(200, Head)
     @blueprint.alt_response(201, schema=Head)
     @blueprint.alt_response(412, schema=MovedReply)
     @_refusing(blueprint, 400, 401, 403, 404, 409, 413, 428, 507)
-    def put_document(form: dict[str, Any], name: str) -> Response:
+    def put_document(form: dict[str, Any], query: dict[str, Any], name: str) -> Response:
         _refuse_what_is_none(name, form)
-        return _written(name, Said(**form))
+        return _written(name, Said(**form), query["epoch"])
 
     @blueprint.route("/documents/<name>", methods=["DELETE"], endpoint="delete")
     @blueprint.doc(
@@ -188,7 +200,7 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
     @blueprint.alt_response(412, schema=MovedReply)
     @_refusing(blueprint, 400, 401, 403, 404, 409, 428)
     def delete_document(query: dict[str, Any], name: str) -> Response:
-        return _written(name, Said(query["change_id"]))
+        return _written(name, Said(query["change_id"]), query["epoch"])
 
 
 _CONDITIONS = [
@@ -229,14 +241,16 @@ def _answering() -> Iterator[Session]:
         abort(404, message="There is no such document.")
     except Full:
         _refuse(507, "There is no room left on the shop's server for what you began there.")
+    except Restored:
+        abort(409, message="The shop's server was restored from a backup: fetch its changes first.")
     except UsedElsewhere:
         abort(409, message="This change_id belongs to a change of another document.")
 
 
-def _written(name: str, said: Said) -> Response:
+def _written(name: str, said: Said, epoch: str) -> Response:
     to = _condition(is_deletion=said.body is None)
     room = int(os.environ.get("LONGPOINT_ROOM", ROOM))
-    writer = Writer(current_user.person_id, current_user.device_id, room)
+    writer = Writer(current_user.person_id, current_user.device_id, room, epoch)
     try:
         with _answering() as session:
             done = write(session, writer, name, said, to)

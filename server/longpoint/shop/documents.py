@@ -32,17 +32,26 @@ class Full(Exception):
     """The writer has no room left."""
 
 
+class Restored(Exception):
+    """The server was restored from a backup that the writer does not know of yet."""
+
+
 class UsedElsewhere(Exception):
     """The change's id belongs to a change of another document."""
 
 
 @dataclass(frozen=True)
 class Writer:
-    """Who writes, from which device, and the bytes that all of a person's documents may take."""
+    """Who writes, from which device, and the bytes that all of a person's documents may take.
+
+    `epoch` is the one that the device knows, empty for any: a restored server counts revisions
+    again that it has given before, so that a revision alone does not say what was changed.
+    """
 
     person_id: int
     device_id: int | None
     room: int
+    epoch: str = ""
 
 
 @dataclass(frozen=True)
@@ -82,16 +91,18 @@ def write(session: Session, writer: Writer, name: str, said: Said, to: int | Non
 
     Raises
     ------
-    Moved, NotThere, Full, UsedElsewhere
+    Moved, NotThere, Full, UsedElsewhere, Restored
         Nothing is changed then.
     """
     if known := _known(session, name, said):
         return known
-    step = update(Shop).values(seq=Shop.seq + 1).returning(Shop.seq)
-    seq = session.execute(step).scalar_one()
+    step = update(Shop).values(seq=Shop.seq + 1).returning(Shop.seq, Shop.epoch)
+    seq, epoch = session.execute(step).one()
     # Whoever stood before us in line may have brought the very same change.
     if known := _known(session, name, said):
         return known
+    if writer.epoch not in ("", epoch):
+        raise Restored
     columns = said.columns()
     _make_room(session, writer, name, columns["size"])
     rev = _put(session, writer, name, columns | {"seq": seq}, to)
