@@ -16,7 +16,8 @@ from tests.shop.simulated.device import Crash, Device, Disk, Lost
 from tests.shop.simulated.states import State
 from tests.trade.job.edited import Editor, begun, copied
 
-WORD = re.compile(r"~\w+~")
+WORD = re.compile(r'~(?<!"of": ".~)(?<!"entry": ".~)\w+~')
+"""Not where it only names another thing: that one may be deleted."""
 NAMES = ["Ann", "Bo", "Cy", "Di", "Ed"]
 JOBS = ["job.porch", "job.shed"]
 OTHERS = ["list.boards", "settings.labels"]

@@ -1,6 +1,6 @@
 """Random edits of a job, as a person makes them on a phone: one of each kind that screens offer."""
 
-import json
+import pickle
 import random
 from collections.abc import Callable
 from typing import Any
@@ -14,7 +14,7 @@ STATES = ["cut", "fitted", "spoiled", "bought", "done"]
 
 
 def copied(value: Any) -> Any:
-    return json.loads(json.dumps(value))
+    return pickle.loads(pickle.dumps(value))
 
 
 def begun() -> Job:

@@ -10,13 +10,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from longpoint.trade.job.document import check
+from longpoint.trade.job.editing import letter_of
 from longpoint.trade.job.merge import merge
 from longpoint.trade.job.orders import interleaved, merged_order
 from longpoint.trade.job.sameness import is_same
 from tests.trade.phone_core import phone_core
 
 from .asking import ask
-from .edited import ADDING, Editor, Job, begun, copied
+from .edited import ADDING, KINDS, Editor, Job, begun, copied
+from .facts import events, events_joined, facts_of, joined
 
 SEEDS = st.integers(0, 2**32)
 EDITS = st.integers(0, 8)
@@ -136,6 +138,39 @@ def test_runs_are_joined_in_any_order_each_in_its_own(runs: list[list[str]]) -> 
         assert [each for each in whole if each in run] == run
     for first, second, third in permutations(runs):
         assert interleaved([interleaved([first, second]), third]) == whole
+
+
+FACTS = [name for name in KINDS if name not in ("row", "units", "meant", "move")]
+"""Rows have no ids; numbers with what says how they are meant, and an order, are no facts."""
+
+
+@settings(max_examples=250)
+@given(SEEDS, EDITS)
+def test_it_is_what_sets_of_facts_come_to(seed: int, edits: int) -> None:
+    """The reference knows facts by paths, and neither order nor a walk."""
+    # Where an item was undeleted by one its letter may be another question's: see letters.
+    base, mine, theirs = versions(seed, edits, kinds=FACTS)
+    mine["letters"], theirs["letters"] = 100, 200
+    for version, first in ((mine, 100), (theirs, 200)):
+        give_letters_of_its_own(base, version, first)
+    made, collisions = merge(base, mine, theirs)
+    facts, collided = joined(base, mine, theirs)
+    assert facts_of(made) == facts
+    orders = {each["path"] for each in collisions if isinstance(each["mine"], list)
+              and all(isinstance(own, str) for own in each["mine"])}  # fmt: skip
+    assert {each["path"] for each in collisions} - orders == {".".join(each) for each in collided}
+    for name in ("ticks", "log"):
+        assert events(made, name) == events_joined([base, mine, theirs], name)
+
+
+def give_letters_of_its_own(base: Job, version: Job, first: int) -> None:
+    """Let no new question of two people have one letter."""
+    old = ids(base)["entries"]
+    for item in version["items"]:
+        for entry in item["entries"]:
+            if entry["id"] not in old:
+                first += 1
+                entry["letter"] = letter_of(first)
 
 
 @pytest.mark.parametrize("times", [60])

@@ -39,10 +39,17 @@ class Joined:
 
     def _value(self, base: "Any", mine: "Any", theirs: "Any", path: "Path") -> "Any":
         """Return the value that stands."""
-        if is_same(mine, theirs) or is_same(base, theirs):
-            return self._kept(mine, theirs, base, self._ticked[1], path)
-        if is_same(base, mine):
-            return self._kept(theirs, mine, base, self._ticked[0], path)
+        if is_same(mine, theirs):
+            return mine
+        is_mine_alone = is_same(base, theirs)
+        if is_mine_alone or is_same(base, mine):
+            stands, other = (mine, theirs) if is_mine_alone else (theirs, mine)
+            ticked = self._ticked[1 if is_mine_alone else 0]
+            if not ticked or not _things_of(other, path) & ticked - _things_of(stands, path):
+                return stands
+            # One deleted what the other ticked pieces of: that is wood, so it stays.
+            if stands is GONE:
+                return self._collide(base, mine, theirs, path)
         if path == ("letters",):
             # How many were given: none is given twice, whoever gave it.
             return max([each for each in (mine, theirs) if each is not GONE])
@@ -56,16 +63,6 @@ class Joined:
             # Of two signatures one stands, whole: strokes of both would be nobody's.
             return self._list(_listed(base), mine, theirs, path)
         return self._collide(base, mine, theirs, path)
-
-    def _kept(
-        self, stands: "Any", other: "Any", base: "Any", ticked: "set[str]", path: "Path"
-    ) -> "Any":
-        """Return what stands; what one deleted stays where the other ticked pieces of it."""
-        if stands is GONE and other is not GONE and ticked and _entries_of(other, path) & ticked:
-            mine, theirs = (GONE, other) if ticked is self._ticked[1] else (other, GONE)
-            self._report(base, mine, theirs, path)
-            return other
-        return stands
 
     def _dict(self, base: "Object", mine: "Object", theirs: "Object", path: "Path") -> "Object":
         made: dict[str, Any] = {}
@@ -223,8 +220,12 @@ def _ticks_of(job: "Any") -> "list[Any]":
     return [tick for tick in ticks if isinstance(tick, dict) and isinstance(tick.get("of"), str)]
 
 
-def _entries_of(value: "Any", path: "Path") -> "set[str]":
-    """Return the ids of an item's questions, or of the question itself."""
-    if path[:1] != ("items",) or not isinstance(value, dict):
+def _things_of(value: "Any", path: "Path") -> "set[str]":
+    """Return the ids of the items and questions in a value at a path."""
+    if path[:1] != ("items",) or len(path) > 4 or (len(path) == 3 and path[2] != "entries"):
         return set()
-    return {str(value.get("id"))} | {entry["id"] for entry in _listed(value.get("entries"))}
+    found = set()
+    for thing in value if isinstance(value, list) else [value]:
+        if isinstance(thing, dict):
+            found.update({thing["id"]} | {each["id"] for each in _listed(thing.get("entries"))})
+    return found
