@@ -1,0 +1,52 @@
+"""`longpoint serve`."""
+
+from longpoint import front
+from longpoint.app import create_app
+from longpoint.server import make_server
+from longpoint.shop.database import Database, NotOpened, default_address
+
+from . import NEEDS_HTTPS, NotDone
+from .invite import invite_first_owner
+
+
+def serve(host: str, port: int, is_alone: bool) -> None:
+    """Serve the app and its API; not alone, also what the shop keeps."""
+    if not front.is_built():
+        raise NotDone("The front end is not built: install Longpoint again with pip.")
+    shop = None if is_alone else _shop()
+    server = _server(shop, host, port)
+    address = f"http://{_shown(host)}:{_listening(server)}"
+    print(f"Longpoint is at {address}/", flush=True)
+    print(NEEDS_HTTPS, flush=True)
+    if shop:
+        invite_first_owner(shop, address)
+    server.run()  # type: ignore[attr-defined]
+
+
+def _shop() -> Database:
+    try:
+        return Database(default_address())
+    except NotOpened as refused:
+        raise NotDone(str(refused)) from refused
+
+
+def _server(shop: Database | None, host: str, port: int) -> object:
+    try:
+        return make_server(create_app({"SHOP": shop} if shop else {}), host, port)
+    except OSError as fault:
+        words = f"Can't listen on {host} port {port} ({fault.strerror}): try another port."
+    except ValueError:
+        words = f"Can't listen on {host!r}: HOST is a name or an address of this machine."
+    raise NotDone(words)
+
+
+def _shown(host: str) -> str:
+    if host in ("", "0.0.0.0", "::"):
+        return "localhost"
+    return f"[{host}]" if ":" in host else host
+
+
+def _listening(server: object) -> int:
+    # A name like localhost can stand for several sockets, which waitress then serves as one.
+    listen = getattr(server, "effective_listen", None)
+    return int(listen[0][1] if listen else server.effective_port)  # type: ignore[attr-defined]
