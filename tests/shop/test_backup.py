@@ -85,6 +85,10 @@ def test_what_is_no_backup_touches_nothing(app: Flask, shop: Database, tmp_path:
     broken.write_bytes(broken.read_bytes()[:20_000])
     words = tmp_path / "words.txt"
     words.write_text("no database")
+    foreign = tmp_path / "foreign.db"
+    with sqlite3.connect(foreign) as connection:
+        connection.execute("CREATE TABLE songs (title)")
+    connection.close()
     newer = tmp_path / "newer.db"
     back_up(shop, newer)
     with sqlite3.connect(newer) as connection:
@@ -93,6 +97,7 @@ def test_what_is_no_backup_touches_nothing(app: Flask, shop: Database, tmp_path:
     refused = {
         broken: r"damaged|malformed",
         words: "no backup",
+        foreign: "no backup",
         newer: "newer Longpoint",
         tmp_path / "none": "no file",
     }
@@ -102,3 +107,20 @@ def test_what_is_no_backup_touches_nothing(app: Flask, shop: Database, tmp_path:
     assert whole(shop) == before
     with pytest.raises(NotDone, match="Can't write"):
         back_up(shop, words / "file.db")
+
+
+def test_a_half_backup_is_none(app: Flask, shop: Database, tmp_path: Path) -> None:
+    """What was begun and never ended lies in nobody's way, and what is half restored is not."""
+    filled(app, shop)
+    before = whole(shop)
+    (tmp_path / "backup.db.part").write_bytes(b"begun")
+    (tmp_path / "backup.db.part-wal").write_bytes(b"begun")
+    file = tmp_path / "backup.db"
+    back_up(shop, file)
+    assert list(tmp_path.glob("backup*")) == [file]
+    with sqlite3.connect(file) as connection:
+        connection.execute("UPDATE changes SET person_id = 99")  # nobody
+    connection.close()
+    with pytest.raises(NotDone, match="can't be restored"):
+        restore(shop, file, replace=True)
+    assert whole(shop) == before

@@ -54,11 +54,19 @@ def test_a_newer_one_is_left_alone(tmp_path: Path) -> None:
         ("oracle://shop", "no address of a database"),
         ("postgresql+psycopg://127.0.0.1:1/shop?connect_timeout=2", "does not open"),
         ("sqlite:////proc/shop/shop.db", "does not open"),
+        ("sqlite:///file:/proc/version?mode=ro&uri=true", "does not open"),
     ],
 )
 def test_what_does_not_open_says_why(address: str, words: str) -> None:
     with pytest.raises(NotOpened, match=words):
         Database(address)
+
+
+def test_one_that_can_only_be_read_says_so(tmp_path: Path) -> None:
+    file = tmp_path / "shop.db"
+    sqlite3.connect(file).close()
+    with pytest.raises(NotOpened, match="readonly"):
+        Database(f"sqlite:///file:{file}?mode=ro&uri=true")
 
 
 def test_a_damaged_one_is_not_worked_with(tmp_path: Path) -> None:

@@ -169,6 +169,53 @@ def test_what_is_no_document_is_refused_in_words(ada: Phone) -> None:
         assert ada.get(f"documents/{LIST}").json["body"] == {"rows": value}
 
 
+def test_whatever_is_kept_is_told(ada: Phone) -> None:
+    """What can be read only near the top of the program's stack would block the feed for all."""
+    body: Any = 1
+    for at in range(500):
+        body = [body] if at % 2 else {"in": body}
+        reply = ada.client.put(
+            "/api/documents/list.deep", json=said(f"change-{at}", rows=body),
+            headers={"If-None-Match": "*"} if at == 0 else {"If-Match": f'"{at}"'},
+        )  # fmt: skip
+        if reply.status_code == 422:
+            break
+    assert "levels" in str(reply.json["errors"])
+    assert ada.get("changes").json["changes"][0]["rev"] == at == 31
+    for deep in (b"[" * 100_000, b"[" * 900 + b"]" * 900):
+        text = (
+            b'{"change_id": "change-x1", "units": "in", "schema": 1, "body": {"rows": %s}}' % deep
+        )
+        reply = ada.client.put(
+            "/api/documents/list.deeper", data=text, content_type="application/json",
+            headers={"If-None-Match": "*"},
+        )  # fmt: skip
+        assert reply.status_code in (400, 422)
+
+
+def test_four_megabytes_is_the_end(ada: Phone) -> None:
+    assert ada.put(LIST, None, said("change-1", rows="x" * 4_000_000)).status_code == 201
+    large = ada.put(LIST, 1, said("change-2", rows="x" * 4_200_000))
+    assert (large.status_code, "4096 KB" in large.json["message"]) == (413, True)
+
+
+def test_a_full_disk_is_said_and_nothing_is_half_kept(ada: Phone, shop: Database) -> None:
+    """SQLite's own limit of pages stands for the disk."""
+    ada.put(LIST, None, said("change-1", rows=[1]))
+    if shop.engine.dialect.name != "sqlite":
+        return
+    with shop.engine.connect() as connection:
+        pages = connection.exec_driver_sql("PRAGMA page_count").scalar()
+        connection.exec_driver_sql(f"PRAGMA max_page_count = {pages}")
+    full = ada.put(LIST, 1, said("change-2", rows="x" * 100_000))
+    assert (full.status_code, full.headers["Retry-After"]) == (503, "10")
+    assert "database" in full.json["message"]
+    assert ada.get(f"documents/{LIST}").json["body"] == {"rows": [1]}
+    with shop.engine.connect() as connection:
+        connection.exec_driver_sql("PRAGMA max_page_count = 100000")
+    assert ada.put(LIST, 1, said("change-2", rows="x" * 100_000)).json["rev"] == 2
+
+
 def test_room_ends(ada: Phone, monkeypatch: Any) -> None:
     monkeypatch.setenv("LONGPOINT_ROOM", "100")
     assert ada.put(LIST, None, said("change-1", rows="x" * 50)).status_code == 201

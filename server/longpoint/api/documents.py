@@ -1,7 +1,6 @@
 """Routes of what a shop's people share: a document, the feed of changes, and who is signed in."""
 
-import json
-import os
+import math
 import re
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -14,7 +13,6 @@ from flask import abort as stop
 from flask_login import current_user
 from flask_smorest import Blueprint, abort
 from flask_smorest.error_handler import ErrorSchema
-from sqlalchemy.orm import Session
 
 from longpoint.shop.documents import (
     KINDS,
@@ -31,6 +29,7 @@ from longpoint.shop.documents import (
     write,
 )
 from longpoint.shop.feed import feed
+from longpoint.shop.settings import room
 from longpoint.shop.signed_in import refuse_other_origins, refuse_unless_signed_in, shop_of_app
 from longpoint.shop.tables import Shop
 from longpoint.trade.job.document import SCHEMA, check
@@ -44,8 +43,8 @@ from .replies.documents import Moved as MovedReply
 MOST_BYTES = 4 * 1024 * 1024
 LONGEST_NAME = 160
 MOST_CHANGES = 500
-ROOM = 2 * 1024**3
-"""Bytes that the documents begun by one person may take, where LONGPOINT_ROOM says nothing."""
+MOST_LEVELS = 32
+"""Lists within lists; the phone keeps half as many. Whatever is kept can be said in the feed."""
 _NAME = re.compile(rf"(?:{'|'.join(KINDS)})\.[^\x00-\x1f\x7f/]{{1,{LONGEST_NAME}}}")
 _TAG = re.compile(r'(?:W/)?"([1-9][0-9]{0,8})"')
 _CHANGE = ma.validate.Regexp(
@@ -161,7 +160,7 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
     @blueprint.alt_response(410, schema=Head)
     @_refusing(blueprint, 401, 404)
     def get_document(name: str) -> Response:
-        with _answering() as session:
+        with _answering(), shop_of_app().reading() as session:
             said = read(session, name)
         response = jsonify(said)
         response.status_code = 410 if said["deleted"] else 200
@@ -232,11 +231,10 @@ def _refuse(code: int, message: str, **more: Any) -> NoReturn:
 
 
 @contextmanager
-def _answering() -> Iterator[Session]:
-    """Give a session, and answer in words what a document refuses."""
+def _answering() -> Iterator[None]:
+    """Answer in words what a document refuses."""
     try:
-        with shop_of_app().session() as session:
-            yield session
+        yield
     except NotThere:
         abort(404, message="There is no such document.")
     except Full:
@@ -249,13 +247,12 @@ def _answering() -> Iterator[Session]:
 
 def _written(name: str, said: Said, epoch: str) -> Response:
     to = _condition(is_deletion=said.body is None)
-    room = int(os.environ.get("LONGPOINT_ROOM", ROOM))
-    writer = Writer(current_user.person_id, current_user.device_id, room, epoch)
+    writer = Writer(current_user.person_id, current_user.device_id, room(), epoch)
     try:
-        with _answering() as session:
+        with _answering(), shop_of_app().session() as session:
             done = write(session, writer, name, said, to)
     except Moved:
-        with _answering() as session:
+        with _answering(), shop_of_app().reading() as session:
             current = read(session, name)
         _refuse(412, "Someone changed it meanwhile.", current=current)
     return _as_response(name, said, done)
@@ -287,19 +284,23 @@ def _condition(is_deletion: bool) -> int | None:
 def _refuse_what_is_none(name: str, form: dict[str, Any]) -> None:
     """Abort with 422 where the body is nothing that this kind of document can say."""
     try:
-        _refuse_infinities(form["body"])
+        _refuse_what_json_lacks(form["body"])
         if name.startswith("job."):
+            if form["schema"] > SCHEMA:
+                raise Refusal("schema", "A newer Longpoint wrote this: update the shop's server.")
             check(form["body"])
             if form["body"].get("id") != name.removeprefix("job."):
                 raise Refusal("id", "The job has another id than its address.")
-            if form["schema"] > SCHEMA:
-                raise Refusal("schema", "A newer Longpoint wrote this: update the shop's server.")
     except Refusal as refusal:
         abort(422, errors={"json": {f"body.{k}": v for k, v in by_place(refusal.errors).items()}})
 
 
-def _refuse_infinities(body: dict[str, Any]) -> None:
-    try:
-        json.dumps(body, allow_nan=False)
-    except (ValueError, RecursionError):
-        raise Refusal("", "A number here is none that JSON can say (RFC 8259).") from None
+def _refuse_what_json_lacks(value: object, level: int = 1) -> None:
+    if level > MOST_LEVELS:
+        raise Refusal("", f"This has lists within lists, deeper than {MOST_LEVELS} levels.")
+    if isinstance(value, float) and not math.isfinite(value):
+        raise Refusal("", "A number here is none that JSON can say (RFC 8259).")
+    inner = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
+    for each in inner:
+        if isinstance(each, dict | list | float):
+            _refuse_what_json_lacks(each, level + 1)

@@ -3,7 +3,7 @@
 import json
 from typing import Any
 
-from flask import Request
+from flask import Request, request
 from flask_smorest import Api
 from webargs.flaskparser import FlaskParser, abort, is_json_request
 from werkzeug.exceptions import HTTPException, MethodNotAllowed
@@ -15,7 +15,6 @@ LONGEST_NAME = 80
 _WORDS = {
     400: "The request can't be read: send one JSON object with the inputs by name.",
     404: "Nothing is at this address. GET /api/tools lists the tools.",
-    413: f"The request is too large: send at most {MOST_BYTES // 1024} KB.",
     415: "Send the inputs as JSON, with Content-Type: application/json.",
     500: "Longpoint made a mistake here, and its log says where. Nothing was kept or changed.",
     503: "Another search is under way: ask again in a few seconds. All else is answered meanwhile.",
@@ -40,6 +39,9 @@ def _words(error: HTTPException) -> str:
         return f"This address answers {', '.join(sorted(error.valid_methods or []))} only."
     if error.code == 422:
         return "Some inputs can't be used: errors says which, and what would do."
+    if error.code == 413:
+        most = (request.max_content_length or MOST_BYTES) // 1024
+        return f"The request is too large: send at most {most} KB."
     return _WORDS.get(error.code or 0, error.description or error.name)
 
 

@@ -6,19 +6,21 @@ is moved to today's tables like any other.
 
 import secrets
 import shutil
+import sqlite3
 import tempfile
-from contextlib import suppress
+from contextlib import closing, suppress
 from pathlib import Path
 
 from sqlalchemy import Table as Columns
 from sqlalchemy import delete, func, insert, select, text
+from sqlalchemy.exc import DBAPIError
 from sqlalchemy.orm import Session
 
-from .database import Database, NotOpened
+from .database import Database, NotOpened, reason
 from .tables import Person, Shop, Table
 
-ROWS = 200
-"""Copied at a time: a photo's row holds half a megabyte."""
+ROWS = 20
+"""Copied at a time: a row can hold four megabytes."""
 
 
 class NotDone(Exception):
@@ -37,13 +39,18 @@ def back_up(shop: Database, file: Path) -> None:
         raise NotDone(f"{file} is there already: name a new file.")
     part = file.with_name(file.name + ".part")
     try:
-        part.unlink(missing_ok=True)
+        _remove(part)
         _write(shop, part)
         part.rename(file)
-    except (OSError, NotOpened) as fault:
+    except (OSError, NotOpened, DBAPIError) as fault:
         with suppress(OSError):
-            part.unlink(missing_ok=True)
-        raise NotDone(f"Can't write {file}: {fault}") from fault
+            _remove(part)
+        raise NotDone(f"Can't write {file}: {reason(fault)}.") from fault
+
+
+def _remove(part: Path) -> None:
+    for end in ("", "-wal", "-shm", "-journal"):
+        part.with_name(part.name + end).unlink(missing_ok=True)
 
 
 def _write(shop: Database, part: Path) -> None:
@@ -70,28 +77,42 @@ def restore(shop: Database, file: Path, replace: bool) -> None:
     """
     if not file.is_file():
         raise NotDone(f"There is no file {file}.")
-    with tempfile.TemporaryDirectory() as folder:
-        # Opened, it may be moved to newer tables: the backup itself stays as it is.
-        taken = Path(folder) / "backup.db"
-        shutil.copyfile(file, taken)
-        if not _is_backup(taken):
-            raise NotDone(f"{file} is no backup of a shop.")
-        try:
-            copy = Database(f"sqlite:///{taken}")
-        except NotOpened as fault:
-            raise NotDone(f"{file} can't be restored: {fault}") from fault
-        try:
-            with copy.reading() as source, shop.session() as target:
-                if not replace and target.scalar(select(Person.id).limit(1)) is not None:
-                    raise NotDone("A shop is kept here: --replace puts the backup in its place.")
-                _copy(source, target)
-                target.get_one(Shop, 1).epoch = secrets.token_hex(8)
-        finally:
-            copy.close()
+    try:
+        with tempfile.TemporaryDirectory() as folder:
+            # Opened, it may be moved to newer tables: the backup itself stays as it is.
+            taken = Path(folder) / "backup.db"
+            shutil.copyfile(file, taken)
+            if not _is_backup(taken):
+                raise NotDone(f"{file} is no backup of a shop.")
+            _put_back(shop, taken, replace)
+    except (OSError, NotOpened, DBAPIError) as fault:
+        raise NotDone(f"{file} can't be restored: {reason(fault)}.") from fault
+
+
+def _put_back(shop: Database, taken: Path, replace: bool) -> None:
+    copy = Database(f"sqlite:///{taken}")
+    try:
+        with copy.reading() as source, shop.session() as target:
+            if not replace and target.scalar(select(Person.id).limit(1)) is not None:
+                raise NotDone("A shop is kept here: --replace puts the backup in its place.")
+            _copy(source, target)
+            target.get_one(Shop, 1).epoch = secrets.token_hex(8)
+    finally:
+        copy.close()
 
 
 def _is_backup(file: Path) -> bool:
-    return file.read_bytes()[:16] == b"SQLite format 3\0"
+    """Tell whether a file is a shop's database: any other would be given a new shop's tables."""
+    with closing(sqlite3.connect(file)) as connection:
+        try:
+            return bool(connection.execute("SELECT id FROM shop").fetchall() == [(1,)])
+        except sqlite3.OperationalError:
+            return False
+        except sqlite3.DatabaseError as fault:
+            words = str(fault)
+            if "not a database" in words:
+                return False
+            raise NotDone(f"{file.name} is damaged: {words}.") from fault
 
 
 def _copy(source: Session, target: Session) -> None:

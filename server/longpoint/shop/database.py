@@ -10,7 +10,7 @@ from alembic import command
 from alembic.config import Config
 from alembic.util import CommandError
 from platformdirs import user_data_path
-from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy import Connection, Engine, create_engine, event, func, insert, make_url, select
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 from sqlalchemy.orm import Session
 
@@ -18,6 +18,8 @@ from .tables import Shop
 
 PATIENCE = 10
 """Seconds that a writer waits for another before it gives up."""
+_LOCK = 0x10_69_90_17
+"""Any number that no other program takes for its lock in this database."""
 
 
 class NotOpened(Exception):
@@ -45,15 +47,14 @@ class Database:
         except (ArgumentError, NoSuchModuleError, ImportError) as fault:
             raise NotOpened(f"LONGPOINT_DATABASE is no address of a database: {fault}.") from fault
         except OSError as fault:
-            raise NotOpened(f"The shop's database does not open: {_reason(fault)}.") from fault
+            raise NotOpened(f"The shop's database does not open: {reason(fault)}.") from fault
         self._readers = self.engine.execution_options(**_reading(self.engine))
         try:
             _check(self.engine)
             _upgrade(self.engine)
-            self._begin()
         except DBAPIError as fault:
             self.close()
-            raise NotOpened(f"The shop's database does not open: {_reason(fault)}.") from fault
+            raise NotOpened(f"The shop's database does not open: {reason(fault)}.") from fault
         except NotOpened:
             self.close()
             raise
@@ -70,11 +71,6 @@ class Database:
         with Session(self._readers, expire_on_commit=False) as session, session.begin():
             yield session
 
-    def _begin(self) -> None:
-        with self.session() as session:
-            if session.get(Shop, 1) is None:
-                session.add(Shop(id=1, epoch=secrets.token_hex(8), secret=secrets.token_hex(32)))
-
     def close(self) -> None:
         """Let go of every connection."""
         self.engine.dispose()
@@ -84,7 +80,7 @@ def _engine(address: str) -> Engine:
     url = make_url(address)
     if url.get_backend_name() != "sqlite":
         return create_engine(url, pool_pre_ping=True)
-    if url.database:
+    if url.database and not url.database.startswith("file:"):
         Path(url.database).parent.mkdir(parents=True, exist_ok=True)
     engine = create_engine(url, connect_args={"timeout": PATIENCE})
 
@@ -124,13 +120,24 @@ def _upgrade(engine: Engine) -> None:
     config = Config()
     config.set_main_option("script_location", str(Path(__file__).parent / "migrations"))
     with engine.begin() as connection:
+        if engine.dialect.name == "postgresql":
+            # Of several processes that start at once, one makes the tables.
+            connection.execute(select(func.pg_advisory_xact_lock(_LOCK)))
         config.attributes["connection"] = connection
         try:
             command.upgrade(config, "head")
         except CommandError as fault:
             words = "A newer Longpoint wrote the shop's database: install that version."
             raise NotOpened(words) from fault
+        _begin(connection)
 
 
-def _reason(fault: Exception) -> str:
+def _begin(connection: Connection) -> None:
+    if connection.scalar(select(Shop.id)) is None:
+        row = {"id": 1, "epoch": secrets.token_hex(8), "secret": secrets.token_hex(32), "seq": 0}
+        connection.execute(insert(Shop).values(row))
+
+
+def reason(fault: Exception) -> str:
+    """Return a fault of a database or a file in a few words, without a full stop."""
     return str(getattr(fault, "orig", None) or fault).strip().splitlines()[0].rstrip(".")

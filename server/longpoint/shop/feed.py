@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from sqlalchemy import select
 from sqlalchemy.orm import Session
 
 from .documents import as_said, chosen
@@ -26,19 +27,34 @@ def feed(session: Session, since: int, last: str, limit: int) -> dict[str, Any]:
     known = session.get(Change, since) if since else None
     restored = bool(since) and (known is None or known.change_id != last)
     start, seen = (0, "") if restored else (since, last)
+    end, more = _end(session, start, limit)
     rows = session.execute(
-        chosen().where(Document.seq > start).order_by(Document.seq).limit(limit + 1)
-    ).all()
-    taken: list[dict[str, Any]] = []
-    size = 0
-    for row in rows[:limit]:
-        size += row[0].size
-        if taken and size > MOST_BYTES:
-            break
-        taken.append(as_said(*row))
+        chosen().where(Document.seq > start, Document.seq <= end).order_by(Document.seq)
+    )
+    taken = [as_said(*row) for row in rows]
     if taken:
         start, seen = taken[-1]["seq"], taken[-1]["change_id"]
     return {
         "epoch": shop.epoch, "restored": restored, "changes": taken,
-        "since": start, "last": seen, "more": len(rows) > len(taken),
+        "since": start, "last": seen, "more": more,
     }  # fmt: skip
+
+
+def _end(session: Session, start: int, limit: int) -> tuple[int, bool]:
+    """Return the last change that one reply tells, and whether there are more.
+
+    Sizes come first, so that no more bodies are read than are told.
+    """
+    rows = session.execute(
+        select(Document.seq, Document.size)
+        .where(Document.seq > start)
+        .order_by(Document.seq)
+        .limit(limit + 1)
+    ).all()
+    end, told, size = start, 0, 0
+    for row in rows[:limit]:
+        size += row.size
+        if told and size > MOST_BYTES:
+            break
+        end, told = row.seq, told + 1
+    return end, len(rows) > told

@@ -113,12 +113,12 @@ class Document(Table):
     deleted: Mapped[bool] = mapped_column(default=False)
     units: Mapped[str] = mapped_column(String(8), default="")
     schema: Mapped[int] = mapped_column(default=0)
-    body: Mapped[str] = mapped_column(Text, default="")
-    """JSON; empty where it is deleted."""
     size: Mapped[int] = mapped_column(default=0)
     """Bytes of the body."""
     made_by: Mapped[int] = mapped_column(ForeignKey("people.id"), index=True)
     """Whose room it takes."""
+    body: Mapped[str] = mapped_column(Text, default="")
+    """JSON; empty where it is deleted. The last column: SQLite reads a row from its beginning."""
 
 
 class Change(Table):

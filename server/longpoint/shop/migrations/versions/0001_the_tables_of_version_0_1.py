@@ -57,9 +57,9 @@ def upgrade() -> None:
         sa.Column("deleted", sa.Boolean(), nullable=False),
         sa.Column("units", sa.String(length=8), nullable=False),
         sa.Column("schema", sa.Integer(), nullable=False),
-        sa.Column("body", sa.Text(), nullable=False),
         sa.Column("size", sa.Integer(), nullable=False),
         sa.Column("made_by", sa.Integer(), nullable=False),
+        sa.Column("body", sa.Text(), nullable=False),
         sa.ForeignKeyConstraint(
             ["made_by"],
             ["people.id"],
