@@ -20,6 +20,9 @@ WORD = re.compile(r'~(?<!"of": ".~)(?<!"entry": ".~)\w+~')
 """Not where it only names another thing: that one may be deleted."""
 NAMES = ["Ann", "Bo", "Cy", "Di", "Ed"]
 JOBS = ["job.porch", "job.shed"]
+MOST_ITEMS, MOST_TICKS = 8, 40
+SHRINKING = ["delete", "untick", "untick", "input", "field", "move"]
+"""Edits of a job that is large enough: small ones collide more often, and sooner."""
 OTHERS = ["list.boards", "settings.labels"]
 
 
@@ -177,7 +180,9 @@ class World:
             return None
         body = before["body"]
         if kind == "job":
-            body = self._answered(typist.edit(body), typist)
+            is_large = len(body["items"]) > MOST_ITEMS or len(body.get("ticks") or []) > MOST_TICKS
+            kinds = SHRINKING if is_large else None
+            body = self._answered(typist.edit(body, kinds=kinds), typist)
         else:
             body = self._plain(kind, copied(body), typist)
         units = body["units"] if kind == "job" else before["units"]

@@ -1,12 +1,14 @@
 """Random edits of a job, as a person makes them on a phone: one of each kind that screens offer."""
 
-import pickle
+import marshal
 import random
 from collections.abc import Callable
 from typing import Any
 
 from longpoint.trade.job.editing import next_letter
 
+NO_SHARING = 2
+"""The last version of the format that knows no references."""
 Job = dict[str, Any]
 TEXTS = ["", "27 13/16", "2 1/4", "30", "706", "é ½″"]
 INPUTS = ["stile", "top_rail", "leaf_width"]
@@ -14,7 +16,8 @@ STATES = ["cut", "fitted", "spoiled", "bought", "done"]
 
 
 def copied(value: Any) -> Any:
-    return pickle.loads(pickle.dumps(value))
+    """Return a value as JSON would give it back: what is the same object twice becomes two."""
+    return marshal.loads(marshal.dumps(value, NO_SHARING))
 
 
 def begun() -> Job:

@@ -16,7 +16,7 @@ const ROOM = MOST.document - 50_000;
 
 /** Adds photos to an item; each that can't be kept is said. */
 export async function addPhotos(job: Job, item: Item, files: File[]): Promise<void> {
-  const free = MOST_PHOTOS - (item.photos ?? []).length;
+  const free = Math.max(0, MOST_PHOTOS - (item.photos ?? []).length);
   for (const file of files.slice(0, free)) {
     const fault = await addPhoto(job, item.id, file).catch(() => unreadable(file));
     if (fault) toast(fault);

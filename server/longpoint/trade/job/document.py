@@ -28,6 +28,8 @@ SCHEMA = 1
 MOST_ITEMS = 100
 MOST_ENTRIES = 500
 MOST_PIECES = 5000
+MOST_PHOTOS = 48
+"""Of an item. A phone adds no more than 12; several phones may each have added some."""
 
 SOLD = ("board", "stick", "sheet", "each", "volume")
 STATES = ("cut", "fitted", "spoiled", "bought", "marked", "done")
@@ -79,7 +81,10 @@ ITEM = Thing(
         ("count", Numeral(1, 200, whole=True)),
         ("entries", ListOf(ENTRY, MOST_ENTRIES, "questions", by_id=True)),
         ("note", _NOTE),
-        ("photos", ListOf(Thing([("id", _ID), ("words", _NOTE)], needs=("id",)), 12, "photos")),
+        (
+            "photos",
+            ListOf(Thing([("id", _ID), ("words", _NOTE)], needs=("id",)), MOST_PHOTOS, "photos"),
+        ),
         ("hours", Maybe(Typed(0, 10000))),
         ("actual_hours", Maybe(Typed(0, 10000))),
         ("pattern", Words(60)),

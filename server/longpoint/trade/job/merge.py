@@ -61,6 +61,7 @@ def joined_jobs(
     joined = Joined(GONE if base is None else base, mine, theirs)
     # All versions stay as they were given.
     document: dict[str, Any] = json.loads(json.dumps(joined.found))
+    _place_once(document, joined.collisions)
     given = [letters_given(each) for each in (document, mine, theirs)]
     if max(given) > given[0]:
         document["letters"] = max(given)
@@ -73,6 +74,18 @@ def reported(collision: Collision) -> "dict[str, Any]":
     values = [None if each is GONE else each for each in collision[1:4]]
     path = ".".join([str(name) for name in collision.path])
     return {"path": path, "base": values[0], "mine": values[1], "theirs": values[2]}
+
+
+def _place_once(document: "dict[str, Any]", collisions: "list[Collision]") -> None:
+    """Leave a question that came to stand in two items in the first of them."""
+    seen: set[str] = set()
+    for item in document["items"]:
+        for entry in list(item["entries"]):
+            if entry["id"] in seen:
+                item["entries"].remove(entry)
+                path = ("items", item["id"], "entries", entry["id"])
+                collisions.append(Collision(path, GONE, GONE, entry, False))
+            seen.add(entry["id"])
 
 
 def _letter_anew(document: "dict[str, Any]", base: "Any", collisions: "list[Collision]") -> None:
