@@ -14,7 +14,8 @@ COMMAND = (sys.executable, "-m", "longpoint.cli", "serve", "--alone", "--port", 
 @contextmanager
 def served(command: Sequence[str] = COMMAND, folder: Path | None = None) -> Iterator[str]:
     """Run a server in `folder`; give its address, without a slash at the end, as it prints it."""
-    environment = os.environ | {"PYTHONUNBUFFERED": "1"}
+    # Nobody reads what it says later: a log would fill the pipe.
+    environment = {"LONGPOINT_LOG": "error"} | os.environ | {"PYTHONUNBUFFERED": "1"}
     with subprocess.Popen(
         command,
         stdout=subprocess.PIPE,

@@ -12,6 +12,7 @@ from .api.errors import MOST_BYTES, JsonApi
 from .api.jobs import make_job_blueprint
 from .api.replies import DOOR
 from .api.routes import make_blueprint
+from .health import add_health
 from .shop.opened import open_shop
 from .shop.settings import proxies
 
@@ -28,6 +29,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """Return the application; `config` adds to `SETTINGS` or replaces them.
 
     With a `Database` as `SHOP` it keeps what the shop's people share; without, it keeps nothing.
+    With `Workers` as `WORKERS` what takes long is computed by them; without, here.
     Without a built front end it serves the API alone.
     """
     app = Flask(__name__, static_folder=None)
@@ -40,6 +42,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     api = JsonApi(app)
     api.register_blueprint(make_blueprint())
     api.register_blueprint(make_job_blueprint())
+    add_health(app)
     if "SHOP" in app.config:
         open_shop(app, api)
     for schema in DOOR:

@@ -3,13 +3,17 @@
 Half a request holds its connection for `PATIENCE` seconds however slowly its bytes trickle in, and
 when too many connections are open, the one that has waited longest makes room. A refusal reaches
 who is still sending. Refusals of the server's own are JSON under the same headers as all else.
+Told to stop, it finishes what was asked.
 """
 
 import json
+import signal
 import socket
 import time
+from types import FrameType
 from typing import TYPE_CHECKING
 
+from waitress import wasyncore
 from waitress.channel import HTTPChannel
 from waitress.parser import HTTPRequestParser
 from waitress.server import BaseWSGIServer, create_server
@@ -24,6 +28,10 @@ if TYPE_CHECKING:
 
 PATIENCE = 30
 MOST_CONNECTIONS = 200
+THREADS = 8
+"""For requests that are answered at once."""
+TIME_TO_STOP = 10
+"""Seconds for requests to come to their end, once told to stop."""
 # Past the API's own limits, which say more; this one keeps the disk from filling up.
 MOST_BODY = 4 * 1024 * 1024
 
@@ -36,8 +44,10 @@ _WORDS = {
 _MALFORMED = "This is not a request that HTTP knows."
 
 
-def make_server(application: "WSGIApplication", host: str, port: int) -> "Any":
+def make_server(application: "WSGIApplication", host: str, port: int, waiting: int = 0) -> "Any":
     """Return a server that listens and answers as soon as it is run.
+
+    Of its requests, `waiting` may wait for others to compute: each keeps a thread to itself.
 
     Raises
     ------
@@ -51,6 +61,7 @@ def make_server(application: "WSGIApplication", host: str, port: int) -> "Any":
         host=host,
         port=port,
         ident="longpoint",
+        threads=THREADS + waiting,
         max_request_body_size=MOST_BODY,
         channel_timeout=PATIENCE,
         cleanup_interval=PATIENCE // 6,
@@ -62,6 +73,55 @@ def make_server(application: "WSGIApplication", host: str, port: int) -> "Any":
         if isinstance(each, BaseWSGIServer):
             each.channel_class = Channel
     return server
+
+
+def run_until_told(server: "Any") -> None:
+    """Answer requests until a signal says stop; then listen no more and finish what was asked."""
+    sockets, wake, dispatcher = _parts(server)
+    stopping = False
+
+    def stop(number: int, frame: FrameType | None) -> None:
+        nonlocal stopping
+        stopping = True
+        wake()
+
+    for number in (signal.SIGINT, signal.SIGTERM):
+        signal.signal(number, stop)
+    while not stopping:
+        wasyncore.loop(timeout=1, map=sockets, count=1)
+    _finish(sockets)
+    dispatcher.shutdown(timeout=1)
+    wasyncore.close_all(sockets, ignore_all=True)
+
+
+def _finish(sockets: "dict[int, Any]") -> None:
+    """Take no new connection, and let requests come to their end, for as long as there is."""
+    for each in _servers(sockets):
+        each.accepting = False
+        each.del_channel(sockets)
+        each.socket.close()
+    end = time.monotonic() + TIME_TO_STOP
+    while _is_busy(sockets) and time.monotonic() < end:
+        wasyncore.loop(timeout=0.2, map=sockets, count=1)
+
+
+def _parts(server: "Any") -> "tuple[dict[int, Any], Any, Any]":
+    """Return a server's sockets, what wakes its loop, and what hands its requests to threads."""
+    sockets = server.map if hasattr(server, "map") else server._map
+    return sockets, _servers(sockets)[0].pull_trigger, server.task_dispatcher
+
+
+def _servers(sockets: "dict[int, Any]") -> "list[Any]":
+    return [each for each in sockets.values() if isinstance(each, BaseWSGIServer)]
+
+
+def _is_busy(sockets: "dict[int, Any]") -> bool:
+    """Tell whether a request is under way; close the connections that have none."""
+    channels = [each for each in sockets.values() if isinstance(each, HTTPChannel)]
+    for each in channels:
+        if each.is_idle():
+            each.will_close = True
+    return bool(channels)
 
 
 class _Parser(HTTPRequestParser):  # type: ignore[misc]  # waitress carries no types
@@ -116,6 +176,10 @@ class Channel(HTTPChannel):  # type: ignore[misc]  # waitress carries no types
         waiting = [each for each in others if not (each.requests or each.will_close)]
         if len(others) >= MOST_CONNECTIONS and waiting:
             min(waiting, key=lambda each: float(each.last_activity)).will_close = True
+
+    def is_idle(self) -> bool:
+        """Say whether nothing is asked here, nor an answer on its way."""
+        return not (self.requests or self.request or self.total_outbufs_len or self.lingering)
 
     def readable(self) -> bool:
         """Say whether bytes are wanted."""

@@ -17,7 +17,6 @@ _WORDS = {
     404: "Nothing is at this address. GET /api/tools lists the tools.",
     415: "Send the inputs as JSON, with Content-Type: application/json.",
     500: "Longpoint made a mistake here, and its log says where. Nothing was kept or changed.",
-    503: "Another search is under way: ask again in a few seconds. All else is answered meanwhile.",
 }
 
 

@@ -1,5 +1,6 @@
 """Routes that work a job out, and the schema of its document. Nothing is kept."""
 
+import json
 from datetime import UTC, datetime
 from typing import Any
 
@@ -9,18 +10,15 @@ from flask_smorest import Blueprint, abort
 
 from longpoint.trade.job.document import json_schema
 from longpoint.trade.job.patterns import declared
-from longpoint.trade.job.sheets import job_replies
 from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import FieldError, Refusal
+from longpoint.workers.computed import Asked
 
 from .calendar import MEDIA_TYPE, NO_DAY, calendar_of
+from .computing import BUSY, computed
 from .errors import JsonParser
 from .forms import ScaleQuery
 from .replies.job import Job, Patterns
-from .search_gate import BUSY, last_of
-
-FREE = 100
-"""Steps of a job that need no place of their own, about one for a question."""
 
 
 class JobBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
@@ -61,7 +59,7 @@ def make_job_blueprint() -> JobBlueprint:
     @blueprint.response(200, Job)
     @blueprint.alt_response(503, **BUSY)
     def post_job(scale: Scale, document: dict[str, Any]) -> Response:
-        return jsonify(worked_out(document, scale))
+        return Response(worked_out(document, scale), content_type="application/json")
 
     @blueprint.route("/jobs/calendar", methods=["POST"], endpoint="calendar")
     @blueprint.doc(
@@ -77,7 +75,7 @@ def make_job_blueprint() -> JobBlueprint:
     @blueprint.response(200, {"type": "string"}, content_type=MEDIA_TYPE)
     @blueprint.alt_response(503, **BUSY)
     def post_calendar(scale: Scale, document: dict[str, Any]) -> Response:
-        plans = worked_out(document, scale)["finish"]
+        plans = json.loads(worked_out(document, scale))["finish"]
         file = calendar_of(str(document["title"]), plans, datetime.now(UTC))
         if file is None:
             abort(422, errors={"json": {"finish": [NO_DAY]}})
@@ -86,13 +84,13 @@ def make_job_blueprint() -> JobBlueprint:
     return blueprint
 
 
-def worked_out(document: dict[str, Any], scale: Scale) -> dict[str, Any]:
-    """Return a job's reply; abort with its faults by their place where it is none."""
+def worked_out(document: dict[str, Any], scale: Scale) -> str:
+    """Return a job's reply as JSON text; abort with its faults by their place where it is none."""
     try:
-        whole = last_of(job_replies(document, scale), FREE)
+        text = computed(Asked("", document, scale))
     except Refusal as refusal:
         abort(422, errors={"json": by_place(refusal.errors)})
-    return whole
+    return text
 
 
 def by_place(errors: list[FieldError]) -> dict[str, list[str]]:

@@ -11,15 +11,13 @@ from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import Refusal
 from longpoint.trade.shelf import tool_named
 from longpoint.trade.tool import Tool
+from longpoint.workers.computed import Asked
 
 from . import replies
+from .computing import BUSY, computed
 from .errors import JsonParser
 from .fields import nested
 from .forms import ScaleQuery, form_of
-from .search_gate import BUSY, last_of
-
-FREE = 1
-"""Answers beyond the first that need no place of their own: what is quickly planned never waits."""
 
 View = Callable[..., Response]
 
@@ -74,10 +72,10 @@ def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
     @_may_be_busy(blueprint, tool)
     def post_inputs(scale: Scale, inputs: dict[str, Any]) -> Response:
         try:
-            answer = last_of(tool.answers(tool.read(inputs, scale), scale), FREE)
+            text = computed(Asked(tool.slug, inputs, scale))
         except Refusal as refusal:
             abort(422, errors={"json": nested(refusal.errors)})
-        return jsonify(answer)
+        return Response(text, content_type="application/json")
 
 
 def _may_be_busy(blueprint: ToolBlueprint, tool: Tool) -> Callable[[View], View]:

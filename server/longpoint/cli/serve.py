@@ -2,8 +2,10 @@
 
 from longpoint import front
 from longpoint.app import create_app
-from longpoint.server import make_server
+from longpoint.log import begin_log, log_requests
+from longpoint.server import make_server, run_until_told
 from longpoint.shop.database import Database, NotOpened, default_address
+from longpoint.workers.pool import Workers, processors
 
 from . import NEEDS_HTTPS, NotDone
 from .invite import invite_first_owner
@@ -13,14 +15,25 @@ def serve(host: str, port: int, is_alone: bool) -> None:
     """Serve the app and its API; not alone, also what the shop keeps."""
     if not front.is_built():
         raise NotDone("The front end is not built: install Longpoint again with pip.")
+    begin_log()
     shop = None if is_alone else _shop()
-    server = _server(shop, host, port)
+    workers = Workers(processors())
+    try:
+        _run(shop, workers, host, port)
+    finally:
+        workers.close()
+        if shop:
+            shop.close()
+
+
+def _run(shop: Database | None, workers: Workers, host: str, port: int) -> None:
+    server = _server(shop, workers, host, port)
     address = f"http://{_shown(host)}:{_listening(server)}"
     print(f"Longpoint is at {address}/", flush=True)
     print(NEEDS_HTTPS, flush=True)
     if shop:
         invite_first_owner(shop, address)
-    server.run()  # type: ignore[attr-defined]
+    run_until_told(server)
 
 
 def _shop() -> Database:
@@ -30,9 +43,11 @@ def _shop() -> Database:
         raise NotDone(str(refused)) from refused
 
 
-def _server(shop: Database | None, host: str, port: int) -> object:
+def _server(shop: Database | None, workers: Workers, host: str, port: int) -> object:
+    app = create_app({"WORKERS": workers} | ({"SHOP": shop} if shop else {}))
+    log_requests(app)
     try:
-        return make_server(create_app({"SHOP": shop} if shop else {}), host, port)
+        return make_server(app, host, port, waiting=workers.places)
     except OSError as fault:
         words = f"Can't listen on {host} port {port} ({fault.strerror}): try another port."
     except ValueError:

@@ -1,0 +1,1 @@
+"""Processes that compute, so that whoever computes long keeps nobody else waiting."""
