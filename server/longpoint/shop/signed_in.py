@@ -4,7 +4,7 @@ import hashlib
 from datetime import timedelta
 from typing import Any
 
-from flask import Flask, Request, current_app, redirect, request, session, url_for
+from flask import Flask, Request, current_app, g, redirect, request, session, url_for
 from flask.sessions import SecureCookieSessionInterface
 from flask_login import LoginManager, UserMixin, current_user
 from flask_smorest import abort
@@ -91,7 +91,9 @@ def _refuse() -> Any:
 
 def _vary(response: Any) -> Any:
     """What a person alone may read is kept by nobody on the way."""
-    if current_user and current_user.is_authenticated:
+    # Whom the answer asked for: to ask now would take a database that may just have gone.
+    asked_for = g.get("_login_user")
+    if asked_for and asked_for.is_authenticated:
         response.headers["Cache-Control"] = "no-store"
     return response
 
