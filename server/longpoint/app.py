@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from importlib.metadata import version
 from typing import Any
 
-from flask import Flask
+from flask import Flask, request
 from werkzeug.middleware.proxy_fix import ProxyFix
 
 from . import front
@@ -25,6 +25,12 @@ SETTINGS = {
 }
 
 
+class _App(Flask):
+    def log_exception(self, exc_info: Any) -> None:
+        """Log where a fault was by its route: an address may hold an invitation."""
+        self.logger.error("Fault at %s %s", request.method, request.url_rule, exc_info=exc_info)
+
+
 def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     """Return the application; `config` adds to `SETTINGS` or replaces them.
 
@@ -32,7 +38,7 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
     With `Workers` as `WORKERS` what takes long is computed by them; without, here.
     Without a built front end it serves the API alone.
     """
-    app = Flask(__name__, static_folder=None)
+    app = _App(__name__, static_folder=None)
     app.config.update(SETTINGS)
     app.config.update(config or {})
     # Lists and objects go out in the core's own order, and no address redirects to another.

@@ -62,6 +62,8 @@ def make_server(application: "WSGIApplication", host: str, port: int, waiting: i
         port=port,
         ident="longpoint",
         threads=THREADS + waiting,
+        # Read by the application, where LONGPOINT_PROXIES says that they can be trusted.
+        clear_untrusted_proxy_headers=False,
         max_request_body_size=MOST_BODY,
         channel_timeout=PATIENCE,
         cleanup_interval=PATIENCE // 6,

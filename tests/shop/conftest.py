@@ -8,16 +8,20 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from argon2 import PasswordHasher
 from flask import Flask
 from flask.testing import FlaskClient
 from sqlalchemy import NullPool, create_engine, make_url, text
 from werkzeug.test import TestResponse
 
 from longpoint.app import create_app
+from longpoint.shop import passwords, people
 from longpoint.shop.database import Database
+from longpoint.shop.pages import limiter
 from longpoint.shop.signed_in import hash_of
 from longpoint.shop.tables import Device, Person
 from tests.shop import postgresql
+from tests.shop.visitor import Visitor, invited
 
 
 @pytest.fixture(scope="session")
@@ -139,3 +143,36 @@ def ada(app: Flask, shop: Database) -> Phone:
 @pytest.fixture
 def ben(app: Flask, shop: Database) -> Phone:
     return Phone(app, token_of(shop, person(shop, "Ben")))
+
+
+@pytest.fixture
+def quick(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Keep passwords by less work than the server does."""
+    monkeypatch.setattr(passwords, "_hasher", PasswordHasher(1, 8, 1))
+
+
+@pytest.fixture
+def unlimited(application: Flask) -> Iterator[None]:
+    """No tries that failed are counted yet."""
+    limiter.reset()
+    yield
+    limiter.reset()
+
+
+@pytest.fixture
+def owner(app: Flask, shop: Database, quick: None, unlimited: None) -> Visitor:
+    """Ada at a browser, who took up the first owner's invitation."""
+    visitor = Visitor(app)
+    with shop.session() as session:
+        token = people.invite_first_owner(session)
+    assert token
+    assert visitor.join(token, "Ada").status_code == 303
+    return visitor
+
+
+@pytest.fixture
+def crew(app: Flask, shop: Database, owner: Visitor) -> Visitor:
+    """Ben, whom Ada invited."""
+    visitor = Visitor(app)
+    assert visitor.join(invited(shop), "Ben").status_code == 303
+    return visitor

@@ -79,10 +79,10 @@ class Database:
 def _engine(address: str) -> Engine:
     url = make_url(address)
     if url.get_backend_name() != "sqlite":
-        return create_engine(url, pool_pre_ping=True)
+        return create_engine(url, pool_pre_ping=True, hide_parameters=True)
     if url.database and not url.database.startswith("file:"):
         Path(url.database).parent.mkdir(parents=True, exist_ok=True)
-    engine = create_engine(url, connect_args={"timeout": PATIENCE})
+    engine = create_engine(url, connect_args={"timeout": PATIENCE}, hide_parameters=True)
 
     @event.listens_for(engine, "connect")
     def connected(connection: object, _: object) -> None:

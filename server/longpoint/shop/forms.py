@@ -6,7 +6,7 @@ from flask_wtf import FlaskForm
 from wtforms import Field, PasswordField, SelectField, StringField
 from wtforms.validators import InputRequired, Length, ValidationError
 
-from . import passwords
+from . import names, passwords
 from .signed_in import CREW, OWNER
 
 
@@ -22,10 +22,15 @@ class Form(FlaskForm):  # type: ignore[misc]  # Flask-WTF carries no types
         return "This page was open too long: send it again." if self.csrf_token.errors else ""
 
 
+def _is_name(_: Form, field: Field) -> None:
+    if fault := names.fault_of(field.data):
+        raise ValidationError(fault)
+
+
 def _name() -> Any:
     return StringField(
         "Your name",
-        [InputRequired("Type your name."), Length(max=80, message="Use at most 80 characters.")],
+        [InputRequired("Type your name."), _is_name],
         render_kw={"autocomplete": "username", "autocapitalize": "words"},
     )
 

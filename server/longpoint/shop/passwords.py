@@ -1,16 +1,20 @@
 """Passwords: what will do for one, and keeping them by Argon2id.
 
 The rules are those of NIST SP 800-63B as read from memory: length, nothing about its letters, none
-of the commonest. OWASP's least parameters for Argon2id (from memory: 19 MiB, 2 passes) are below
-the library's own.
+of the commonest, and the same letters typed on two machines are the same. OWASP's least parameters
+for Argon2id (from memory: 19 MiB, 2 passes) are below the library's own.
 """
+
+import unicodedata
 
 from argon2 import PasswordHasher
 from argon2.exceptions import InvalidHashError, VerificationError
 
+from .names import key_of
+
 LEAST = 10
 MOST = 200
-"""Characters; more would only be work for the server."""
+"""Bytes; more would only be work for the server."""
 COMMONEST = frozenset(
     """
     1234567890 0123456789 12345678910 1234567891 0987654321 9876543210 password12 password123
@@ -27,25 +31,25 @@ def fault_of(password: str, name: str) -> str:
     """Return why a password won't do, in words; empty where it will."""
     if len(password) < LEAST:
         return f"Use at least {LEAST} characters: a few words are easy to keep in mind."
-    if len(password) > MOST:
-        return f"Use at most {MOST} characters."
+    if len(password.encode()) > MOST:
+        return f"This is too long: use at most {MOST} letters, fewer with accents."
     folded = password.casefold()
     if folded in COMMONEST or len(set(folded)) < 4:
         return "Many people use this one: take another."
-    if folded == name.casefold():
+    if key_of(password) == key_of(name):
         return "This is your name: take another."
     return ""
 
 
 def kept(password: str) -> str:
     """Return what is kept of a password."""
-    return _hasher.hash(password)
+    return _hasher.hash(_typed(password))
 
 
 def is_right(password: str, known: str | None) -> bool:
     """Tell whether a password is the one that was kept; for nobody's the work is the same."""
     try:
-        return _hasher.verify(known or _NOBODY, password) and known is not None
+        return _hasher.verify(known or _NOBODY, _typed(password)) and known is not None
     except (VerificationError, InvalidHashError):
         return False
 
@@ -53,3 +57,7 @@ def is_right(password: str, known: str | None) -> bool:
 def is_outdated(known: str) -> bool:
     """Tell whether a password was kept by weaker rules than today's."""
     return _hasher.check_needs_rehash(known)
+
+
+def _typed(password: str) -> str:
+    return unicodedata.normalize("NFKC", password)

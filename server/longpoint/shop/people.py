@@ -1,30 +1,31 @@
 """The shop's people: who comes in, by what, and who no longer does."""
 
 import secrets
-import unicodedata
 from datetime import timedelta
 
-from sqlalchemy import ColumnElement, delete, func, select, update
+from sqlalchemy import ColumnElement, delete, select, update
+from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
 from . import passwords
+from .database import Database
+from .names import key_of
 from .signed_in import CREW, OWNER, hash_of
 from .tables import Device, Event, Invitation, Person, now
 
 INVITED_FOR = timedelta(days=7)
+TAKEN = "Someone here has this name: add a letter of your last name."
 
 
 class Refused(Exception):
     """It can't be done; the message is for the person."""
 
 
-def key_of(name: str) -> str:
-    """Return a name as it is compared: letters that look alike are alike."""
-    return " ".join(unicodedata.normalize("NFKC", name).casefold().split())
-
-
 def invite(session: Session, role: str, by: int | None = None, person_id: int | None = None) -> str:
-    """Return the token of a way in that is used once: for someone new, or a new password."""
+    """Return the token of a way in that is used once: for someone new, or a new password.
+
+    `by` is nobody where it was made on the server's own machine.
+    """
     token = secrets.token_urlsafe(24)
     session.add(
         Invitation(
@@ -35,8 +36,7 @@ def invite(session: Session, role: str, by: int | None = None, person_id: int | 
             ends=now() + INVITED_FOR,
         )
     )
-    if by is not None:
-        session.add(Event(what="invited", person_id=by, detail=role))
+    session.add(Event(what="invited", person_id=by, detail=role))
     return token
 
 
@@ -57,8 +57,8 @@ def _usable(token: str) -> list[ColumnElement[bool]]:
     return [Invitation.token == hash_of(token), Invitation.used.is_(None), Invitation.ends > now()]
 
 
-def join(session: Session, token: str, name: str, password: str) -> Person:
-    """Take an invitation up, and return whose it was.
+def join(session: Session, token: str, name: str, kept: str) -> Person:
+    """Take an invitation up, and return whose it was; `kept` is what is kept of the password.
 
     Raises
     ------
@@ -67,9 +67,7 @@ def join(session: Session, token: str, name: str, password: str) -> Person:
     """
     used = (
         update(Invitation)
-        .where(
-            Invitation.token == hash_of(token), Invitation.used.is_(None), Invitation.ends > now()
-        )
+        .where(*_usable(token))
         .values(used=now())
         .returning(Invitation.role, Invitation.person_id)
     )
@@ -78,10 +76,14 @@ def join(session: Session, token: str, name: str, password: str) -> Person:
         raise Refused("This invitation was used, or it is over: ask for a new one.")
     role, person_id = row
     if person_id is not None:
-        return change_password(session, session.get_one(Person, person_id), password)
+        return change_password(session, session.get_one(Person, person_id), kept)
     person = _new(session, name)
-    person.role, person.password, person.left = role, passwords.kept(password), None
-    session.flush()
+    person.role, person.password, person.left = role, kept, None
+    try:
+        session.flush()
+    except IntegrityError:
+        # Two took the same name at one moment.
+        raise Refused(TAKEN) from None
     session.add(Event(what="joined", person_id=person.id))
     return person
 
@@ -93,7 +95,7 @@ def _new(session: Session, name: str) -> Person:
         known = Person(name=" ".join(name.split()), key=key_of(name))
         session.add(known)
     elif known.left is None:
-        raise Refused("Someone here has this name: add a letter of your last name.")
+        raise Refused(TAKEN)
     return known
 
 
@@ -102,15 +104,23 @@ def named(session: Session, name: str) -> Person | None:
     return session.scalar(select(Person).where(Person.key == key_of(name), Person.left.is_(None)))
 
 
-def sign_in(session: Session, name: str, password: str, title: str) -> str | None:
-    """Return the token of a device that is signed in now; None where name or password is wrong."""
-    person = session.scalar(select(Person).where(Person.key == key_of(name), Person.left.is_(None)))
-    if not passwords.is_right(password, person.password if person else None) or person is None:
-        session.add(Event(what="sign-in failed", person_id=person.id if person else None))
-        return None
-    if passwords.is_outdated(person.password):
-        person.password = passwords.kept(password)
-    return begin_device(session, person, title)
+def sign_in(shop: Database, name: str, password: str, title: str) -> str | None:
+    """Return the token of a device that is signed in now; None where name or password is wrong.
+
+    The password is looked at while nobody waits: that work is long on purpose.
+    """
+    with shop.reading() as session:
+        person = named(session, name)
+    known = person.password if person else None
+    is_right = passwords.is_right(password, known)
+    kept = passwords.kept(password) if is_right and passwords.is_outdated(known or "") else known
+    with shop.session() as session:
+        person = named(session, name)
+        if not is_right or person is None or person.password != known:
+            session.add(Event(what="sign-in failed", person_id=person.id if person else None))
+            return None
+        person.password = kept or ""
+        return begin_device(session, person, title)
 
 
 def begin_device(session: Session, person: Person, title: str) -> str:
@@ -126,9 +136,9 @@ def end_devices(session: Session, *which: ColumnElement[bool]) -> None:
     session.execute(update(Device).where(Device.ended.is_(None), *which).values(ended=now()))
 
 
-def change_password(session: Session, person: Person, password: str) -> Person:
+def change_password(session: Session, person: Person, kept: str) -> Person:
     """Give a person a new password; every device of theirs signs in again."""
-    person.password = passwords.kept(password)
+    person.password = kept
     end_devices(session, Device.person_id == person.id)
     session.add(Event(what="password changed", person_id=person.id))
     return person
@@ -177,5 +187,6 @@ def _leave_an_owner(session: Session, person: Person) -> None:
 
 
 def _owners(session: Session) -> int:
-    owners = select(func.count(Person.id)).where(Person.role == OWNER, Person.left.is_(None))
-    return session.scalars(owners).one()
+    # Held until the end: of two owners who end each other's access, one is too late.
+    owners = select(Person.id).where(Person.role == OWNER, Person.left.is_(None))
+    return len(session.scalars(owners.order_by(Person.id).with_for_update()).all())

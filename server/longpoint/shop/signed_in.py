@@ -1,6 +1,7 @@
 """Who is asking: the device whose token the session cookie carries."""
 
 import hashlib
+import secrets
 from datetime import timedelta
 from typing import Any
 
@@ -12,11 +13,14 @@ from sqlalchemy import select, update
 from sqlalchemy.orm import joinedload
 
 from .database import Database
+from .names import key_of
 from .tables import Device, now
 
 OWNER, CREW = "owner", "crew"
 STAYS = timedelta(days=400)
 """The longest that browsers keep a cookie (RFC 6265bis, 5.5)."""
+KNOWN = "known"
+"""In the session: whose name was signed in with in this browser, and a number of its own."""
 SEEN_EVERY = timedelta(minutes=1)
 
 
@@ -57,6 +61,8 @@ def set_up(app: Flask, secret: str) -> None:
         SESSION_COOKIE_NAME="longpoint",
         SESSION_COOKIE_SAMESITE="Lax",
         PERMANENT_SESSION_LIFETIME=STAYS,
+        # An answer that is late must not bring back the cookie of before signing in or out.
+        SESSION_REFRESH_EACH_REQUEST=False,
         # A token is looked up at every request; an address of a phone changes all day.
         SESSION_PROTECTION=None,
     )
@@ -86,7 +92,9 @@ def _found(shop: Database, token: str) -> SignedIn | None:
 def _refuse() -> Any:
     if request.path.startswith("/api/"):
         abort(401, message="Sign in on this device first: what is here stays on it until then.")
-    return redirect(url_for("pages.sign_in", next=request.path), 303)
+    # What was sent is not sent again after signing in: only a page is gone back to.
+    back = request.path if request.method == "GET" else None
+    return redirect(url_for("pages.sign_in", next=back), 303)
 
 
 def _vary(response: Any) -> Any:
@@ -117,8 +125,27 @@ def shop_of_app() -> Database:
     return shop
 
 
-def begin_session(token: str) -> None:
+def begin_session(token: str, name: str) -> None:
     """Let the browser carry a device's token from now on, and nothing that it carried before."""
     session.clear()
     session.permanent = True
     session["_user_id"] = token
+    session[KNOWN] = [hash_of(key_of(name)), secrets.token_urlsafe(9)]
+
+
+def end_session() -> None:
+    """Let the browser carry nothing but that it was here."""
+    known = session.get(KNOWN)
+    session.clear()
+    session.permanent = True
+    session[KNOWN] = known
+
+
+def known_as(name: str) -> str:
+    """Return the number of a browser from which this name was signed in before, or nothing.
+
+    Its tries are counted apart, so that nobody who guesses elsewhere keeps the real person out
+    (OWASP: device cookies, from memory).
+    """
+    whose, number = session.get(KNOWN) or ("", "")
+    return number if whose == hash_of(key_of(name)) else ""

@@ -15,11 +15,28 @@ async function toShell(request: Request): Promise<Response> {
   return fetch(request).catch(() => Response.redirect(self.registration.scope));
 }
 
+/** Pages that the shop's server alone has, by which people come in. */
+const SERVERS = /^(sign-in|sign-out|join|people|devices|password|log)(\/|$)/;
+
+const AWAY = `<!doctype html><html lang="en"><head><meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark"><title>No network · Longpoint</title></head>
+<body><h1>No network</h1><p>This page is on the shop's server, which can't be reached now.</p>
+<p><a href="SCOPE">To the app</a>: it works without.</p></body></html>`;
+
+/** Pass a page of the shop's server on; without a network say so, and don't show the app for it. */
+async function fromServer(request: Request): Promise<Response> {
+  const headers = { "content-type": "text/html; charset=utf-8" };
+  const away = AWAY.replace("SCOPE", new URL(self.registration.scope).pathname);
+  return fetch(request).catch(() => new Response(away, { status: 503, headers }));
+}
+
 function respond(path: string, request: Request): Promise<Response> | null {
   if (path.startsWith("api/")) return null;
   if (path === "" || path === "index.html") return answer(SHELL, request);
   if (isListed(path)) return answer(path, request);
-  return request.mode === "navigate" ? toShell(request) : null;
+  if (request.mode !== "navigate") return null;
+  return SERVERS.test(path) ? fromServer(request) : toShell(request);
 }
 
 self.addEventListener("install", (event) => event.waitUntil(keepAll()));
