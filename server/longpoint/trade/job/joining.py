@@ -4,7 +4,7 @@ from collections import namedtuple
 
 from .orders import merged_order
 from .sameness import is_same, said
-from .uniting import united, united_questions
+from .uniting import same_lines, united, united_questions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -211,8 +211,10 @@ def _stand_in_place(base: "list[Any]", mine: "list[Any]", theirs: "list[Any]") -
 
 def _ticked_since(base: "Any", version: "Any") -> "set[str]":
     """Return the ids of questions of which a version ticked something that its base had not."""
-    old = [said(tick) for tick in _ticks_of(base)]
-    return {tick["of"].split("/")[0] for tick in _ticks_of(version) if said(tick) not in old}
+    before, after = _ticks_of(base), _ticks_of(version)
+    known = same_lines(before, after)
+    old = {said(tick) for tick in before[known:]}
+    return {tick["of"].split("/")[0] for tick in after[known:] if said(tick) not in old}
 
 
 def _ticks_of(job: "Any") -> "list[Any]":

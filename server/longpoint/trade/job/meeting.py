@@ -83,7 +83,7 @@ def _joined(
         body, units, collisions = _plain(base, mine, theirs)
     body = with_questions(body, collisions, names)
     if kind == "job":
-        check(body)
+        check(body, mine["body"])
     return {"units": units, "schema": mine["schema"], "body": body}, collisions
 
 

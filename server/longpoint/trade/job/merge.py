@@ -59,8 +59,10 @@ def joined_jobs(
     if mine["id"] != theirs["id"]:
         raise Refusal("theirs", "These are two jobs, not two versions of one.")
     joined = Joined(GONE if base is None else base, mine, theirs)
-    # All versions stay as they were given.
-    document: dict[str, Any] = json.loads(json.dumps(joined.found))
+    # All versions stay as they were given; what is changed after this is copied first.
+    document: dict[str, Any] = dict(joined.found)
+    if _has_twice(document):
+        document["items"] = json.loads(json.dumps(document["items"]))
     _place_once(document, joined.collisions)
     given = [letters_given(each) for each in (document, mine, theirs)]
     if max(given) > given[0]:
@@ -74,6 +76,13 @@ def reported(collision: Collision) -> "dict[str, Any]":
     values = [None if each is GONE else each for each in collision[1:4]]
     path = ".".join([str(name) for name in collision.path])
     return {"path": path, "base": values[0], "mine": values[1], "theirs": values[2]}
+
+
+def _has_twice(document: "dict[str, Any]") -> bool:
+    """Tell whether a question, or a letter, is there more than once."""
+    entries = [entry for _, entry in _entries(document)]
+    alone = [{entry[name] for entry in entries} for name in ("id", "letter")]
+    return len(alone[0]) < len(entries) or len(alone[1]) < len(entries)
 
 
 def _place_once(document: "dict[str, Any]", collisions: "list[Collision]") -> None:

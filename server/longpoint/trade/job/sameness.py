@@ -20,14 +20,16 @@ def is_same(one: "Any", other: "Any") -> bool:
     """
     if one is other:
         return True
-    if isinstance(one, dict) and isinstance(other, dict):
-        return len(one) == len(other) and not [
-            name for name in one if name not in other or not is_same(one[name], other[name])
-        ]
-    if isinstance(one, list) and isinstance(other, list):
-        return len(one) == len(other) and not [
-            at for at, each in enumerate(one) if not is_same(each, other[at])
-        ]
+    if isinstance(one, str):
+        return bool(one == other)
+    if isinstance(one, dict):
+        if not isinstance(other, dict) or len(one) != len(other):
+            return False
+        return all(name in other and is_same(one[name], other[name]) for name in one)
+    if isinstance(one, list):
+        if not isinstance(other, list) or len(one) != len(other):
+            return False
+        return all(is_same(each, other[at]) for at, each in enumerate(one))
     if isinstance(one, bool) or isinstance(other, bool):
         return one is other
     return bool(one == other)
@@ -46,8 +48,12 @@ def said(value: "Any") -> str:
     if isinstance(value, list):
         return "[" + ",".join([said(each) for each in value]) + "]"
     if isinstance(value, str):
-        return '"' + value.replace("\\", "\\\\").replace('"', '\\"') + '"'
-    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        if "\\" in value or '"' in value:
+            value = value.replace("\\", "\\\\").replace('"', '\\"')
+        return f'"{value}"'
+    if isinstance(value, float):
+        if value == int(value):
+            return str(int(value))
         part, power = math.frexp(value)
         return f"{int(part * MANTISSA)}p{power}"
     return str(value)
