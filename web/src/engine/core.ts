@@ -2,6 +2,7 @@ import type {
   AnswerReply, Declared, FormReply, GivenFigure, JobSaid, LabelSaid, Laid, Laying, RawInputs, Refused, Scale,
   SearchReply, SizesSaid, Units,
 } from "../contract/contract";
+import type { JsonObject } from "../store/json";
 import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { isInParts, JobParts } from "./job-parts";
@@ -23,6 +24,31 @@ export interface AskedForm {
   answer: boolean;
   /** What other questions of a job give, by input. */
   carried: { [input: string]: { value: unknown; from: string } };
+}
+
+/** A document as this phone and the shop's server have it; null where it is not, or deleted. */
+export interface Meeting {
+  kind: string;
+  base: object | null;
+  mine: object | null;
+  theirs: object | null;
+  /** Whether the server stands at a version that this phone had before. */
+  is_behind: boolean;
+  /** Who says mine, who says theirs. */
+  names: [string, string];
+}
+
+export interface Met {
+  ok: true;
+  document: { units: Units; schema: number; body: JsonObject } | null;
+  is_mine: boolean;
+  is_theirs: boolean;
+  collisions: { path: string }[];
+}
+
+export interface Settled {
+  ok: true;
+  document: JsonObject;
 }
 
 /** Half of a character: it cannot be written as UTF-8, so it must not reach the core. */
@@ -92,6 +118,16 @@ export class Core {
   /** Ask whether a document is a job; each fault has its place. */
   async checkJob(job: unknown): Promise<{ ok: true } | Refused> {
     return this.#ask({ do: "check job", job }, ["job"]);
+  }
+
+  /** Ask what a document says once this phone and the shop's server have met. */
+  async meet(request: Meeting): Promise<Met | Refused> {
+    return this.#ask({ do: "meet", ...request }, ["job"]);
+  }
+
+  /** Settle a question to two people; a side of null leaves it as it is. */
+  async settle(document: object, question: string, side: number | null, by: string): Promise<Settled | Refused> {
+    return this.#ask({ do: "answer question", document, question, side, by }, ["job"]);
   }
 
   /** Lay an item or a question into a job. */

@@ -28,6 +28,7 @@ import { holdsJob } from "../job-file/way";
 import { sheetOf } from "../job-sheets/sheet-of";
 import type { Chosen } from "../parts/chosen";
 import { withStyle } from "../parts/style";
+import { startSync } from "../sync/start";
 import { toast } from "../parts/toast";
 import { sayNotReady, sayReadyOnce } from "./ready";
 import { Said } from "./said";
@@ -71,6 +72,7 @@ export class App extends LitElement {
       failed: sayNotReady,
       waiting: (apply) => (this.newer = apply),
     }));
+    void startSync(this.core, () => this.sheet === "settings" && this.requestUpdate());
     void this.begin();
   }
 
@@ -96,7 +98,8 @@ export class App extends LitElement {
   }
 
   private get scale(): Scale {
-    return { units: this.settings.units, step: this.settings.step };
+    const { units, step } = this.settings;
+    return { units, step };
   }
 
   private get toolScreen(): ToolScreen | null {

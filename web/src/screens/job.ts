@@ -12,6 +12,8 @@ import { handOn, onPaper } from "../job-file/doors";
 import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { lineFigure } from "../parts/length";
+import { questions } from "../sync/questions";
+import { keptWords, onSyncStatus } from "../sync/status";
 import { typeset } from "../text/typeset";
 import { addItemSheet, addQuestionSheet, entrySheet, itemSheet, jobSheet } from "./job-sheets";
 import { Search } from "./search";
@@ -32,6 +34,7 @@ export class JobScreen extends LitElement {
   private patterns: Pattern[] = [];
   private readonly search = new Search(this);
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.requestUpdate()));
+  protected readonly server = new Hearing(this, () => onSyncStatus(() => this.requestUpdate()));
   protected readonly layer = new Layer(this, () => this.sheet !== null, () => (this.sheet = null));
 
   protected override createRenderRoot(): HTMLElement {
@@ -47,7 +50,7 @@ export class JobScreen extends LitElement {
   protected override render(): TemplateResult {
     const { body, faults, fault, reply } = this.job;
     return html`<div class="job">
-        ${this.about()} ${body.items.length > 0 ? this.parts() : nothing}
+        ${this.about()} ${questions(this.job)} ${body.items.length > 0 ? this.parts() : nothing}
         ${faults.map(({ field, message }) => html`<p class="caution">${field}: ${typeset(message)}</p>`)}
         ${fault
           ? html`<p class="caution">${typeset(fault)}</p>
@@ -80,9 +83,11 @@ export class JobScreen extends LitElement {
   private about(): TemplateResult {
     const { customer } = this.job.body;
     const who = [customer?.name, customer?.address].filter(Boolean).join(", ");
+    const kept = keptWords(["job", this.job.id]);
     return html`<div class="jobhead">
       <button type="button" class="plain customer" @click=${() => this.show({ kind: "job", id: "" })}>
         <span class="unseen">Job and customer: </span>${typeset(who || "Name and customer")}
+        ${kept ? html`<span class="under-name">${kept}</span>` : nothing}
       </button>
       <button type="button" class="plain iconed" aria-label="Undo" ?disabled=${!this.job.canUndo} @click=${() => this.job.undo()}>
         ${icon("undo")}

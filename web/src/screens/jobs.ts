@@ -14,7 +14,8 @@ import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
-import { listAll, storageFault } from "../store/store";
+import { listAll, onWritten, storageFault } from "../store/store";
+import { keptWords, onSyncStatus } from "../sync/status";
 import { typeset } from "../text/typeset";
 
 @customElement("lp-jobs")
@@ -26,6 +27,10 @@ export class JobsScreen extends LitElement {
   /** Those deleted, that can still be had back. */
   @state() private gone: JobBody[] = [];
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
+  /** Another window, or another of the shop's people, begins and deletes jobs too. */
+  protected readonly written = new Hearing(this, () =>
+    onWritten((keys) => void (keys.some(([kind, id]) => kind === "job" && id !== this.job.id) && this.read())));
+  protected readonly server = new Hearing(this, () => onSyncStatus(() => this.requestUpdate()));
   private listed: JobBody | null = null;
 
   protected override createRenderRoot(): HTMLElement {
@@ -125,11 +130,13 @@ export class JobsScreen extends LitElement {
     const { id, title, customer } = body;
     const name = title || "Job without a name";
     const standing = notedStanding(id);
+    const kept = keptWords(["job", id]);
     const who = [customer?.name, customer?.address].filter(Boolean).join(", ");
     return html`<a class="card jobcard ${id === this.job.id ? "open" : ""}" href=${jobHash(id)}>
         <span class="asks">${typeset(name)}</span>
         <span class="under-name">${typeset([who, saidIn(body)].filter(Boolean).join(" · "))}</span>
         ${standing?.share != null ? html`<progress max="1" .value=${standing.share} aria-label="Cut"></progress>` : nothing}
+        ${kept ? html`<span class="under-name">${kept}</span>` : nothing}
         ${standing?.words ? html`<span class="under-name">${typeset(standing.words)}</span>` : nothing}
       </a>
       <button type="button" class="plain iconed" aria-label="Delete ${name}" @click=${() => void this.deleted(id, name)}>

@@ -5,7 +5,9 @@ import { repeat } from "lit/directives/repeat.js";
 import type { Item } from "../job/document";
 import type { Job } from "../job/job";
 import { addPhotos, drawn, MOST_PHOTOS, photoOf, removePhoto } from "../job/photos";
+import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
+import { onWritten } from "../store/store";
 
 const SMALL = 240;
 const LARGE = 1600;
@@ -58,6 +60,9 @@ export class PhotoView extends LitElement {
   @state() private isLarge = false;
   @state() private isGone = false;
   private picture: ImageBitmap | null = null;
+  /** One that another of the shop's people took may come after its job. */
+  protected readonly written = new Hearing(this, () =>
+    onWritten((keys) => void (keys.some(([, id]) => id === this.photo) && this.read())));
 
   protected override createRenderRoot(): HTMLElement {
     return this;

@@ -5,6 +5,7 @@ import { catalog } from "../engine/catalog";
 import { isInstalled, needsHomeScreenHint } from "../engine/install";
 import type { Settings } from "../store/store";
 import { sheet } from "../parts/sheet";
+import { shopSection } from "../sync/section";
 import { typeset } from "../text/typeset";
 
 export interface SettingsView {
@@ -32,7 +33,7 @@ export function chipWords(scale: Scale): string {
 export function settingsSheet(view: SettingsView): TemplateResult {
   return sheet(
     "How it is shown",
-    html`${scales(view)} ${look(view)} ${screen(view)} <div class="doings">${installing(view)}</div>`,
+    html`${scales(view)} ${look(view)} ${screen(view)} ${shopSection()} <div class="doings">${installing(view)}</div>`,
     view.close,
   );
 }

@@ -116,7 +116,7 @@ function isDocument(value: unknown): value is DocumentRecord {
 export async function importAll(text: string): Promise<BroughtBack> {
   const { documents, leftOut } = readCopy(text);
   await inTurn(() =>
-    writing(["documents", "history"], async (tx) => {
+    writing(["documents", "history", "shared", "sharedStates"], async (tx) => {
       for (const document of documents) await bringBack(tx, document);
     }),
   );
@@ -134,6 +134,9 @@ async function bringBack(tx: Writing, document: DocumentRecord): Promise<void> {
   if (isHere && deleted !== undefined) return;
   const said = isHere ? broughtBack(kind, opened.state.body, body) : body;
   if (isHere && units === opened.state.units && isSame(said, opened.state.body)) return;
+  // It says what another day said: with the shop's server it meets as if for the first time.
+  await tx.objectStore("shared").delete([kind, id]);
+  await tx.objectStore("sharedStates").delete(IDBKeyRange.bound([kind, id], [kind, id, []]));
   opened.add(others as JsonObject);
   opened.setDeleted(deleted ?? null);
   const how = { words: "Brought back from a file", by: PAGE, count: 0, at: Date.now() };

@@ -27,11 +27,20 @@ function createTables(database: Database): void {
   database.createObjectStore("history", { keyPath: ["kind", "id", "step"] });
 }
 
+/** What is known of the shop's server; the index tells a document's revision without its body. */
+function createShared(database: Database, tx: Upgrading): void {
+  tx.objectStore("documents").createIndex("stands", ["kind", "id", "revision"]);
+  database.createObjectStore("shared", { keyPath: ["kind", "id"] });
+  database.createObjectStore("sharedStates", { keyPath: ["kind", "id", "role"] });
+  database.createObjectStore("heard");
+}
+
 type Upgrading = IDBPTransaction<Tables, Names, "versionchange">;
 
 /** All of it or nothing: an upgrade that fails leaves the database as it was. */
 function upgrade(database: Database, from: number, tx: Upgrading): void {
-  createTables(database);
+  if (from < 2) createTables(database);
+  createShared(database, tx);
   if (from !== 1) return;
   tx.done.catch(() => undefined); // whoever opens hears of it
   moveVersion1(database as IDBPDatabase<unknown>, tx).catch((error: unknown) => {

@@ -15,3 +15,4 @@ export { keepAnswer, keptAnswers, type KeptAnswer } from "./answer-history";
 export { loadSettings, onSettings, saveSettings, type Settings } from "./settings";
 export { checkFile, exportAll, importAll } from "./backup";
 export { flushed, onStorageFault, storageFault } from "./queue";
+export { onWritten } from "./tabs";

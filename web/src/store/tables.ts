@@ -5,7 +5,7 @@ import type { Edit } from "./edits";
 import type { JsonObject } from "./json";
 
 /** The version of the database: which tables there are. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** What kind of document, and which one of them. */
 export type Key = [kind: string, id: string];
@@ -46,7 +46,45 @@ export interface HistoryRecord {
   edits: Edit[];
 }
 
+/** What is known of a document on the shop's server. */
+export interface SharedRecord {
+  kind: string;
+  id: string;
+  /** The server's revision; null while it is not known to have the document. */
+  rev: number | null;
+  /** The id of the server's last change that was heard of. */
+  changeId: string;
+  /** The revision here that says the same as the server's; -1 where none does. */
+  revision: number;
+  /** Ids of the server's last changes that were heard of, so that an older one is known again. */
+  seen: string[];
+  /** A change that was sent, and is sent again until it is answered. */
+  pending: { changeId: string; rev: number | null; revision: number } | null;
+}
+
+/** A state of a document that both here and the server had, or that was sent; null where it is deleted. */
+export interface SharedState {
+  kind: string;
+  id: string;
+  role: "base" | "pending";
+  state: State | null;
+}
+
+/** Up to where the server's changes were heard. */
+export interface Heard {
+  epoch: string;
+  since: number;
+  last: string;
+}
+
 export interface Tables extends DBSchema {
-  documents: { key: Key; value: DocumentRecord; indexes: { deleted: number; listed: [string, number, string] } };
+  documents: {
+    key: Key;
+    value: DocumentRecord;
+    indexes: { deleted: number; listed: [string, number, string]; stands: [string, string, number] };
+  };
   history: { key: [...Key, number]; value: HistoryRecord };
+  shared: { key: Key; value: SharedRecord };
+  sharedStates: { key: [...Key, string]; value: SharedState };
+  heard: { key: string; value: Heard };
 }

@@ -15,16 +15,31 @@ export function newId(): string {
     .join("");
 }
 
-/** Tells the other pages that these documents were written. */
+const listeners = new Set<(keys: Key[]) => void>();
+
+/** Tells the other pages that these documents were written, and whoever listens in this one. */
 export function tellOthers(keys: Key[]): void {
   channel?.postMessage(keys);
+  for (const hear of [...listeners]) hear(keys);
 }
 
-/** Calls `hear` with the documents that another page has written. */
-export function onOthers(hear: (keys: Key[]) => void): void {
-  channel?.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
+/** Calls `hear` with the documents that any page, this one too, has written; returns how to stop that. */
+export function onWritten(hear: (keys: Key[]) => void): () => void {
+  listeners.add(hear);
+  const stop = onOthers(hear);
+  return () => {
+    listeners.delete(hear);
+    stop();
+  };
+}
+
+/** Calls `hear` with the documents that another page has written; returns how to stop that. */
+export function onOthers(hear: (keys: Key[]) => void): () => void {
+  const take = ({ data }: MessageEvent<unknown>): void => {
     if (Array.isArray(data)) hear(data.filter(isKey));
-  });
+  };
+  channel?.addEventListener("message", take);
+  return () => channel?.removeEventListener("message", take);
 }
 
 function isKey(value: unknown): value is Key {

@@ -3,7 +3,7 @@
  *
  * It kept forms (lists among them), answers and settings, each in a table of its own.
  */
-import type { IDBPDatabase, IDBPTransaction } from "idb";
+import type { IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import { faultOf, isName, isTime, isUnits } from "./check";
 import { heldUnder, isObject, type Json, type JsonObject } from "./json";
 import type { DocumentRecord, Tables } from "./tables";
@@ -94,7 +94,7 @@ function damagedOf(value: unknown, at: number): DocumentRecord {
 const TABLES = ["forms", "answers", "settings"];
 
 type Old = IDBPDatabase<unknown>;
-type Upgrading = IDBPTransaction<Tables, ("documents" | "history")[], "versionchange">;
+type Upgrading = IDBPTransaction<Tables, StoreNames<Tables>[], "versionchange">;
 
 /** Moves everything from the tables of version 1 into documents, in the upgrade's transaction. */
 export async function moveVersion1(database: Old, tx: Upgrading): Promise<void> {

@@ -1,0 +1,310 @@
+"""Two people's phones and the shop's server: one job on all of them, whatever the network does.
+
+A phone's browser is a context of its own. The server is the real application on SQLite.
+"""
+
+import threading
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser, Page, Route, expect
+from sqlalchemy import select
+from werkzeug.serving import WSGIRequestHandler, make_server
+
+from longpoint.app import create_app
+from longpoint.shop import people
+from longpoint.shop.backup import back_up, restore
+from longpoint.shop.database import Database
+from longpoint.shop.documents import read
+from longpoint.shop.tables import Change, Document
+from tests.phone.app import App
+from tests.phone.conftest import PHONE
+from tests.phone.job_screens import add_item, begin, expect_sound, item, open_item, photographed
+from tests.phone.plain import hosted
+from tests.phone.storage import kept_documents
+
+PASSWORD = "red oak and brass"
+UP = "On the shop's server"
+HERE = "Kept here"
+
+
+class _Quiet(WSGIRequestHandler):
+    def log_request(self, *said: object) -> None:
+        """Say nothing."""
+
+
+class Shop:
+    """A shop's server in this process, and its people's phones."""
+
+    def __init__(self, browser: Browser, folder: Path) -> None:
+        self.browser, self.folder = browser, folder
+        self.database = Database(f"sqlite:///{folder / 'shop.db'}")
+        app = create_app({"SHOP": self.database})
+        self._server = make_server("127.0.0.1", 0, app, threaded=True, request_handler=_Quiet)
+        self._thread = threading.Thread(target=self._server.serve_forever, args=(0.02,))
+        self._thread.start()
+        self.address = f"http://127.0.0.1:{self._server.server_port}"
+        self.errors: list[str] = []
+
+    def phone(self, name: str, role: str = "crew") -> App:
+        """Return a new phone on which someone new has come in."""
+        context = self.browser.new_context(
+            viewport=PHONE, has_touch=True, is_mobile=True, service_workers="block",
+            reduced_motion="reduce",
+        )  # fmt: skip
+        page = context.new_page()
+        page.on("pageerror", lambda error: self.errors.append(str(error)))
+        with self.database.session() as session:
+            token = people.invite(session, role)
+        page.goto(f"{self.address}/join/{token}")
+        page.get_by_label("Your name").fill(name)
+        page.get_by_label("New password").fill(PASSWORD)
+        page.get_by_label("The same again").fill(PASSWORD)
+        page.get_by_role("button", name="Come in").tap()
+        page.wait_for_url(f"{self.address}/#/yard")
+        return App(page, self.address)
+
+    def kept(self, kind: str) -> dict[str, Any]:
+        """Return the one document of a kind that the server has."""
+        with self.database.reading() as session:
+            name = session.scalars(select(Document.id).where(Document.kind == kind)).one()
+            return read(session, name)
+
+    def titles(self) -> set[str]:
+        """Return what the jobs on the server are called."""
+        with self.database.reading() as session:
+            names = session.scalars(select(Document.id).where(Document.kind == "job")).all()
+            return {read(session, name)["body"]["title"] for name in names}
+
+    def close(self) -> None:
+        for context in self.browser.contexts:
+            context.close()
+        self._server.shutdown()
+        self._thread.join()
+        self._server.server_close()
+        self.database.close()
+        assert self.errors == []
+
+
+@pytest.fixture
+def shop(browser: Browser, tmp_path: Path) -> Iterator[Shop]:
+    shop = Shop(browser, tmp_path)
+    yield shop
+    shop.close()
+
+
+def look(app: App) -> None:
+    """Let the phone ask the server now, as it does when its network comes back."""
+    app.page.evaluate("dispatchEvent(new Event('online'))")
+
+
+def expect_up(app: App) -> None:
+    expect(app.page.get_by_text(UP).first).to_be_visible()
+
+
+def rename(app: App, name: str, customer: str = "") -> None:
+    app.page.get_by_role("button", name="Job and customer").tap()
+    if name:
+        app.page.get_by_label("Name of the job").fill(name)
+    if customer:
+        app.page.get_by_role("textbox", name="Customer").fill(customer)
+    app.page.get_by_role("button", name="Done").tap()
+    expect(app.page.get_by_role("dialog")).to_have_count(0)
+
+
+def title(app: App) -> Any:
+    return expect(app.page.get_by_role("heading", level=1))
+
+
+def open_job(app: App, name: str) -> None:
+    app.open("#/job")
+    app.page.get_by_role("link", name=name).tap()
+    title(app).to_have_text(name)
+
+
+def both(*apps: App) -> None:
+    """Let each phone hear of the other."""
+    for app in (*apps, *apps):
+        look(app)
+        expect_up(app)
+
+
+def test_two_people_on_one_job_offline_by_turns(shop: Shop) -> None:
+    ada, ben = shop.phone("Ada", "owner"), shop.phone("Ben")
+    ada.open("#/job")
+    begin(ada, "Porch")
+    add_item(ada, "Wall frames")
+    expect_up(ada)
+    ben.open("#/job")
+    look(ben)
+    expect(ben.page.get_by_role("link", name="Porch")).to_contain_text(UP)
+    open_job(ben, "Porch")
+    # Each is without a network for a while, and changes something else.
+    for app in (ada, ben):
+        app.page.context.set_offline(True)
+    add_item(ada, "An empty item")
+    rename(ben, "", customer="Mr. Fern")
+    expect(ben.page.get_by_text("Kept here, waiting for a network").first).to_be_visible()
+    for app in (ada, ben):
+        app.page.context.set_offline(False)
+        look(app)
+        expect_up(app)
+    look(ada)
+    expect(ada.page.get_by_role("button", name="Mr. Fern")).to_be_visible()
+    look(ben)
+    expect(item(ben, "Item")).to_be_visible()
+    # What came from the other is undone like what was done here, and goes up as that.
+    ben.page.get_by_role("button", name="Undo").tap()
+    expect(item(ben, "Item")).to_have_count(0)
+    expect_up(ben)
+    ben.page.get_by_role("button", name="Redo").tap()
+    expect(item(ben, "Item")).to_be_visible()
+    expect_up(ben)
+    said_differently(shop, ada, ben)
+    photo_and_deletion(ada, ben)
+
+
+def said_differently(shop: Shop, ada: App, ben: App) -> None:
+    """Both changed one thing: both say so, until one of them settles it for both."""
+    both(ada, ben)
+    for app in (ada, ben):
+        app.page.context.set_offline(True)
+    rename(ada, "Front porch")
+    rename(ben, "Back porch")
+    for app in (ada, ben):
+        app.page.context.set_offline(False)
+        look(app)
+        expect_up(app)
+    asked = ben.page.get_by_role("region", name="Said differently")
+    expect(asked.get_by_role("button", name="Front porch Ada")).to_be_visible()
+    expect(asked.get_by_role("button", name="Back porch Ben")).to_be_visible()
+    expect_sound(ben.page, "said differently")
+    look(ada)
+    expect(ada.page.get_by_role("region", name="Said differently")).to_be_visible()
+    asked.get_by_role("button", name="Front porch Ada").tap()
+    title(ben).to_have_text("Front porch")
+    expect(asked).to_have_count(0)
+    expect_up(ben)
+    look(ada)
+    expect(ada.page.get_by_role("region", name="Said differently")).to_have_count(0)
+    title(ada).to_have_text("Front porch")
+    assert shop.kept("job")["body"]["title"] == "Front porch"
+
+
+def photo_and_deletion(ada: App, ben: App) -> None:
+    """A photo comes with its job; a job that one deletes and the other changes stays."""
+    open_item(ada, "Item")
+    photographed(ada.page)
+    ada.page.get_by_role("button", name="Done").tap()
+    expect_up(ada)
+    look(ben)
+    expect(item(ben, "Item")).to_contain_text("1 photo")
+    open_item(ben, "Item")
+    # A canvas is 300 wide until something is drawn on it.
+    expect(ben.page.locator("lp-photo canvas")).not_to_have_js_property("width", 300)
+    ben.page.get_by_role("button", name="Done").tap()
+    both(ada, ben)
+    ben.page.context.set_offline(True)
+    rename(ben, "Porch again")
+    ada.open("#/job")
+    ada.page.get_by_role("button", name="Delete Front porch").tap()
+    expect(ada.page.get_by_role("link", name="Front porch")).to_have_count(0)
+    look(ada)
+    expect(ada.page.get_by_role("button", name="Open the demo job")).to_be_visible()
+    ben.page.context.set_offline(False)
+    look(ben)
+    expect_up(ben)
+    look(ada)
+    expect(ada.page.get_by_role("link", name="Porch again")).to_be_visible()
+
+
+def test_replies_that_are_lost_and_requests_that_come_twice(shop: Shop) -> None:
+    """What the server has taken is not done twice; the next page goes on where one ended."""
+    ada = shop.phone("Ada", "owner")
+    ada.open("#/job")
+
+    def lost(route: Route) -> None:
+        if route.request.method == "PUT":
+            route.fetch()
+            route.fetch()
+            route.abort()
+        else:
+            route.fallback()
+
+    ada.page.route("**/api/documents/**", lost)
+    begin(ada, "Porch")
+    expect(ada.page.get_by_text(HERE).first).to_be_visible()
+    expect(ada.page.get_by_text("waiting for a network").first).to_be_visible()
+    assert shop.kept("job")["rev"] == 1, "taken, though the phone never heard of it"
+    context = ada.page.context
+    ada.page.close()
+    again = App(context.new_page(), ada.address)
+    again.open("#/job")
+    expect(again.page.get_by_role("link", name="Porch")).to_contain_text(UP)
+    # Begun, then named: what was sent again and again was taken once.
+    stands = shop.kept("job")
+    assert (stands["body"]["title"], stands["rev"] <= 2) == ("Porch", True)
+    with shop.database.reading() as session:
+        assert len(session.scalars(select(Change)).all()) == stands["rev"]
+
+
+def test_a_server_restored_from_yesterday(shop: Shop) -> None:
+    """What it had acknowledged since comes back from the phones; what is signed out waits here."""
+    ada = shop.phone("Ada", "owner")
+    ada.open("#/job")
+    begin(ada, "Porch")
+    expect_up(ada)
+    back_up(shop.database, shop.folder / "yesterday.db")
+    rename(ada, "Porch, today")
+    expect_up(ada)
+    ada.open("#/job")
+    begin(ada, "Hall")
+    expect_up(ada)
+    restore(shop.database, shop.folder / "yesterday.db", replace=True)
+    assert shop.titles() == {"Porch"}
+    look(ada)
+    while shop.titles() != {"Hall", "Porch, today"}:
+        ada.page.wait_for_timeout(50)
+    ada.open("#/job")
+    for name in ("Hall", "Porch, today"):
+        expect(ada.page.get_by_role("link", name=name)).to_contain_text(UP)
+    # Signed out elsewhere, the phone keeps all of it and says so.
+    with shop.database.session() as session:
+        people.end_devices(session)
+    look(ada)
+    expect(ada.page.get_by_role("link", name="Hall")).to_contain_text(HERE)
+    ada.page.get_by_role("button", name="Units and settings").tap()
+    section = ada.page.get_by_role("region", name="The shop's server")
+    section.get_by_role("link", name="Sign in").tap()
+    ada.page.get_by_label("Your name").fill("ada")
+    ada.page.get_by_label("Password").fill(PASSWORD)
+    ada.page.get_by_role("button", name="Sign in").tap()
+    title(ada).to_have_text("Jobs")
+    expect(ada.page.get_by_role("link", name="Hall")).to_contain_text(UP)
+    ada.page.get_by_role("button", name="Units and settings").tap()
+    expect(section.get_by_role("status")).to_contain_text("All of it is on the shop's server.")
+    expect(section.get_by_role("link", name="Devices")).to_be_visible()
+
+
+def test_a_file_host_is_asked_once_and_no_sign_is_shown(page: Page, tmp_path: Path) -> None:
+    from longpoint.cli import main
+
+    assert main(["export", str(tmp_path / "site")]) == 0
+    with hosted(tmp_path / "site") as host:
+        app = App(page, host.address)
+        app.install()
+        app.open("#/job")
+        begin(app, "Porch")
+        app.page.get_by_role("button", name="Units and settings").tap()
+        expect(app.page.get_by_role("dialog")).to_be_visible()
+        look(app)
+        expect(app.page.get_by_role("region", name="The shop's server")).to_have_count(0)
+        asked = [path for path in host.asked if "/api/" in path]
+        assert set(asked) <= {"/api/me"}
+        host.stop()
+        app.open("#/job")
+        expect(app.page.get_by_role("link", name="Porch")).to_be_visible()
+        kept = kept_documents(app.page)
+        assert [each["body"]["title"] for (kind, _), each in kept.items() if kind == "job"]

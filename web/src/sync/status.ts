@@ -1,0 +1,51 @@
+/** How things stand with the shop's server: noted by the sync, shown by the screens. */
+import type { Key } from "../store/tables";
+
+export interface SyncStatus {
+  /** No server that keeps anything; nobody signed in on this device; or somebody. */
+  is: "none" | "out" | "in";
+  person: string;
+  device: string;
+  /** Whether the server is not reached now. */
+  isWaiting: boolean;
+  /** Names of documents that have not gone up yet. */
+  toGo: ReadonlySet<string>;
+  /** Why documents can't go up, in the server's words, by name. */
+  refused: ReadonlyMap<string, string>;
+}
+
+const NONE: SyncStatus = {
+  is: "none", person: "", device: "", isWaiting: false, toGo: new Set(), refused: new Map(),
+};
+
+let status = NONE;
+const listeners = new Set<() => void>();
+
+/** What a document is called on the server. */
+export const nameOf = ([kind, id]: Key): string => `${kind}.${id}`;
+
+export function syncStatus(): SyncStatus {
+  return status;
+}
+
+export function noteStatus(part: Partial<SyncStatus>): void {
+  status = { ...status, ...part };
+  for (const listener of [...listeners]) listener();
+}
+
+/** Calls `listener` when something changes; returns how to stop that. */
+export function onSyncStatus(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Returns where a document is kept, in words; empty where there is no server to keep it. */
+export function keptWords(key: Key): string {
+  const { is, toGo, refused, isWaiting } = status;
+  if (is === "none") return "";
+  if (is === "out") return "Kept here";
+  const name = nameOf(key);
+  if (refused.has(name)) return "Kept here: the shop's server did not take it";
+  if (!toGo.has(name)) return "On the shop's server";
+  return isWaiting ? "Kept here, waiting for a network" : "Kept here, on its way up";
+}

@@ -1,0 +1,210 @@
+/**
+ * Keeps this phone and the shop's server alike: hears what others changed, sends what was changed
+ * here. What a document says where both changed it is the core's to decide (`meet`).
+ *
+ * Nothing is decided by a clock, and nothing is marked to be sent: what differs from what the server
+ * is known to have goes up. So a page may end at any moment, and the next goes on.
+ */
+import type { Core } from "../engine/core";
+import { flushed } from "../store/queue";
+import { onWritten } from "../store/tabs";
+import type { Key } from "../store/tables";
+import {
+  changes, me, NoServer, send, SignedOut, stateOf, Unreached, type Me, type ServerDocument,
+} from "./server";
+import {
+  begun, hearAnew, heardSoFar, isShared, notGoneUp, noteHeard, notTaken, readBoth, settled, taken, type Pending,
+} from "./shared";
+import { nameOf, noteStatus, syncStatus } from "./status";
+
+/** Milliseconds: after a change here, between two looks at the server, and the longest wait after failures. */
+const SOON = 2000;
+const AGAIN = 30_000;
+const LONGEST = 300_000;
+const MOST_TRIES = 5;
+
+/** A document's key by its name on the server. */
+function keyOf(name: string): Key {
+  const dot = name.indexOf(".");
+  return [name.slice(0, dot), name.slice(dot + 1)];
+}
+
+export class Sync {
+  private timer = 0;
+  private failures = 0;
+  private isRunning = false;
+  private isWanted = false;
+  /** What is being written as the server has it. */
+  private settling = "";
+  private readonly refused = new Map<string, string>();
+
+  constructor(private readonly core: Core) {}
+
+  /** Looks now, and again from time to time. */
+  start(): void {
+    addEventListener("online", () => this.soon(0));
+    document.addEventListener("visibilitychange", () => {
+      if (document.visibilityState === "visible") this.soon(0);
+    });
+    onWritten((keys) => this.changed(keys.filter(isShared).map(nameOf)));
+    this.soon(0);
+  }
+
+  /** What was typed has not gone up, from this moment on. */
+  private changed(names: string[]): void {
+    const typed = names.filter((name) => name !== this.settling);
+    if (typed.length === 0) return;
+    noteStatus({ toGo: new Set([...syncStatus().toGo, ...typed]) });
+    this.soon();
+  }
+
+  /** Looks after a while; one look that is due sooner stays. */
+  soon(after = SOON): void {
+    clearTimeout(this.timer);
+    this.timer = window.setTimeout(() => void this.run(), after);
+  }
+
+  /** One page of this browser at a time. */
+  private async run(): Promise<void> {
+    if (this.isRunning) return void (this.isWanted = true);
+    this.isRunning = true;
+    const look = (): Promise<void> => this.look();
+    try {
+      await ("locks" in navigator ? navigator.locks.request("longpoint sync", look) : look());
+    } catch (error) {
+      // The storage is not to be had: that was said where something was to be kept.
+      console.warn(error);
+      this.soon(AGAIN);
+    }
+    this.isRunning = false;
+    if (this.isWanted) {
+      this.isWanted = false;
+      this.soon();
+    }
+  }
+
+  private async look(): Promise<void> {
+    try {
+      const known = await me();
+      await flushed();
+      if ((await heardSoFar()).epoch !== known.epoch) await hearAnew(known.epoch);
+      await this.count();
+      noteStatus({ is: "in", person: known.person.name, device: known.device.title });
+      await this.exchange(known);
+      this.failures = 0;
+      noteStatus({ isWaiting: false });
+      if (document.visibilityState === "visible") this.soon(AGAIN);
+    } catch (error) {
+      await this.failed(error);
+    }
+    await this.count();
+  }
+
+  private async failed(error: unknown): Promise<void> {
+    // A host that keeps nothing is not asked again by this page.
+    if (error instanceof NoServer) return noteStatus({ is: "none" });
+    if (error instanceof SignedOut) return noteStatus({ is: "out", isWaiting: false });
+    if (!(error instanceof Unreached)) console.error(error);
+    this.failures += 1;
+    const wait = Math.min(LONGEST, SOON * 2 ** this.failures);
+    noteStatus({ isWaiting: true, ...((await heardSoFar()).epoch ? { is: "in" as const } : {}) });
+    this.soon(wait * (0.5 + Math.random() / 2));
+  }
+
+  private async count(): Promise<void> {
+    const names = (await notGoneUp()).map(nameOf);
+    for (const name of [...this.refused.keys()]) if (!names.includes(name)) this.refused.delete(name);
+    noteStatus({ toGo: new Set(names), refused: new Map(this.refused) });
+  }
+
+  private async exchange(known: Me): Promise<void> {
+    // What was sent and not answered is known to the server, or it never will be: first of all.
+    for (const key of await notGoneUp()) await this.sendPending(key, known);
+    await this.hear(known);
+    for (const key of await notGoneUp()) await this.sendAll(key, known);
+  }
+
+  private async hear(known: Me): Promise<void> {
+    let heard = await heardSoFar();
+    for (let more = true; more; ) {
+      const page = await changes(heard);
+      if (page.restored || page.epoch !== heard.epoch) await hearAnew(page.epoch);
+      for (const change of page.changes) await this.receive(change, known);
+      heard = { epoch: page.epoch, since: page.since, last: page.last };
+      await noteHeard(heard);
+      more = page.more;
+    }
+  }
+
+  /** Takes in how a document stands on the server. */
+  private async receive(change: ServerDocument, known: Me): Promise<void> {
+    const key = keyOf(change.id);
+    if (!isShared(key)) return;
+    for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+      if (await this.meet(key, change, known)) return;
+    }
+    // Typed in all the while: it meets at the next look.
+    throw new Unreached("busy");
+  }
+
+  private async meet(key: Key, change: ServerDocument, { person }: Me): Promise<boolean> {
+    const { revision, mine, shared, base, isNew } = await readBoth(key);
+    if (shared.changeId === change.change_id) {
+      if (shared.rev !== change.rev) await notTaken(key, { rev: change.rev });
+      return true;
+    }
+    const isBehind = shared.seen.includes(change.change_id);
+    const isClean = !isNew && shared.rev !== null && shared.revision === revision;
+    const said = await this.core.meet({
+      kind: change.kind,
+      // After the server was restored, or for a picture, there is no version that both came from.
+      base: isClean ? mine : shared.rev === null ? null : base,
+      mine,
+      theirs: stateOf(change),
+      is_behind: isBehind,
+      names: [person.name, change.by],
+    });
+    if (!said.ok) {
+      this.refused.set(change.id, said.errors[0]?.message ?? "It can't be read here.");
+      return true;
+    }
+    this.settling = change.id;
+    const isDone = await settled(key, revision, {
+      rev: change.rev, changeId: change.change_id, theirs: stateOf(change), document: said.document,
+      isTheirs: said.is_theirs, by: change.by,
+    });
+    this.settling = "";
+    return isDone;
+  }
+
+  private async sendPending(key: Key, known: Me): Promise<void> {
+    const { shared } = await readBoth(key);
+    if (shared.pending) await this.sendOne(key, known);
+  }
+
+  private async sendAll(key: Key, known: Me): Promise<void> {
+    for (let tries = 0; tries < MOST_TRIES && (await this.sendOne(key, known)); tries += 1);
+  }
+
+  /** Sends a change; tells whether there may be another one. */
+  private async sendOne(key: Key, known: Me): Promise<boolean> {
+    const pending = await begun(key);
+    if (!pending) return false;
+    const sent = await send(nameOf(key), known.epoch, pending.rev, pending.changeId, pending.state);
+    this.refused.delete(nameOf(key));
+    if (sent.is === "taken") {
+      await taken(key, pending, sent.rev);
+      return true;
+    }
+    await this.notSent(key, pending, sent, known);
+    return sent.is !== "refused";
+  }
+
+  private async notSent(key: Key, { state }: Pending, sent: Exclude<Awaited<ReturnType<typeof send>>, { is: "taken" }>, known: Me): Promise<void> {
+    // Forgotten by the server: it is begun there anew, or it is gone as it should be.
+    await notTaken(key, sent.is === "unknown" ? { rev: state ? null : 0 } : {});
+    if (sent.is === "restored") throw new Unreached("restored");
+    if (sent.is === "moved") await this.receive(sent.current, known);
+    if (sent.is === "refused") this.refused.set(nameOf(key), sent.words);
+  }
+}
