@@ -101,6 +101,8 @@ def look(app: App) -> None:
 
 
 def expect_up(app: App) -> None:
+    """Wait until what was done goes up, without the moment that a phone waits for more of it."""
+    look(app)
     expect(app.page.get_by_text(UP).first).to_be_visible()
 
 
