@@ -4,18 +4,24 @@ import os
 import re
 import subprocess
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-COMMAND = (sys.executable, "-m", "longpoint.cli", "serve", "--alone", "--port", "0")
+SHARED = (sys.executable, "-m", "longpoint.cli", "serve", "--port", "0")
+COMMAND = (*SHARED, "--alone")
 
 
 @contextmanager
-def served(command: Sequence[str] = COMMAND, folder: Path | None = None) -> Iterator[str]:
+def served(
+    command: Sequence[str] = COMMAND,
+    folder: Path | None = None,
+    settings: Mapping[str, str] | None = None,
+) -> Iterator[str]:
     """Run a server in `folder`; give its address, without a slash at the end, as it prints it."""
     # Nobody reads what it says later: a log would fill the pipe.
     environment = {"LONGPOINT_LOG": "error"} | os.environ | {"PYTHONUNBUFFERED": "1"}
+    environment |= settings or {}
     with subprocess.Popen(
         command,
         stdout=subprocess.PIPE,
