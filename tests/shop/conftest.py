@@ -118,6 +118,11 @@ class Phone:
         )
 
 
+def said(change: str, **body: Any) -> dict[str, Any]:
+    """Return what a change says."""
+    return {"change_id": change, "units": "in", "schema": 1, "body": body}
+
+
 def person(shop: Database, name: str, role: str = "crew") -> int:
     """Make someone of the shop who can't sign in with a password; return their number."""
     with shop.session() as session:

@@ -10,8 +10,8 @@ from sqlalchemy import select
 from longpoint.shop.backup import NotDone, back_up, restore
 from longpoint.shop.database import Database
 from longpoint.shop.tables import Shop, Table
-from tests.shop.conftest import Phone, new_database, person, token_of
-from tests.shop.test_documents import LIST, said
+from tests.shop.conftest import Phone, new_database, person, said, token_of
+from tests.shop.test_documents import LIST
 
 
 def whole(shop: Database) -> dict[str, list[tuple[object, ...]]]:

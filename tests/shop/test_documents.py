@@ -10,13 +10,9 @@ from flask import Flask
 from longpoint.app import create_app
 from longpoint.shop.database import Database
 from longpoint.shop.documents import read
-from tests.shop.conftest import Phone
+from tests.shop.conftest import Phone, said
 
 LIST = "list.boards"
-
-
-def said(change: str, **body: Any) -> dict[str, Any]:
-    return {"change_id": change, "units": "in", "schema": 1, "body": body}
 
 
 def test_one_is_begun_changed_deleted_and_begun_again(ada: Phone, ben: Phone) -> None:

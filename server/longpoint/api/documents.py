@@ -7,7 +7,6 @@ from contextlib import contextmanager
 from http import HTTPStatus
 from typing import Any, NoReturn
 
-import marshmallow as ma
 from flask import Response, jsonify, request
 from flask import abort as stop
 from flask_login import current_user
@@ -35,75 +34,31 @@ from longpoint.shop.tables import Shop
 from longpoint.trade.job.document import SCHEMA, check
 from longpoint.trade.refusal import Refusal
 
+from .document_forms import (
+    ADDRESS,
+    BY_DEVICE,
+    CONDITIONS,
+    NAME,
+    DeletionQuery,
+    DocumentForm,
+    EpochQuery,
+    FeedQuery,
+)
 from .errors import JsonParser
 from .jobs import by_place
 from .replies.documents import Changes, Document, Head, Me
 from .replies.documents import Moved as MovedReply
 
 MOST_BYTES = 4 * 1024 * 1024
-LONGEST_NAME = 160
-MOST_CHANGES = 500
 MOST_LEVELS = 32
 """Lists within lists; the phone keeps half as many. Whatever is kept can be said in the feed."""
-_NAME = re.compile(rf"(?:{'|'.join(KINDS)})\.[^\x00-\x1f\x7f/]{{1,{LONGEST_NAME}}}")
 _TAG = re.compile(r'(?:W/)?"([1-9][0-9]{0,8})"')
-_CHANGE = ma.validate.Regexp(
-    re.compile(r"[0-9A-Za-z-]{8,64}\Z"), error="8 to 64 letters, digits and dashes."
-)
 
 
 class DocumentBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
     """A blueprint that reads JSON strictly."""
 
     ARGUMENTS_PARSER = JsonParser()
-
-
-class DocumentForm(ma.Schema):
-    """What a change says."""
-
-    class Meta:
-        unknown = ma.RAISE
-
-    change_id = ma.fields.String(
-        required=True, validate=_CHANGE, metadata={"description": "Made by the phone, for ever."}
-    )
-    units = ma.fields.String(required=True, validate=ma.validate.OneOf(["in", "mm"]))
-    schema = ma.fields.Integer(required=True, strict=True, validate=ma.validate.Range(1, 10_000))
-    body = ma.fields.Dict(required=True)
-
-
-class EpochQuery(ma.Schema):
-    """The query of a change."""
-
-    class Meta:
-        unknown = ma.RAISE
-
-    epoch = ma.fields.String(
-        load_default="",
-        validate=ma.validate.Length(max=64),
-        metadata={"description": "The epoch that the phone knows; at another one nothing is done."},
-    )
-
-
-class DeletionQuery(EpochQuery):
-    """The query of a deletion."""
-
-    change_id = ma.fields.String(required=True, validate=_CHANGE)
-
-
-class FeedQuery(ma.Schema):
-    """From where the feed is told."""
-
-    class Meta:
-        unknown = ma.RAISE
-
-    since = ma.fields.Integer(load_default=0, validate=ma.validate.Range(0, 2**53))
-    last = ma.fields.String(
-        load_default="",
-        validate=ma.validate.Length(max=64),
-        metadata={"description": "The `last` that came with `since`."},
-    )
-    limit = ma.fields.Integer(load_default=100, validate=ma.validate.Range(1, MOST_CHANGES))
 
 
 def make_document_blueprint() -> DocumentBlueprint:
@@ -116,11 +71,11 @@ def make_document_blueprint() -> DocumentBlueprint:
         refuse_other_origins(request)
         refuse_unless_signed_in()
         name = (request.view_args or {}).get("name", f"{KINDS[0]}.any")
-        if not _NAME.fullmatch(name) or name == OWN:
+        if not NAME.fullmatch(name) or name == OWN:
             abort(404, message="No document of a shop has this name.")
 
     @blueprint.route("/me", methods=["GET"], endpoint="me")
-    @blueprint.doc(summary="Who is signed in on this device.", operationId="me")
+    @blueprint.doc(summary="Who is signed in on this device.", operationId="me", security=BY_DEVICE)
     @blueprint.response(200, Me)
     @_refusing(blueprint, 401)
     def get_me() -> Response:
@@ -139,6 +94,7 @@ def make_document_blueprint() -> DocumentBlueprint:
             "them: the feed then begins anew."
         ),
         operationId="changes",
+        security=BY_DEVICE,
     )
     @blueprint.arguments(FeedQuery, location="query")
     @blueprint.response(200, Changes)
@@ -152,12 +108,14 @@ def make_document_blueprint() -> DocumentBlueprint:
 
 
 def _add_document(blueprint: DocumentBlueprint) -> None:
-    @blueprint.route("/documents/<name>", methods=["GET"], endpoint="document")
+    @blueprint.route("/documents/<name>", methods=["GET"], endpoint="document", parameters=ADDRESS)
     @blueprint.doc(
-        summary="A document as it stands; 410 for a deleted one.", operationId="document"
+        summary="A document as it stands; 410 for a deleted one.",
+        operationId="document",
+        security=BY_DEVICE,
     )
     @blueprint.response(200, Document)
-    @blueprint.alt_response(410, schema=Head)
+    @blueprint.alt_response(410, schema=Document)
     @_refusing(blueprint, 401, 404)
     def get_document(name: str) -> Response:
         with _answering(), shop_of_app().reading() as session:
@@ -167,7 +125,7 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
         response.set_etag(str(said["rev"]))
         return response
 
-    @blueprint.route("/documents/<name>", methods=["PUT"], endpoint="put")
+    @blueprint.route("/documents/<name>", methods=["PUT"], endpoint="put", parameters=ADDRESS)
     @blueprint.doc(
         summary="Begin a document, or change it.",
         description=(
@@ -176,7 +134,8 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
             "done twice. 412 tells what stands instead."
         ),
         operationId="put-document",
-        parameters=_CONDITIONS,
+        security=BY_DEVICE,
+        parameters=CONDITIONS,
     )
     @blueprint.arguments(DocumentForm)
     @blueprint.arguments(EpochQuery, location="query")
@@ -188,11 +147,12 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
         _refuse_what_is_none(name, form)
         return _written(name, Said(**form), query["epoch"])
 
-    @blueprint.route("/documents/<name>", methods=["DELETE"], endpoint="delete")
+    @blueprint.route("/documents/<name>", methods=["DELETE"], endpoint="delete", parameters=ADDRESS)
     @blueprint.doc(
         summary="Delete a document; its number and its tombstone stay.",
         operationId="delete-document",
-        parameters=_CONDITIONS[:1],
+        security=BY_DEVICE,
+        parameters=CONDITIONS[:1],
     )
     @blueprint.arguments(DeletionQuery, location="query")
     @blueprint.response(200, Head)
@@ -200,16 +160,6 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
     @_refusing(blueprint, 400, 401, 403, 404, 409, 428)
     def delete_document(query: dict[str, Any], name: str) -> Response:
         return _written(name, Said(query["change_id"]), query["epoch"])
-
-
-_CONDITIONS = [
-    {"in": "header", "name": name, "schema": {"type": "string"}, "required": False,
-     "description": words}
-    for name, words in (
-        ("If-Match", "The revision that this is made to, in quotes."),
-        ("If-None-Match", "`*`: there is no such document."),
-    )
-]  # fmt: skip
 
 
 def _refusing(blueprint: DocumentBlueprint, *codes: int) -> Any:

@@ -21,6 +21,8 @@ def open_shop(app: Flask, api: Api) -> None:
         secret = session.get_one(Shop, 1).secret
     set_up(app, secret)
     add_pages(app)
+    device = {"type": "apiKey", "in": "cookie", "name": app.config["SESSION_COOKIE_NAME"]}
+    api.spec.components.security_scheme("device", device)
     api.register_blueprint(make_document_blueprint())
     for fault in (OperationalError, TimeoutError):
         app.register_error_handler(fault, _not_now)
