@@ -211,6 +211,9 @@ def _stand_in_place(base: "list[Any]", mine: "list[Any]", theirs: "list[Any]") -
 
 def _ticked_since(base: "Any", version: "Any") -> "set[str]":
     """Return the ids of questions of which a version ticked something that its base had not."""
+    if base is GONE:
+        # Nothing was deleted since what never was.
+        return set()
     before, after = _ticks_of(base), _ticks_of(version)
     known = same_lines(before, after)
     old = {said(tick) for tick in before[known:]}

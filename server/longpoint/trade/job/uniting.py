@@ -18,6 +18,9 @@ def united(base: "Lines", mine: "Lines", theirs: "Lines") -> "Lines":
     ticked one piece and did not know of each other, what says more about the wood: fitted above
     cut, spoiled above both. Times decide nothing: a phone's clock may be wrong.
     """
+    if not base:
+        # Without a base, what both lists begin with is what they have in common.
+        base = mine[: same_lines(mine, theirs)]
     known = min(same_lines(base, mine), same_lines(base, theirs))
     return base[:known] + _united(base[known:], mine[known:], theirs[known:])
 
