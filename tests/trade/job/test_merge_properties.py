@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from longpoint.trade import calls
 from longpoint.trade.job.document import check
 from longpoint.trade.job.editing import letter_of
 from longpoint.trade.job.merge import merge
@@ -31,6 +32,11 @@ def versions(
     chance = random.Random(seed)
     base = Editor(chance, "b").edit(begun(), chance.randint(0, 6))
     return [base, *(Editor(chance, name).edit(base, edits, kinds) for name in people)]
+
+
+def call(request: dict[str, Any]) -> str:
+    """Return what the core says here, a refusal too."""
+    return text(json.loads(calls.call(json.dumps(request))))
 
 
 def text(value: Any) -> str:
@@ -187,6 +193,11 @@ def test_both_runtimes_say_the_same_bytes(times: int) -> None:
                    "theirs": states[2], "names": ["Ann", "Bo"]}  # fmt: skip
             for request in (merged, met):
                 assert text(phone(request)) == text(ask(**request))
+            body = ask(**met)["document"]["body"]
+            for question in [each for each in body.get("questions") or [] if "path" in each][:2]:
+                settling = {"do": "answer question", "document": body, "side": seed % 2,
+                            "question": question["id"], "by": "Bo"}  # fmt: skip
+                assert text(phone(settling)) == call(settling)
 
 
 def test_an_order_is_the_one_who_moved() -> None:
