@@ -53,7 +53,8 @@ def create_app(config: Mapping[str, Any] | None = None) -> Flask:
         open_shop(app, api)
     for schema in DOOR:
         api.spec.components.schema(schema.__name__, schema=schema)
-    application = front.with_front_end(app.wsgi_app) if front.is_built() else app.wsgi_app
+    shares = "SHOP" in app.config
+    application = front.with_front_end(app.wsgi_app, shares) if front.is_built() else app.wsgi_app
     app.wsgi_app = front.with_headers(application)  # type: ignore[assignment, method-assign]
     if number := proxies():
         app.wsgi_app = ProxyFix(app.wsgi_app, number, number, x_host=number)  # type: ignore[method-assign]

@@ -38,6 +38,8 @@ MEDIA_TYPES = {
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
 }
+SHARES = f"longpoint-shares=1; Path=/; Max-Age={400 * 24 * 60 * 60}; SameSite=Lax"
+"""No secret and no sign of anyone: it says what the server is."""
 _HASHED = re.compile(r"^/assets/[^/]+-[0-9A-Za-z_]{8,}\.[0-9a-z.]+$")
 _WORKER = re.compile(r"^/assets/worker-[^/]+\.m?js$")
 
@@ -47,8 +49,12 @@ def is_built() -> bool:
     return (STATIC / "index.html").is_file()
 
 
-def with_front_end(application: "WSGIApplication") -> "WSGIApplication":
-    """Return `application` with the front end's files served before it, as they are now."""
+def with_front_end(application: "WSGIApplication", shares: bool = False) -> "WSGIApplication":
+    """Return `application` with the front end's files served before it, as they are now.
+
+    Where the server `shares` what its people keep, a cookie tells the page so: the page of any
+    other host asks nothing.
+    """
     served: WSGIApplication = _HeldFiles(
         application,
         root=STATIC,
@@ -56,7 +62,7 @@ def with_front_end(application: "WSGIApplication") -> "WSGIApplication":
         max_age=None,
         allow_all_origins=False,
         mimetypes=MEDIA_TYPES,
-        add_headers_function=_add_headers,
+        add_headers_function=_add_sharing if shares else _add_headers,
     )
     return served
 
@@ -85,6 +91,13 @@ class _HeldFile:
             path, headers = self._file.get_path_and_headers(asked)
             return Response(response.status, headers, BytesIO(self._held[path]))
         return response
+
+
+def _add_sharing(headers: Headers, path: str, url: str) -> None:
+    _add_headers(headers, path, url)
+    # Scripts come from the cache, and browsers ask for this one even then.
+    if url in ("/", "/sw.js"):
+        headers["Set-Cookie"] = SHARES
 
 
 def _add_headers(headers: Headers, path: str, url: str) -> None:

@@ -2,8 +2,12 @@
 import type { Core } from "../engine/core";
 import { onSyncStatus } from "./status";
 
+/** Whether this site's server keeps anything: it says so by a cookie, and no other is asked. */
+const isShared = (): boolean => document.cookie.includes("longpoint-shares=1");
+
 /** Tells `show` whenever something of it changes. */
 export async function startSync(core: Core, show: () => void): Promise<void> {
+  if (!isShared()) return;
   onSyncStatus(show);
   try {
     if (await core.answers()) new (await import("./sync")).Sync(core).start();
