@@ -17,8 +17,12 @@ def served(
     command: Sequence[str] = COMMAND,
     folder: Path | None = None,
     settings: Mapping[str, str] | None = None,
+    until: str = r"http://\S+(?=/)",
 ) -> Iterator[str]:
-    """Run a server in `folder`; give its address, without a slash at the end, as it prints it."""
+    """Run a server in `folder`; give its address, without a slash at the end, as it prints it.
+
+    `until` finds another address that it prints.
+    """
     # Nobody reads what it says later: a log would fill the pipe.
     environment = {"LONGPOINT_LOG": "error"} | os.environ | {"PYTHONUNBUFFERED": "1"}
     environment |= settings or {}
@@ -35,7 +39,7 @@ def served(
         try:
             while not found and (line := process.stdout.readline()):
                 said.append(line)
-                found = re.search(r"http://\S+(?=/)", line)
+                found = re.search(until, line)
             assert found, f"no address in {said}"
             yield found[0]
         finally:

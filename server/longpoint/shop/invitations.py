@@ -15,4 +15,7 @@ def address_of(token: str) -> str:
 def code_of(address: str) -> Markup:
     """Return an address as a QR code (ISO/IEC 18004), SVG to stand in a page."""
     code = segno.make(address, error="m", micro=False)
-    return Markup(code.svg_inline(scale=6, border=4, dark="#000", light="#fff", svgclass="code"))
+    svg = code.svg_inline(
+        border=4, dark="#000", light="#fff", svgclass="code", omitsize=True, title="Code"
+    )
+    return Markup(svg)
