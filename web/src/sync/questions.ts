@@ -57,7 +57,8 @@ function placeOf(job: Job, path: (string | number)[]): string {
     if (typeof title === "string" && title) titles.push(title);
   }
   const field = [...path].reverse().find((step) => typeof step === "string" && /^[a-z_]+$/.test(step)) ?? "";
-  return [...titles, String(field).replaceAll("_", " ")].filter(Boolean).join(", ");
+  const words = field === "title" ? "its name" : String(field).replaceAll("_", " ");
+  return [...titles, words].filter(Boolean).join(", ");
 }
 
 const MOST = 60;

@@ -18,7 +18,7 @@ import {
 import { nameOf, noteStatus, syncStatus } from "./status";
 
 /** Milliseconds: after a change here, between two looks at the server, and the longest wait after failures. */
-const SOON = 2000;
+const SOON = 1000;
 const AGAIN = 30_000;
 const LONGEST = 300_000;
 const MOST_TRIES = 5;
