@@ -13,6 +13,7 @@ from tests.phone.app import App
 from tests.phone.storage import create_database, frozen, kept_documents
 
 DATABASE_1 = frozen("database-1.json")
+DATABASE_2 = frozen("database-2.json")
 COPY_1 = frozen("copy-1.json")
 
 
@@ -81,3 +82,19 @@ def test_a_file_of_version_1_comes_back(app: App) -> None:
     expect(app.page.get_by_text("Everything in the file is kept here again.")).to_be_visible()
     expect_everything(app, COPY_1["forms"])
     expect_seen(app)
+
+
+def test_a_database_of_version_2_loses_nothing(app: App) -> None:
+    create_database(app.page, app.address, DATABASE_2 | {"left": None})
+    app.open("#/job")
+    job = app.page.get_by_role("link", name="Porch")
+    expect(job).to_be_visible()
+    kept = kept_documents(app.page)
+    for before in DATABASE_2["stores"]["documents"]["values"]:
+        assert kept[before["kind"], before["id"]]["body"] == before["body"]
+    # Its history goes on: the name can still be taken back.
+    job.tap()
+    app.page.get_by_role("button", name="Undo").tap()
+    expect(app.page.get_by_role("heading", level=1)).to_have_text("Job")
+    app.open("#/saw/mitered-frame")
+    expect(app.field("Opening width")).to_have_value("31 1/2")
