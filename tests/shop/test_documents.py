@@ -3,13 +3,16 @@
 Conditional requests by RFC 9110, 13.1; 428 by RFC 6585; the rest is the project's own contract.
 """
 
+from datetime import UTC, datetime
 from typing import Any
 
 from flask import Flask
+from sqlalchemy import update
 
 from longpoint.app import create_app
 from longpoint.shop.database import Database
 from longpoint.shop.documents import read
+from longpoint.shop.tables import Device
 from tests.shop.conftest import Phone, said
 
 LIST = "list.boards"
@@ -210,6 +213,19 @@ def test_a_full_disk_is_said_and_nothing_is_half_kept(ada: Phone, shop: Database
     with shop.engine.connect() as connection:
         connection.exec_driver_sql("PRAGMA max_page_count = 100000")
     assert ada.put(LIST, 1, said("change-2", rows="x" * 100_000)).json["rev"] == 2
+
+
+def test_who_only_reads_needs_nothing_written(ada: Phone, shop: Database) -> None:
+    """When a device was seen last is noted where that can be."""
+    ada.put(LIST, None, said("change-1", rows=[1]))
+    if shop.engine.dialect.name != "sqlite":
+        return
+    with shop.session() as session:
+        session.execute(update(Device).values(seen=datetime(2026, 1, 1, tzinfo=UTC)))
+    with shop.engine.connect() as connection:
+        connection.exec_driver_sql("PRAGMA query_only = ON")
+    assert ada.get("changes").status_code == 200
+    assert ada.put(LIST, 1, said("change-2", rows=[2])).status_code == 503
 
 
 def test_room_ends(ada: Phone, monkeypatch: Any) -> None:

@@ -2,6 +2,7 @@
 
 import hashlib
 import secrets
+from contextlib import suppress
 from datetime import timedelta
 from typing import Any
 
@@ -10,6 +11,7 @@ from flask.sessions import SecureCookieSessionInterface
 from flask_login import LoginManager, UserMixin, current_user
 from flask_smorest import abort
 from sqlalchemy import select, update
+from sqlalchemy.exc import OperationalError
 from sqlalchemy.orm import joinedload
 
 from .database import Database
@@ -84,7 +86,8 @@ def _found(shop: Database, token: str) -> SignedIn | None:
             return None
         found = SignedIn(token, device)
     if now() - found.seen > SEEN_EVERY:
-        with shop.session() as kept:
+        # A disk that is full keeps nobody from reading.
+        with suppress(OperationalError), shop.session() as kept:
             kept.execute(update(Device).where(Device.id == found.device_id).values(seen=now()))
     return found
 
