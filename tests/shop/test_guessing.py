@@ -5,6 +5,8 @@ Source of what is tried: OWASP's authentication cheat sheet, its note on device 
 """
 
 import re
+import shutil
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -21,6 +23,12 @@ from tests.shop.visitor import PASSWORD, Visitor, invited
 pytestmark = pytest.mark.usefixtures("quick", "unlimited")
 ELSEWHERE = {"REMOTE_ADDR": "192.0.2.7"}
 """An address of another network (RFC 5737)."""
+
+
+@pytest.fixture
+def shop_address(made_file: Path, tmp_path: Path) -> str:
+    """One kind of database will do: tries are not counted in it."""
+    return f"sqlite:///{shutil.copyfile(made_file, tmp_path / 'shop.db')}"
 
 
 class _Counting(PasswordHasher):

@@ -11,6 +11,7 @@ from argon2 import PasswordHasher, Type, extract_parameters
 from flask import Flask
 from sqlalchemy import select
 
+from longpoint.cli import main
 from longpoint.shop import passwords, people
 from longpoint.shop.database import Database
 from longpoint.shop.tables import Device, Event, Invitation, Person, now
@@ -286,3 +287,21 @@ def test_after_a_form_that_needed_signing_in_a_page_is_shown(app: Flask, owner: 
     sent = Visitor(app).client.post("/people/invite")
     assert sent.headers["Location"] == "/sign-in"
     assert Visitor(app).see("/devices").headers["Location"] == "/sign-in?next=/devices"
+
+
+def test_an_owner_who_forgot_is_let_in_on_the_machine(
+    app: Flask, shop_address: str, owner: Visitor, monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:  # fmt: skip
+    monkeypatch.setenv("LONGPOINT_DATABASE", shop_address)
+    monkeypatch.setenv("LONGPOINT_ADDRESS", "https://shop.example")
+    assert main(["invite", "nobody"]) == 1
+    assert "Nobody here is called nobody." in capsys.readouterr().err
+    assert main(["invite", "ada"]) == 0
+    found = re.search(r"https://shop\.example/join/(\S+)", capsys.readouterr().out)
+    assert found
+    back = Visitor(app)
+    assert back.send(f"/join/{found[1]}", password=NEW, again=NEW).status_code == 303
+    assert back.client.get("/api/me").json["person"] == {"name": "Ada", "role": "owner"}
+    assert not owner.is_in, "a new password signs the others out"
+    assert "on the server's machine" in back.see("/log").text.replace("&#39;", "'")
