@@ -128,7 +128,12 @@ export class Sync {
     let heard = await heardSoFar();
     for (let more = true; more; ) {
       const page = await changes(heard);
-      if (page.restored || page.epoch !== heard.epoch) await hearAnew(page.epoch);
+      if (page.restored || page.epoch !== heard.epoch) {
+        await hearAnew(page.epoch);
+        // Told after what was heard before: all of it is told from the beginning, deletions too.
+        heard = await heardSoFar();
+        continue;
+      }
       for (const change of page.changes) await this.receive(change, known);
       heard = { epoch: page.epoch, since: page.since, last: page.last };
       await noteHeard(heard);
