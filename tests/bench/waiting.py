@@ -53,11 +53,11 @@ def measure(address: str, seconds: float, searchers: int) -> None:
             threads.submit(asked, address, end, "stick-plan", LONG | {"keep": 10 + at})
             for at in range(searchers)
         ]
-        took, statuses = threads.submit(asked, address, end, "hinge-layout", example).result()
+        took, _ = threads.submit(asked, address, end, "hinge-layout", example).result()
         long = [each.result() for each in searching]
     p99 = sorted(took)[int(0.99 * (len(took) - 1))]
     searched = [each for one, _ in long for each in one]
-    told = sum((each for _, each in long), Counter())
+    told: Counter[int] = sum((each for _, each in long), Counter())
     print(
         f"| {searchers} | {len(took)} | {statistics.median(took):.1f} | {p99:.0f} | "
         f"{len(searched)} | {statistics.median(searched or [0]):.0f} | {told[503]} |"
