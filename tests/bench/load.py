@@ -37,7 +37,8 @@ class Loader:
         parts = urllib.parse.urlsplit(address)
         self.link = http.client.HTTPConnection(parts.hostname or "", parts.port, timeout=60)
         self.headers = {"Cookie": f"longpoint={cookie}", "Content-Type": "application/json"}
-        self.number, self.since, self.changes = number, 0, 0
+        self.number, self.changes = number, 0
+        self.since, self.last = 0, ""
         self.took: dict[str, list[float]] = defaultdict(list)
         self.statuses: dict[int, int] = defaultdict(int)
         self.revisions: dict[str, int] = {}
@@ -66,8 +67,8 @@ class Loader:
     def pull(self, what: str) -> None:
         """Take what is new, page by page."""
         while True:
-            page = self.ask(what, "GET", f"changes?since={self.since}&limit=100")
-            self.since = page["since"]
+            page = self.ask(what, "GET", f"changes?since={self.since}&last={self.last}")
+            self.since, self.last = page["since"], page["last"]
             for each in page["changes"]:
                 self.revisions[each["id"]] = each["rev"]
             if not page["more"]:
