@@ -85,7 +85,7 @@ def restore(shop: Database, file: Path, replace: bool) -> None:
             if not _is_backup(taken):
                 raise NotDone(f"{file} is no backup of a shop.")
             _put_back(shop, taken, replace)
-    except (OSError, NotOpened, DBAPIError) as fault:
+    except (OSError, NotOpened, DBAPIError, sqlite3.DatabaseError) as fault:
         raise NotDone(f"{file} can't be restored: {reason(fault)}.") from fault
 
 
@@ -109,10 +109,9 @@ def _is_backup(file: Path) -> bool:
         except sqlite3.OperationalError:
             return False
         except sqlite3.DatabaseError as fault:
-            words = str(fault)
-            if "not a database" in words:
+            if "not a database" in str(fault):
                 return False
-            raise NotDone(f"{file.name} is damaged: {words}.") from fault
+            raise
 
 
 def _copy(source: Session, target: Session) -> None:
