@@ -80,7 +80,7 @@ def test_every_fault_stands_on_its_field_and_the_name_stays(app: Flask, shop: Da
 
 def test_a_form_of_another_page_does_nothing(app: Flask, owner: Visitor, crew: Visitor) -> None:
     for path in ("/people/invite", "/sign-out", "/password", "/devices/1/end", "/people/2/end",
-                 "/people/2/role", "/people/2/password"):  # fmt: skip
+                 "/people/2/role", "/people/2/password", "/people/invitations/1/end"):  # fmt: skip
         for forged in ({}, {"csrf_token": "made up"}, {"csrf_token": crew.csrf("/sign-out")}):
             owner.client.post(path, data={**forged, "role": "owner"})
     assert owner.is_in
@@ -305,3 +305,15 @@ def test_an_owner_who_forgot_is_let_in_on_the_machine(
     assert back.client.get("/api/me").json["person"] == {"name": "Ada", "role": "owner"}
     assert not owner.is_in, "a new password signs the others out"
     assert "on the server's machine" in back.see("/log").text.replace("&#39;", "'")
+
+
+def test_an_invitation_is_taken_back(app: Flask, owner: Visitor) -> None:
+    token = link_on(owner.send("/people/invite", on="/people", role="owner"))
+    page = owner.see("/people").text
+    found = re.search(r"/people/invitations/\d+/end", page)
+    assert found
+    assert "Someone new, as owner" in page
+    assert owner.send(found[0], on="/people").status_code == 303
+    assert Visitor(app).see(f"/join/{token}").status_code == 404
+    assert "Take back" not in owner.see("/people").text
+    assert "invitation taken back: Ada" in owner.see("/log").text

@@ -44,6 +44,7 @@ ROUTES = {
     "POST /devices/<int:number>/end": (303, 303, 303),
     "GET /people": (303, 200, 200),
     "POST /people/invite": (303, 403, 303),
+    "POST /people/invitations/<int:number>/end": (303, 403, 303),
     "POST /people/<int:number>/password": (303, 403, 303),
     "POST /people/<int:number>/end": (303, 403, 303),
     "POST /people/<int:number>/role": (303, 403, 303),

@@ -1,6 +1,7 @@
 """The shop's people: who comes in, by what, and who no longer does."""
 
 import secrets
+from collections.abc import Sequence
 from datetime import timedelta
 
 from sqlalchemy import ColumnElement, delete, select, update
@@ -51,6 +52,19 @@ def invite_first_owner(session: Session) -> str | None:
 def invitation_of(session: Session, token: str) -> Invitation | None:
     """Return the invitation that a token is for, while it can be used."""
     return session.scalar(select(Invitation).where(*_usable(token)))
+
+
+def open_invitations(session: Session) -> Sequence[Invitation]:
+    """Return the invitations that can still be taken up, the one that ends first before."""
+    usable = (Invitation.used.is_(None), Invitation.ends > now())
+    return session.scalars(select(Invitation).where(*usable).order_by(Invitation.ends)).all()
+
+
+def take_back(session: Session, number: int, by: int) -> None:
+    """End an invitation that nobody took up yet."""
+    unused = delete(Invitation).where(Invitation.id == number, Invitation.used.is_(None))
+    if role := session.scalar(unused.returning(Invitation.role)):
+        session.add(Event(what="invitation taken back", person_id=by, detail=role))
 
 
 def _usable(token: str) -> list[ColumnElement[bool]]:

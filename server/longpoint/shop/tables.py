@@ -141,6 +141,6 @@ class Event(Table):
     id: Mapped[int] = mapped_column(primary_key=True)
     at: Mapped[datetime] = mapped_column(Moment, default=now, index=True)
     what: Mapped[str] = mapped_column(String(32))
-    """A word of `events.WORDS`."""
+    """What happened, as the log shows it."""
     person_id: Mapped[int | None] = mapped_column(ForeignKey("people.id"))
     detail: Mapped[str] = mapped_column(String(240), default="")

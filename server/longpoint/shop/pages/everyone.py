@@ -64,9 +64,10 @@ def everyone() -> Any:
 def _people(**more: Any) -> Any:
     with shop_of_app().reading() as kept:
         found = kept.scalars(select(Person).where(Person.left.is_(None)).order_by(Person.key)).all()
-        return render_template(
-            "people.html", people=found, invite=InviteForm(), form=ActionForm(), owner=OWNER, **more
-        )
+        waiting = people.open_invitations(kept) if current_user.is_owner else []
+    names = {person.id: person.name for person in found}
+    said = {"people": found, "waiting": waiting, "names": names, "owner": OWNER}
+    return render_template("people.html", invite=InviteForm(), form=ActionForm(), **said, **more)
 
 
 @pages.route("/people/invite", methods=["POST"])
@@ -79,6 +80,16 @@ def invite() -> Any:
     with shop_of_app().session() as kept:
         token = people.invite(kept, form.role.data, current_user.person_id)
     return _invited(token, f"For someone new, as {form.role.data}.")
+
+
+@pages.route("/people/invitations/<int:number>/end", methods=["POST"])
+@owner_only
+def take_back(number: int) -> Any:
+    """End an invitation that went to the wrong person."""
+    if ActionForm().validate_on_submit():
+        with shop_of_app().session() as kept:
+            people.take_back(kept, number, current_user.person_id)
+    return redirect(url_for("pages.everyone"), 303)
 
 
 @pages.route("/people/<int:number>/password", methods=["POST"])
