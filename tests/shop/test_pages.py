@@ -11,10 +11,9 @@ from argon2 import PasswordHasher, Type, extract_parameters
 from flask import Flask
 from sqlalchemy import select
 
-from longpoint.cli import main
 from longpoint.shop import passwords, people
 from longpoint.shop.database import Database
-from longpoint.shop.tables import Device, Event, Invitation, Person, now
+from longpoint.shop.tables import Device, Event, Person
 from tests.shop.visitor import PASSWORD, Visitor, invited, link_on
 
 pytestmark = pytest.mark.usefixtures("unlimited")
@@ -188,14 +187,6 @@ def test_access_ends_and_the_last_owner_stays(
         assert session.scalars(select(Person.name).where(Person.key == "ben")).one() == "Ben"
 
 
-def test_an_invitation_ends_after_a_week(app: Flask, shop: Database) -> None:
-    token = invited(shop)
-    with shop.session() as session:
-        session.scalars(select(Invitation)).one().ends = now()
-    assert Visitor(app).see(f"/join/{token}").status_code == 404
-    assert people.INVITED_FOR.days == 7
-
-
 def test_the_log_tells_the_owner(app: Flask, shop: Database, owner: Visitor, crew: Visitor) -> None:
     Visitor(app).sign_in("Ada", "some other words")
     Visitor(app).sign_in("my secret typed in the wrong field", "x")
@@ -228,19 +219,6 @@ def test_signing_in_leads_nowhere_else(app: Flask, owner: Visitor, away: str) ->
         data={"csrf_token": token, "name": "Ada", "password": PASSWORD},
     )  # fmt: skip
     assert done.headers["Location"] == "/"
-
-
-def test_a_made_up_host_is_in_no_invitation(
-    app: Flask, owner: Visitor, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setenv("LONGPOINT_ADDRESS", "https://shop.example/")
-    token = owner.csrf("/people")
-    page = owner.client.post(
-        "/people/invite", data={"csrf_token": token, "role": "crew"},
-        headers={"X-Forwarded-Host": "evil.example"},
-    )  # fmt: skip
-    assert "https://shop.example/join/" in page.text
-    assert "evil" not in page.text
 
 
 def test_pages_are_kept_by_nobody_and_send_forms_here_alone(app: Flask, owner: Visitor) -> None:
@@ -287,33 +265,3 @@ def test_after_a_form_that_needed_signing_in_a_page_is_shown(app: Flask, owner: 
     sent = Visitor(app).client.post("/people/invite")
     assert sent.headers["Location"] == "/sign-in"
     assert Visitor(app).see("/devices").headers["Location"] == "/sign-in?next=/devices"
-
-
-def test_an_owner_who_forgot_is_let_in_on_the_machine(
-    app: Flask, shop_address: str, owner: Visitor, monkeypatch: pytest.MonkeyPatch,
-    capsys: pytest.CaptureFixture[str],
-) -> None:  # fmt: skip
-    monkeypatch.setenv("LONGPOINT_DATABASE", shop_address)
-    monkeypatch.setenv("LONGPOINT_ADDRESS", "https://shop.example")
-    assert main(["invite", "nobody"]) == 1
-    assert "Nobody here is called nobody." in capsys.readouterr().err
-    assert main(["invite", "ada"]) == 0
-    found = re.search(r"https://shop\.example/join/(\S+)", capsys.readouterr().out)
-    assert found
-    back = Visitor(app)
-    assert back.send(f"/join/{found[1]}", password=NEW, again=NEW).status_code == 303
-    assert back.client.get("/api/me").json["person"] == {"name": "Ada", "role": "owner"}
-    assert not owner.is_in, "a new password signs the others out"
-    assert "on the server's machine" in back.see("/log").text.replace("&#39;", "'")
-
-
-def test_an_invitation_is_taken_back(app: Flask, owner: Visitor) -> None:
-    token = link_on(owner.send("/people/invite", on="/people", role="owner"))
-    page = owner.see("/people").text
-    found = re.search(r"/people/invitations/\d+/end", page)
-    assert found
-    assert "Someone new, as owner" in page
-    assert owner.send(found[0], on="/people").status_code == 303
-    assert Visitor(app).see(f"/join/{token}").status_code == 404
-    assert "Take back" not in owner.see("/people").text
-    assert "invitation taken back: Ada" in owner.see("/log").text
