@@ -135,7 +135,7 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
         ),
         operationId="put-document",
         security=BY_DEVICE,
-        parameters=CONDITIONS,
+        parameters=[*CONDITIONS, {"in": "query", "schema": EpochQuery}],
     )
     @blueprint.arguments(DocumentForm)
     @blueprint.arguments(EpochQuery, location="query")
@@ -152,7 +152,7 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
         summary="Delete a document; its number and its tombstone stay.",
         operationId="delete-document",
         security=BY_DEVICE,
-        parameters=CONDITIONS[:1],
+        parameters=[*CONDITIONS[:1], {"in": "query", "schema": DeletionQuery}],
     )
     @blueprint.arguments(DeletionQuery, location="query")
     @blueprint.response(200, Head)
