@@ -210,6 +210,14 @@ def photo_and_deletion(ada: App, ben: App) -> None:
     both(ada, ben)
     ben.page.context.set_offline(True)
     rename(ben, "Porch again")
+    ben.page.get_by_role("button", name="Units and settings").tap()
+    status = ben.page.get_by_role("region", name="The shop's server").get_by_role("status")
+    look(ben)
+    expect(status).to_contain_text(
+        "Waiting for a network. 1 thing has not gone up yet: Porch again."
+    )
+    ben.page.get_by_role("dialog").get_by_role("button", name="Close").tap()
+    expect(ben.page.get_by_role("dialog")).to_have_count(0)
     ada.open("#/job")
     ada.page.get_by_role("button", name="Delete Front porch").tap()
     expect(ada.page.get_by_role("link", name="Front porch")).to_have_count(0)
@@ -279,6 +287,7 @@ def test_a_server_restored_from_yesterday(shop: Shop) -> None:
     expect(ada.page.get_by_role("link", name="Hall")).to_contain_text(HERE)
     ada.page.get_by_role("button", name="Units and settings").tap()
     section = ada.page.get_by_role("region", name="The shop's server")
+    expect(section).to_contain_text("What Ada kept here is still on it")
     section.get_by_role("link", name="Sign in").tap()
     ada.page.get_by_label("Your name").fill("ada")
     ada.page.get_by_label("Password").fill(PASSWORD)
@@ -288,6 +297,30 @@ def test_a_server_restored_from_yesterday(shop: Shop) -> None:
     ada.page.get_by_role("button", name="Units and settings").tap()
     expect(section.get_by_role("status")).to_contain_text("All of it is on the shop's server.")
     expect(section.get_by_role("link", name="Devices")).to_be_visible()
+    signed_out_and_taken_off(shop, ada)
+
+
+def signed_out_and_taken_off(shop: Shop, ada: App) -> None:
+    """What the server has can go from a phone that is signed out; what it lacks stays there."""
+    ada.page.get_by_role("dialog").get_by_role("button", name="Close").tap()
+    expect(ada.page.get_by_role("dialog")).to_have_count(0)
+    with shop.database.session() as session:
+        people.end_devices(session)
+    look(ada)
+    expect(ada.page.get_by_role("link", name="Hall")).to_contain_text(HERE)
+    begin(ada, "Not up")
+    ada.open("#/job")
+    expect(ada.page.get_by_role("link", name="Not up")).to_contain_text(HERE)
+    ada.page.get_by_role("button", name="Units and settings").tap()
+    section = ada.page.get_by_role("region", name="The shop's server")
+    expect(section).to_contain_text("1 thing has not gone up yet: Not up.")
+    section.get_by_text("Take the shop's jobs off this phone").tap()
+    section.get_by_role("button", name="Take it off", exact=True).tap()
+    expect(section.get_by_text("Take the shop's jobs off this phone")).to_have_count(0)
+    ada.open("#/job")
+    expect(ada.page.get_by_role("link", name="Not up")).to_be_visible()
+    expect(ada.page.get_by_role("link", name="Hall")).to_have_count(0)
+    assert shop.titles() == {"Hall", "Porch, today"}
 
 
 def test_a_file_host_is_asked_nothing_and_no_sign_is_shown(page: Page, tmp_path: Path) -> None:

@@ -1,34 +1,63 @@
 /** The shop's server in the settings: who is signed in here, and what has not gone up yet. */
 import { html, nothing, type TemplateResult } from "lit";
 import { address } from "../engine/site-url";
+import { toast } from "../parts/toast";
 import { typeset } from "../text/typeset";
-import { syncStatus, type SyncStatus } from "./status";
+import { forgetWho, syncStatus, type SyncStatus } from "./status";
+import { inOneLine } from "./words";
 
 export function shopSection(): TemplateResult | typeof nothing {
   const status = syncStatus();
   if (status.is === "none") return nothing;
   return html`<section class="shop-server" aria-label="The shop's server">
     <h2>The shop's server</h2>
-    ${status.is === "out" ? signedOut() : signedIn(status)}
+    ${status.is === "in" ? signedIn(status) : status.person ? leftHere(status) : signedOut()}
   </section>`;
 }
+
+const link = (page: string, words: string): TemplateResult => html`<a class="button" href=${address(page)}>${words}</a>`;
 
 function signedOut(): TemplateResult {
   return html`<p class="quiet">
       Signed in, you share jobs, lists and photos with the shop's people. Every question is answered without it.
     </p>
-    <a class="button" href=${address("sign-in")}>Sign in</a>`;
+    ${link("sign-in", "Sign in")}`;
 }
 
-function signedIn({ person, device, isWaiting, toGo, refused }: SyncStatus): TemplateResult {
-  const kept = toGo.size === 0 ? "All of it is on the shop's server." : `${toGo.size === 1 ? "1 thing has" : `${toGo.size} things have`} not gone up yet.`;
+/** Signed out here or on another device: what is here stays until someone says otherwise. */
+function leftHere(status: SyncStatus): TemplateResult {
+  return html`<p>
+      This device is signed out. What ${typeset(status.person)} kept here is still on it, for whoever holds it; it goes
+      up when someone signs in. ${notUp(status)}
+    </p>
+    <div class="actions">${link("sign-in", "Sign in")}</div>
+    <details class="fold">
+      <summary><span class="foldname">Take the shop's jobs off this phone</span></summary>
+      <p>What the shop's server has goes from this phone and stays there. What it lacks stays here.</p>
+      <button type="button" @click=${() => void takeOff()}>Take it off</button>
+    </details>`;
+}
+
+function notUp({ called, toGo }: SyncStatus): string {
+  const count = toGo.size;
+  if (count === 0) return "All of it is on the shop's server.";
+  return `${count === 1 ? "1 thing has" : `${count} things have`} not gone up yet: ${inOneLine(called)}.`;
+}
+
+function signedIn(status: SyncStatus): TemplateResult {
+  const { person, device, isWaiting, refused, heard } = status;
+  const at = heard?.toLocaleTimeString("en-US", { hour: "numeric", minute: "2-digit" });
   return html`<p role="status">
-      ${typeset(person ? `${person} on ${device}. ` : "")}${isWaiting ? "Waiting for a network. " : ""}${kept}
+      ${typeset(person ? `${person} on ${device}. ` : "")}${isWaiting ? "Waiting for a network. " : ""}${typeset(notUp(status))}
+      ${at ? html`<span class="quiet">Last heard ${at}.</span>` : nothing}
     </p>
     ${[...new Set(refused.values())].map((words) => html`<p class="fault">${typeset(words)}</p>`)}
-    <div class="actions">
-      <a class="button" href=${address("people")}>People</a>
-      <a class="button" href=${address("devices")}>Devices</a>
-      <a class="button" href=${address("sign-out")}>Sign out</a>
-    </div>`;
+    <p class="quiet">After signing out, what is on this phone stays on it until it is taken off here.</p>
+    <div class="actions">${link("people", "People")} ${link("devices", "Devices")} ${link("sign-out", "Sign out")}</div>`;
+}
+
+async function takeOff(): Promise<void> {
+  const stays = await (await import("./leave")).takeOff();
+  forgetWho();
+  toast(stays > 0 ? `It is off this phone, but for ${stays} that the server lacks.` : "It is off this phone.");
 }

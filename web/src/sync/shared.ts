@@ -178,7 +178,8 @@ export async function settled([kind, id]: Key, revision: number, met: Met): Prom
   }));
   if (isDone) {
     tellOthers([[kind, id]]);
-    readAgain([[kind, id]]);
+    // A colleague's change is no other window's: it shows, and is undone, like one's own.
+    readAgain([[kind, id]], true);
   }
   return isDone;
 }

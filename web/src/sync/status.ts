@@ -12,14 +12,46 @@ export interface SyncStatus {
   toGo: ReadonlySet<string>;
   /** Why documents can't go up, in the server's words, by name. */
   refused: ReadonlyMap<string, string>;
+  /** What has not gone up, as it is called. */
+  called: readonly string[];
+  /** When the server was heard last by this page. */
+  heard: Date | null;
 }
 
 const NONE: SyncStatus = {
-  is: "none", person: "", device: "", isWaiting: false, toGo: new Set(), refused: new Map(),
+  is: "none", person: "", device: "", isWaiting: false, toGo: new Set(), refused: new Map(), called: [], heard: null,
 };
 
 let status = NONE;
 const listeners = new Set<() => void>();
+
+/** Under this name stands who was signed in last on this device, for a start without a network. */
+const WHO = "longpoint shop";
+
+type Who = Pick<SyncStatus, "person" | "device">;
+
+export function rememberWho(who: Who): void {
+  try {
+    localStorage.setItem(WHO, JSON.stringify(who));
+  } catch (error) {
+    console.warn(error);
+  }
+}
+
+/** Returns who was signed in here last; null for nobody ever. */
+export function whoWas(): Who | null {
+  try {
+    return JSON.parse(localStorage.getItem(WHO) ?? "null") as Who | null;
+  } catch (error) {
+    console.warn(error);
+    return null;
+  }
+}
+
+export function forgetWho(): void {
+  localStorage.removeItem(WHO);
+  noteStatus({ person: "", device: "" });
+}
 
 /** What a document is called on the server. */
 export const nameOf = ([kind, id]: Key): string => `${kind}.${id}`;

@@ -6,6 +6,9 @@
  * is known to have goes up. So a page may end at any moment, and the next goes on.
  */
 import type { Core } from "../engine/core";
+import { toast } from "../parts/toast";
+import { faultOf, isUnits } from "../store/check";
+import { listTitles } from "../store/collection";
 import { flushed } from "../store/queue";
 import { onWritten } from "../store/tabs";
 import type { Key } from "../store/tables";
@@ -15,7 +18,8 @@ import {
 import {
   begun, hearAnew, heardSoFar, isShared, notGoneUp, noteHeard, notTaken, readBoth, settled, taken, type Pending,
 } from "./shared";
-import { nameOf, noteStatus, syncStatus } from "./status";
+import { nameOf, noteStatus, rememberWho, syncStatus } from "./status";
+import { calledIn, keptAgainst } from "./words";
 
 /** Milliseconds: after a change here, between two looks at the server, and the longest wait after failures. */
 const SOON = 1000;
@@ -29,11 +33,19 @@ function keyOf(name: string): Key {
   return [name.slice(0, dot), name.slice(dot + 1)];
 }
 
+/** What comes in by any door is looked at before it is kept. */
+function isSound(change: ServerDocument): boolean {
+  const state = stateOf(change);
+  return change.deleted || (state !== null && isUnits(state.units) && faultOf(state.body) === "");
+}
+
 export class Sync {
   private timer = 0;
   private failures = 0;
   private isRunning = false;
   private isWanted = false;
+  /** Whether the server turned out to keep nothing. */
+  private isOver = false;
   /** What is being written as the server has it. */
   private settling = "";
   private readonly refused = new Map<string, string>();
@@ -55,13 +67,14 @@ export class Sync {
     const typed = names.filter((name) => name !== this.settling);
     if (typed.length === 0) return;
     noteStatus({ toGo: new Set([...syncStatus().toGo, ...typed]) });
-    this.soon();
+    // Whoever signs in comes back by a new page.
+    if (syncStatus().is !== "out") this.soon();
   }
 
   /** Looks after a while; one look that is due sooner stays. */
   soon(after = SOON): void {
     clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => void this.run(), after);
+    if (!this.isOver) this.timer = window.setTimeout(() => void this.run(), after);
   }
 
   /** One page of this browser at a time. */
@@ -89,10 +102,12 @@ export class Sync {
       await flushed();
       if ((await heardSoFar()).epoch !== known.epoch) await hearAnew(known.epoch);
       await this.count();
-      noteStatus({ is: "in", person: known.person.name, device: known.device.title });
+      const who = { person: known.person.name, device: known.device.title };
+      rememberWho(who);
+      noteStatus({ is: "in", ...who });
       await this.exchange(known);
       this.failures = 0;
-      noteStatus({ isWaiting: false });
+      noteStatus({ isWaiting: false, heard: new Date() });
       if (document.visibilityState === "visible") this.soon(AGAIN);
     } catch (error) {
       await this.failed(error);
@@ -101,8 +116,8 @@ export class Sync {
   }
 
   private async failed(error: unknown): Promise<void> {
-    // A host that keeps nothing is not asked again by this page.
-    if (error instanceof NoServer) return noteStatus({ is: "none" });
+    this.isOver = error instanceof NoServer;
+    if (this.isOver) return noteStatus({ is: "none" });
     if (error instanceof SignedOut) return noteStatus({ is: "out", isWaiting: false });
     if (!(error instanceof Unreached)) console.error(error);
     this.failures += 1;
@@ -112,9 +127,11 @@ export class Sync {
   }
 
   private async count(): Promise<void> {
-    const names = (await notGoneUp()).map(nameOf);
+    const keys = await notGoneUp();
+    const names = keys.map(nameOf);
     for (const name of [...this.refused.keys()]) if (!names.includes(name)) this.refused.delete(name);
-    noteStatus({ toGo: new Set(names), refused: new Map(this.refused) });
+    const called = keys.length > 0 ? calledIn(keys, await listTitles("job")) : [];
+    noteStatus({ toGo: new Set(names), refused: new Map(this.refused), called });
   }
 
   private async exchange(known: Me): Promise<void> {
@@ -145,6 +162,8 @@ export class Sync {
   private async receive(change: ServerDocument, known: Me): Promise<void> {
     const key = keyOf(change.id);
     if (!isShared(key)) return;
+    const fault = isSound(change) ? "" : "What the shop's server has of it can't be read here.";
+    if (fault) return void this.refused.set(change.id, fault);
     for (let tries = 0; tries < MOST_TRIES; tries += 1) {
       if (await this.meet(key, change, known)) return;
     }
@@ -179,6 +198,8 @@ export class Sync {
       isTheirs: said.is_theirs, by: change.by,
     });
     this.settling = "";
+    const isKept = said.collisions.some(({ path }) => path.length === 0);
+    if (isDone && isKept && change.kind === "job") toast(keptAgainst(said.document, mine === null, change.by));
     return isDone;
   }
 
