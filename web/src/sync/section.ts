@@ -27,8 +27,8 @@ function signedOut(): TemplateResult {
 /** Signed out here or on another device: what is here stays until someone says otherwise. */
 function leftHere(status: SyncStatus): TemplateResult {
   return html`<p>
-      This device is signed out. What ${typeset(status.person)} kept here is still on it, for whoever holds it; it goes
-      up when someone signs in. ${notUp(status)}
+      This device is signed out. What ${typeset(status.person)} kept here is still on it, for whoever holds it. ${notUp(status)}
+      ${status.toGo.size > 0 ? "That goes up when someone signs in." : nothing}
     </p>
     <div class="actions">${link("sign-in", "Sign in")}</div>
     <details class="fold">
