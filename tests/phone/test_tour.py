@@ -101,7 +101,7 @@ def test_after_lunch_a_pair_of_cupboard_doors(app: App) -> None:
     thumb(app, "", stile="2 1/4", panel_thickness="1/4")
     app.page.get_by_role("button", name=re.compile("^More")).tap()
     choose(app, "panel_of", "sheet goods")
-    app.expect_answer("Two inset leaves 23 and 9/16 x 30 and 1/16, butted; rails 19 and 3/4")
+    app.expect_answer("Two inset leaves 23 and 9/16 x 30 and 1/16, butted, gaps 3/32")
     panels = line(app, "Cut", "Panel, left leaf.*")
     expect(panels).to_contain_text("26 and 3/16")
     expect(panels).to_contain_text("19 and 11/16")

@@ -16,7 +16,7 @@ MEETS = {BUTTED: "butted", RABBETED: "rabbeted", ASTRAGAL: "astragal"}
 
 
 def verdict(answer: "Answer", leaf: FramedLeaf) -> None:
-    """Say the leaves with their kind, then the panels or the rails."""
+    """Say the leaves with their kind and gaps, then the rails."""
     length = answer.scale.length
     size = _by([leaf.width, leaf.height], answer.scale)
     kind = KINDS[leaf.kind]
@@ -28,13 +28,10 @@ def verdict(answer: "Answer", leaf: FramedLeaf) -> None:
     else:
         name = f"Two {kind} leaves {size}, {MEETS[leaf.style]}"
     rails = "; rails " + length(leaf.rail_length)
-    panels = ", panels " + panels_words(leaf, answer.scale)
-    wide = ", panels " + length(leaf.panel_width) + " wide"
     # Gaps and the groove's depth have usual values, and every part hangs on them.
     gaps = ", " + _gaps(leaf, answer.scale.finer())
     groove = "; grooves " + length(leaf.groove.depth)
-    between = (gaps + rails + panels, gaps + rails + wide, gaps + rails, gaps, "")
-    answer.verdict(*[name + words + groove for words in between])
+    answer.verdict(*[name + words + groove for words in (gaps + rails, gaps, "")])
 
 
 def _gaps(leaf: FramedLeaf, scale: "Scale") -> str:
