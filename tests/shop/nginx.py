@@ -1,4 +1,4 @@
-"""Debian's nginx as `deploy/nginx.conf` sets it up, on ports of the tests' own."""
+"""Debian's nginx as `server/deploy/nginx.conf` sets it up, on ports of the tests' own."""
 
 import os
 import shutil
@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
-CONF = Path(__file__).parents[2] / "deploy" / "nginx.conf"
+CONF = Path(__file__).parents[2] / "server" / "deploy" / "nginx.conf"
 NAME = "localhost"
 
 # What Debian's own nginx.conf is to the site, with every folder in the tests' own.
