@@ -13,8 +13,8 @@ from .api.jobs import make_job_blueprint
 from .api.replies import DOOR
 from .api.routes import make_blueprint
 from .health import add_health
+from .settings import proxies
 from .shop.opened import open_shop
-from .shop.settings import proxies
 
 SETTINGS = {
     "API_TITLE": "Longpoint",

@@ -6,7 +6,6 @@ fault its kind and its places in the code are told; its words may quote what som
 
 import json
 import logging
-import os
 import sys
 import time
 import traceback
@@ -16,13 +15,14 @@ from typing import TYPE_CHECKING, Any
 
 from flask import Flask, request
 
+from .settings import log_level
+
 if TYPE_CHECKING:
     from _typeshed.wsgi import StartResponse, WSGIEnvironment
 
 HEALTH = "/healthz"
 FILE, UNKNOWN = "(file)", "(unknown)"
 """Routes of the front end's files, and of addresses at which there is nothing."""
-LEVELS = ("debug", "info", "warning", "error")
 
 _ROUTE = "longpoint.route"
 _requests = logging.getLogger("longpoint.requests")
@@ -30,12 +30,10 @@ _requests = logging.getLogger("longpoint.requests")
 
 def begin_log() -> None:
     """Write what is logged from now on to stderr, from the level that LONGPOINT_LOG names."""
-    said = os.environ.get("LONGPOINT_LOG", "").lower()
     handler = logging.StreamHandler(sys.stderr)
     handler.setFormatter(Lines())
-    level = said if said in LEVELS else "info"
     logging.basicConfig(handlers=[handler], level=logging.WARNING, force=True)
-    logging.getLogger("longpoint").setLevel(level.upper())
+    logging.getLogger("longpoint").setLevel(log_level().upper())
 
 
 class Lines(logging.Formatter):

@@ -2,6 +2,7 @@
 
 import json
 import subprocess
+from collections.abc import Callable
 from functools import cache
 from typing import Any
 
@@ -157,3 +158,12 @@ def run_store(page: Page, address: str) -> None:
     """Load the store alone, as ``store``, in a page of the app's origin."""
     beside_the_app(page, address)
     page.evaluate(_store())
+
+
+def wait_until(page: Page, is_so: Callable[[], bool], what: str) -> None:
+    """Wait for what no screen shows, as long as `expect` waits for what one does."""
+    for _ in range(300):
+        if is_so():
+            return
+        page.wait_for_timeout(50)
+    raise AssertionError(f"not within 15 s: {what}")

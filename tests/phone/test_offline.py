@@ -11,7 +11,7 @@ from longpoint.cli import main
 from tests.phone.app import FRAME, TOOLS, App, example_hash, hash_of
 from tests.phone.conftest import FLAGS, PHONE
 from tests.phone.plain import Host, hosted
-from tests.phone.storage import kept_documents
+from tests.phone.storage import kept_documents, wait_until
 
 
 @pytest.fixture(scope="module")
@@ -95,6 +95,10 @@ def test_the_first_visit_asks_nothing_of_other_hosts(app: App, host: Host) -> No
     assert all(url.startswith((host.address, "blob:", "data:")) for url in asked)
 
 
+def place_kept(app: App) -> str:
+    return str(kept_documents(app.page)["settings", "settings"]["body"]["place"])
+
+
 def test_what_was_typed_survives_the_end_of_the_browser(
     host: Host, playwright: Playwright, browser_path: str, tmp_path: Path
 ) -> None:
@@ -113,8 +117,7 @@ def test_what_was_typed_survives_the_end_of_the_browser(
     app.go("Yard")
     expect(app.page.get_by_role("heading", name="At the yard")).to_be_visible()
     # The place is written after it is shown, and a browser that ends may tell its pages nothing.
-    while kept_documents(app.page)["settings", "settings"]["body"]["place"] != "yard":
-        app.page.wait_for_timeout(20)
+    wait_until(app.page, lambda: place_kept(app) == "yard", "the place is kept")
     app.page.context.close()
 
     host.stop()

@@ -23,7 +23,7 @@ from tests.phone.app import App
 from tests.phone.conftest import PHONE
 from tests.phone.job_screens import add_item, begin, expect_sound, item, open_item, photographed
 from tests.phone.plain import hosted
-from tests.phone.storage import kept_documents
+from tests.phone.storage import kept_documents, wait_until
 
 PASSWORD = "red oak and brass"
 UP = "On the shop's server"
@@ -275,8 +275,7 @@ def test_a_server_restored_from_yesterday(shop: Shop) -> None:
     restore(shop.database, shop.folder / "yesterday.db", replace=True)
     assert shop.titles() == {"Porch"}
     look(ada)
-    while shop.titles() != {"Hall", "Porch, today"}:
-        ada.page.wait_for_timeout(50)
+    wait_until(ada.page, lambda: shop.titles() == {"Hall", "Porch, today"}, "both are back")
     ada.open("#/job")
     for name in ("Hall", "Porch, today"):
         expect(ada.page.get_by_role("link", name=name)).to_contain_text(UP)

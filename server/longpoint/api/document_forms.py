@@ -6,6 +6,8 @@ import marshmallow as ma
 
 from longpoint.shop.documents import KINDS
 
+from .forms import Strict
+
 LONGEST_ID = 160
 MOST_CHANGES = 500
 BY_DEVICE: list[dict[str, list[str]]] = [{"device": []}]
@@ -45,11 +47,8 @@ def _no_change() -> bool:
     raise ma.ValidationError("8 to 64 letters, digits and dashes.")
 
 
-class DocumentForm(ma.Schema):
+class DocumentForm(Strict):
     """What a change says."""
-
-    class Meta:
-        unknown = ma.RAISE
 
     change_id = _change_id()
     units = ma.fields.String(required=True, validate=ma.validate.OneOf(["in", "mm"]))
@@ -57,11 +56,8 @@ class DocumentForm(ma.Schema):
     body = ma.fields.Dict(required=True)
 
 
-class EpochQuery(ma.Schema):
+class EpochQuery(Strict):
     """The query of a change."""
-
-    class Meta:
-        unknown = ma.RAISE
 
     epoch = ma.fields.String(
         load_default="",
@@ -76,11 +72,8 @@ class DeletionQuery(EpochQuery):
     change_id = _change_id()
 
 
-class FeedQuery(ma.Schema):
+class FeedQuery(Strict):
     """From where the feed is told."""
-
-    class Meta:
-        unknown = ma.RAISE
 
     since = ma.fields.Integer(load_default=0, validate=ma.validate.Range(0, 2**53))
     last = ma.fields.String(

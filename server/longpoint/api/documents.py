@@ -10,11 +10,11 @@ from typing import Any, NoReturn
 from flask import Response, jsonify, request
 from flask import abort as stop
 from flask_login import current_user
-from flask_smorest import Blueprint, abort
+from flask_smorest import abort
 from flask_smorest.error_handler import ErrorSchema
 
+from longpoint.settings import room
 from longpoint.shop.documents import (
-    KINDS,
     OWN,
     Full,
     Moved,
@@ -28,7 +28,6 @@ from longpoint.shop.documents import (
     write,
 )
 from longpoint.shop.feed import feed
-from longpoint.shop.settings import room
 from longpoint.shop.signed_in import refuse_other_origins, refuse_unless_signed_in, shop_of_app
 from longpoint.shop.tables import Shop
 from longpoint.trade.job.document import SCHEMA, check
@@ -44,7 +43,7 @@ from .document_forms import (
     EpochQuery,
     FeedQuery,
 )
-from .errors import JsonParser
+from .errors import JsonBlueprint
 from .jobs import by_place
 from .replies.documents import Changes, Document, Head, Me
 from .replies.documents import Moved as MovedReply
@@ -55,23 +54,17 @@ MOST_LEVELS = 32
 _TAG = re.compile(r'(?:W/)?"([1-9][0-9]{0,8})"')
 
 
-class DocumentBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
-    """A blueprint that reads JSON strictly."""
-
-    ARGUMENTS_PARSER = JsonParser()
-
-
-def make_document_blueprint() -> DocumentBlueprint:
+def make_document_blueprint() -> JsonBlueprint:
     """Return the routes of a shop's documents."""
-    blueprint = DocumentBlueprint("documents", __name__, url_prefix="/api")
+    blueprint = JsonBlueprint("documents", __name__, url_prefix="/api")
 
     @blueprint.before_request
     def guard() -> None:
         request.max_content_length = MOST_BYTES
         refuse_other_origins(request)
         refuse_unless_signed_in()
-        name = (request.view_args or {}).get("name", f"{KINDS[0]}.any")
-        if not NAME.fullmatch(name) or name == OWN:
+        name = (request.view_args or {}).get("name")
+        if name is not None and (not NAME.fullmatch(name) or name == OWN):
             abort(404, message="No document of a shop has this name.")
 
     @blueprint.route("/me", methods=["GET"], endpoint="me")
@@ -107,7 +100,7 @@ def make_document_blueprint() -> DocumentBlueprint:
     return blueprint
 
 
-def _add_document(blueprint: DocumentBlueprint) -> None:
+def _add_document(blueprint: JsonBlueprint) -> None:
     @blueprint.route("/documents/<name>", methods=["GET"], endpoint="document", parameters=ADDRESS)
     @blueprint.doc(
         summary="A document as it stands; 410 for a deleted one.",
@@ -162,7 +155,7 @@ def _add_document(blueprint: DocumentBlueprint) -> None:
         return _written(name, Said(query["change_id"]), query["epoch"])
 
 
-def _refusing(blueprint: DocumentBlueprint, *codes: int) -> Any:
+def _refusing(blueprint: JsonBlueprint, *codes: int) -> Any:
     """Return what describes refusals."""
 
     def describe(view: Any) -> Any:
@@ -233,8 +226,9 @@ def _condition(is_deletion: bool) -> int | None:
 
 def _refuse_what_is_none(name: str, form: dict[str, Any]) -> None:
     """Abort with 422 where the body is nothing that this kind of document can say."""
+    if fault := _fault_of(form["body"]):
+        abort(422, errors={"json": {"body": [fault]}})
     try:
-        _refuse_what_json_lacks(form["body"])
         if name.startswith("job."):
             if form["schema"] > SCHEMA:
                 raise Refusal("schema", "A newer Longpoint wrote this: update the shop's server.")
@@ -245,12 +239,12 @@ def _refuse_what_is_none(name: str, form: dict[str, Any]) -> None:
         abort(422, errors={"json": {f"body.{k}": v for k, v in by_place(refusal.errors).items()}})
 
 
-def _refuse_what_json_lacks(value: object, level: int = 1) -> None:
+def _fault_of(value: object, level: int = 1) -> str:
+    """Return why a value can't be said again as JSON; empty where it can."""
     if level > MOST_LEVELS:
-        raise Refusal("", f"This has lists within lists, deeper than {MOST_LEVELS} levels.")
+        return f"This has lists within lists, deeper than {MOST_LEVELS} levels."
     if isinstance(value, float) and not math.isfinite(value):
-        raise Refusal("", "A number here is none that JSON can say (RFC 8259).")
+        return "A number here is none that JSON can say (RFC 8259)."
     inner = value.values() if isinstance(value, dict) else value if isinstance(value, list) else ()
-    for each in inner:
-        if isinstance(each, dict | list | float):
-            _refuse_what_json_lacks(each, level + 1)
+    held = (_fault_of(each, level + 1) for each in inner if isinstance(each, dict | list | float))
+    return next(filter(None, held), "")

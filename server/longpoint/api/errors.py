@@ -4,7 +4,7 @@ import json
 from typing import Any
 
 from flask import Request, request
-from flask_smorest import Api
+from flask_smorest import Api, Blueprint
 from webargs.flaskparser import FlaskParser, abort, is_json_request
 from werkzeug.exceptions import HTTPException, MethodNotAllowed
 
@@ -95,3 +95,9 @@ def _parsed(body: bytes) -> Any:
 def _whole(digits: str) -> int | float:
     # Python refuses to read very long integers; as infinity they reach the field's own bounds.
     return int(digits) if len(digits) < 20 else float(digits)
+
+
+class JsonBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
+    """A blueprint that reads JSON strictly."""
+
+    ARGUMENTS_PARSER = JsonParser()

@@ -15,8 +15,8 @@ from longpoint.trade.tool import Tool
 from .fields import KINDS, Reading, RowsField
 
 
-class ScaleQuery(ma.Schema):
-    """The query of a request for an answer: how lengths are read and shown."""
+class Strict(ma.Schema):
+    """What holds nothing but what it names."""
 
     class Meta:
         unknown = ma.RAISE
@@ -28,6 +28,10 @@ class ScaleQuery(ma.Schema):
             if name not in self.fields and name != ma.exceptions.SCHEMA:
                 messages[name] = [unknown_words(str(name))]
         raise ma.ValidationError(messages, data=data)
+
+
+class ScaleQuery(Strict):
+    """The query of a request for an answer: how lengths are read and shown."""
 
     units = ma.fields.String(
         load_default="in",

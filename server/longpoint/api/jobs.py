@@ -6,7 +6,7 @@ from typing import Any
 
 import marshmallow as ma
 from flask import Response, jsonify
-from flask_smorest import Blueprint, abort
+from flask_smorest import abort
 
 from longpoint.trade.job.document import json_schema
 from longpoint.trade.job.patterns import declared
@@ -16,15 +16,9 @@ from longpoint.workers.computed import Asked
 
 from .calendar import MEDIA_TYPE, NO_DAY, calendar_of
 from .computing import BUSY, computed
-from .errors import JsonParser
+from .errors import JsonBlueprint
 from .forms import ScaleQuery
 from .replies.job import Job, Patterns
-
-
-class JobBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
-    """A blueprint that reads JSON strictly."""
-
-    ARGUMENTS_PARSER = JsonParser()
 
 
 class JobDocument(ma.Schema):
@@ -36,9 +30,9 @@ class JobDocument(ma.Schema):
         unknown = ma.INCLUDE
 
 
-def make_job_blueprint() -> JobBlueprint:
+def make_job_blueprint() -> JsonBlueprint:
     """Return the routes of jobs."""
-    blueprint = JobBlueprint("jobs", __name__, url_prefix="/api")
+    blueprint = JsonBlueprint("jobs", __name__, url_prefix="/api")
 
     @blueprint.route("/job.schema.json", methods=["GET"], endpoint="schema")
     @blueprint.doc(summary="The JSON Schema of a job.", operationId="job-schema")

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from flask import Response, jsonify
-from flask_smorest import Blueprint, abort
+from flask_smorest import abort
 
 from longpoint.trade.calls import shelf
 from longpoint.trade.lengths import Scale
@@ -15,22 +15,16 @@ from longpoint.workers.computed import Asked
 
 from . import replies
 from .computing import BUSY, computed
-from .errors import JsonParser
+from .errors import JsonBlueprint
 from .fields import nested
 from .forms import ScaleQuery, form_of
 
 View = Callable[..., Response]
 
 
-class ToolBlueprint(Blueprint):  # type: ignore[misc]  # flask-smorest carries no types
-    """A blueprint that reads JSON strictly."""
-
-    ARGUMENTS_PARSER = JsonParser()
-
-
-def make_blueprint() -> ToolBlueprint:
+def make_blueprint() -> JsonBlueprint:
     """Return the API's routes, with an operation of its own for every tool on the shelf."""
-    blueprint = ToolBlueprint("tools", __name__, url_prefix="/api/tools")
+    blueprint = JsonBlueprint("tools", __name__, url_prefix="/api/tools")
     _add_shelf(blueprint)
     for place in shelf():
         for slug in place["tools"]:
@@ -39,7 +33,7 @@ def make_blueprint() -> ToolBlueprint:
     return blueprint
 
 
-def _add_shelf(blueprint: ToolBlueprint) -> None:
+def _add_shelf(blueprint: JsonBlueprint) -> None:
     @blueprint.route("", methods=["GET"], endpoint="shelf")
     @blueprint.doc(summary="All tools by place.", operationId="shelf")
     @blueprint.response(200, replies.Shelf)
@@ -53,7 +47,7 @@ def _place(place: dict[str, Any]) -> dict[str, Any]:
     return place | {"tools": shelved}
 
 
-def _add_declaration(blueprint: ToolBlueprint, tool: Tool) -> None:
+def _add_declaration(blueprint: JsonBlueprint, tool: Tool) -> None:
     @blueprint.route(f"/{tool.slug}", methods=["GET"], endpoint=f"{tool.slug}-declaration")
     @blueprint.doc(summary=f"{tool.title}: what it asks for.", operationId=f"declare-{tool.slug}")
     @blueprint.response(200, replies.Declaration)
@@ -61,7 +55,7 @@ def _add_declaration(blueprint: ToolBlueprint, tool: Tool) -> None:
         return jsonify(tool.declare())
 
 
-def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
+def _add_answer(blueprint: JsonBlueprint, tool: Tool) -> None:
     @blueprint.route(f"/{tool.slug}", methods=["POST"], endpoint=f"{tool.slug}-answer")
     @blueprint.doc(
         summary=tool.question, description=_told(tool), operationId=f"answer-{tool.slug}"
@@ -78,7 +72,7 @@ def _add_answer(blueprint: ToolBlueprint, tool: Tool) -> None:
         return Response(text, content_type="application/json")
 
 
-def _may_be_busy(blueprint: ToolBlueprint, tool: Tool) -> Callable[[View], View]:
+def _may_be_busy(blueprint: JsonBlueprint, tool: Tool) -> Callable[[View], View]:
     """Return what describes the 503 of a tool that searches."""
     if tool.search is None:
         return lambda view: view

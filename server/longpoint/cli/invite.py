@@ -1,8 +1,8 @@
 """`longpoint invite`, and the first owner's address."""
 
+from longpoint.settings import public_address
 from longpoint.shop import people
 from longpoint.shop.database import Database
-from longpoint.shop.settings import public_address
 from longpoint.shop.signed_in import OWNER
 
 from . import NotDone

@@ -4,19 +4,25 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from longpoint.settings import database_address
 from longpoint.shop import backup
-from longpoint.shop.database import Database, NotOpened, default_address
+from longpoint.shop.database import Database, NotOpened
 
 from . import NotDone
+
+
+def database() -> Database:
+    """Return the shop's database."""
+    try:
+        return Database(database_address())
+    except NotOpened as refused:
+        raise NotDone(str(refused)) from refused
 
 
 @contextmanager
 def opened() -> Iterator[Database]:
     """Give the shop's database, and close it in the end."""
-    try:
-        shop = Database(default_address())
-    except NotOpened as refused:
-        raise NotDone(str(refused)) from refused
+    shop = database()
     try:
         yield shop
     except backup.NotDone as refused:

@@ -4,11 +4,13 @@ from longpoint import front
 from longpoint.app import create_app
 from longpoint.log import begin_log, log_requests
 from longpoint.server import make_server, run_until_told
-from longpoint.shop.database import Database, NotOpened, default_address
-from longpoint.workers.pool import Workers, processors
+from longpoint.settings import workers as number_of_workers
+from longpoint.shop.database import Database
+from longpoint.workers.pool import Workers
 
 from . import NEEDS_HTTPS, NotDone
 from .invite import invite_first_owner
+from .keep import database
 
 
 def serve(host: str, port: int, is_alone: bool) -> None:
@@ -16,8 +18,8 @@ def serve(host: str, port: int, is_alone: bool) -> None:
     if not front.is_built():
         raise NotDone("The front end is not built: install Longpoint again with pip.")
     begin_log()
-    shop = None if is_alone else _shop()
-    workers = Workers(processors())
+    shop = None if is_alone else database()
+    workers = Workers(number_of_workers())
     try:
         _run(shop, workers, host, port)
     finally:
@@ -34,13 +36,6 @@ def _run(shop: Database | None, workers: Workers, host: str, port: int) -> None:
     if shop:
         invite_first_owner(shop, address)
     run_until_told(server)
-
-
-def _shop() -> Database:
-    try:
-        return Database(default_address())
-    except NotOpened as refused:
-        raise NotDone(str(refused)) from refused
 
 
 def _server(shop: Database | None, workers: Workers, host: str, port: int) -> object:

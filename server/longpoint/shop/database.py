@@ -1,6 +1,5 @@
 """The shop's database: SQLite in a file, or PostgreSQL by its address."""
 
-import os
 import secrets
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -9,7 +8,6 @@ from pathlib import Path
 from alembic import command
 from alembic.config import Config
 from alembic.util import CommandError
-from platformdirs import user_data_path
 from sqlalchemy import Connection, Engine, create_engine, event, func, insert, make_url, select
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 from sqlalchemy.orm import Session
@@ -24,12 +22,6 @@ _LOCK = 0x10_69_90_17
 
 class NotOpened(Exception):
     """The database can't be worked with; the message is for the person."""
-
-
-def default_address() -> str:
-    """Return the address of the database that the setting names, or of a file of this person's."""
-    named = os.environ.get("LONGPOINT_DATABASE", "")
-    return named or f"sqlite:///{user_data_path('longpoint') / 'shop.db'}"
 
 
 class Database:

@@ -4,7 +4,7 @@ import segno
 from flask import request
 from markupsafe import Markup
 
-from .settings import public_address
+from longpoint.settings import public_address
 
 
 def address_of(token: str) -> str:

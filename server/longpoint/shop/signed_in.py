@@ -20,7 +20,7 @@ from .tables import Device, now
 
 OWNER, CREW = "owner", "crew"
 STAYS = timedelta(days=400)
-"""The longest that browsers keep a cookie (RFC 6265bis, 5.5)."""
+"""The longest that browsers keep a cookie (RFC 6265bis, from memory)."""
 KNOWN = "known"
 """In the session: whose name was signed in with in this browser, and a number of its own."""
 SEEN_EVERY = timedelta(minutes=1)
@@ -37,11 +37,8 @@ class SignedIn(UserMixin):  # type: ignore[misc]  # Flask-Login carries no types
     def __init__(self, token: str, device: Device) -> None:
         self.id = token
         self.device_id, self.device_title, self.seen = device.id, device.title, device.seen
-        self.person_id, self.name, self.role = (
-            device.person.id,
-            device.person.name,
-            device.person.role,
-        )
+        person = device.person
+        self.person_id, self.name, self.role = person.id, person.name, person.role
 
     @property
     def is_owner(self) -> bool:

@@ -4,7 +4,6 @@ Each has a pipe of its own: one that dies or does not end takes its own question
 other's, and the next question finds a new process.
 """
 
-import os
 import queue
 import threading
 from multiprocessing import get_context
@@ -130,13 +129,3 @@ class _Worker:
             self._process.join()
             self._process.close()
             self._process = None
-
-
-def processors() -> int:
-    """Return how many processors this process may use, or what LONGPOINT_WORKERS says."""
-    said = os.environ.get("LONGPOINT_WORKERS", "")
-    if said.isascii() and said.isdigit() and int(said):
-        return int(said)
-    if hasattr(os, "sched_getaffinity"):
-        return len(os.sched_getaffinity(0))
-    return os.cpu_count() or 1

@@ -2,8 +2,10 @@
 import { reading, writing, type Writing } from "../store/database";
 import { readAgain } from "../store/documents";
 import { newId, PAGE, tellOthers } from "../store/tabs";
-import { Opened, stateIn } from "../store/opened";
+import { isSame } from "../store/json";
+import { json, Opened, stateIn } from "../store/opened";
 import { inTurn } from "../store/queue";
+import { nameOf } from "./status";
 import type { DocumentRecord, Heard, Key, SharedRecord, SharedState, State } from "../store/tables";
 
 const KINDS = ["job", "list", "settings", "photo"];
@@ -18,7 +20,7 @@ const NOT_YET = (kind: string, id: string): SharedRecord => ({
 });
 
 export function isShared([kind, id]: Key): boolean {
-  return KINDS.includes(kind) && `${kind}.${id}` !== OWN;
+  return KINDS.includes(kind) && nameOf([kind, id]) !== OWN;
 }
 
 export async function heardSoFar(): Promise<Heard> {
@@ -74,13 +76,13 @@ export async function notGoneUp(): Promise<Key[]> {
       let cursor = await tx.objectStore("documents").index("stands").openKeyCursor(all);
       for (; cursor; cursor = await cursor.continue()) {
         const [, id, revision] = cursor.key;
-        here.set(JSON.stringify([kind, id]), [[kind, id], revision]);
+        here.set(nameOf([kind, id]), [[kind, id], revision]);
       }
     }
-    const known = new Map((await tx.objectStore("shared").getAll()).map((each) => [JSON.stringify([each.kind, each.id]), each]));
+    const known = new Map((await tx.objectStore("shared").getAll()).map((each) => [nameOf([each.kind, each.id]), each]));
     for (const [name, { kind, id }] of known) if (!here.has(name)) here.set(name, [[kind, id], 0]);
     const isToGo = ([key, revision]: [Key, number]): boolean => {
-      const shared = known.get(JSON.stringify(key));
+      const shared = known.get(nameOf(key));
       return isShared(key) && (!shared || shared.rev === null || shared.revision !== revision || shared.pending !== null);
     };
     const kindAt = ([kind]: Key): number => KINDS.indexOf(kind);
@@ -191,10 +193,10 @@ async function written(
   const isHere = record !== undefined && record.deleted === undefined;
   if (!isHere && !document) return record?.revision ?? 0;
   const opened = await Opened.of(tx, { kind, id, schema: Infinity });
-  const before = JSON.stringify(opened.state);
+  const before = json(opened.state);
   if (document) await opened.goTo(document, { words: `From ${by}`, by: `${PAGE} sync`, count: 0, at: Date.now() });
-  const isSame = isHere && document !== null && JSON.stringify(opened.state) === before;
-  if (isSame) return opened.revision;
+  const saysTheSame = isHere && document !== null && isSame(json(opened.state), before);
+  if (saysTheSame) return opened.revision;
   opened.setDeleted(document ? null : Date.now());
   return (await opened.put()).revision;
 }

@@ -2,7 +2,7 @@
 
 from flask import Flask
 
-from longpoint.shop.settings import limits_address
+from longpoint.settings import limits_address
 
 from . import coming_in, everyone
 from .guessing import limiter

@@ -47,7 +47,7 @@ def _united(base: "Lines", mine: "Lines", theirs: "Lines") -> "Lines":
     for version in (mine, theirs):
         _add_runs(version, known[0], added, lines)
     order = [key for of in sorted(added) for key in interleaved(added[of])]
-    return [known[0][words] for words in kept] + [lines[key] for key in _once(order)]
+    return [known[0][words] for words in kept] + [lines[key] for key in _last_of_each(order)]
 
 
 def united_questions(mine: "Lines", theirs: "Lines") -> "Lines":
@@ -74,7 +74,7 @@ def _add_runs(
             lines[key] = line
             runs.setdefault(_of(line), []).append(key)
     for of, run in runs.items():
-        added.setdefault(of, []).append(_once(run))
+        added.setdefault(of, []).append(_last_of_each(run))
 
 
 def _of(line: "Any") -> str:
@@ -89,7 +89,7 @@ def _rank(line: "Any") -> str:
     return str(STATES.index(state)) if state in STATES else str(line.get("at") or "")
 
 
-def _once(keys: "list[str]") -> "list[str]":
+def _last_of_each(keys: "list[str]") -> "list[str]":
     """Return each key once, where it stands last."""
     last = {key: at for at, key in enumerate(keys)}
     return [key for at, key in enumerate(keys) if last[key] == at]

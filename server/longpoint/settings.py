@@ -1,0 +1,56 @@
+"""What the machine that runs the server may set, as environment variables."""
+
+import os
+
+from platformdirs import user_data_path
+
+ROOM = 2 * 1024**3
+LEVELS = ("debug", "info", "warning", "error")
+
+
+def database_address() -> str:
+    """Where the shop's database is, or a file among this person's data."""
+    named = os.environ.get("LONGPOINT_DATABASE", "")
+    return named or f"sqlite:///{user_data_path('longpoint') / 'shop.db'}"
+
+
+def limits_address() -> str:
+    """Where tries that fail are counted: several processes share one by its address."""
+    return os.environ.get("LONGPOINT_LIMITS") or "memory://"
+
+
+def public_address() -> str:
+    """Where people reach the server, without a slash at its end; empty if it is not set."""
+    return os.environ.get("LONGPOINT_ADDRESS", "").rstrip("/")
+
+
+def proxies() -> int:
+    """How many web servers stand before this one and say for whom they ask."""
+    return _number("LONGPOINT_PROXIES") or 0
+
+
+def room() -> int:
+    """How many bytes the documents begun by one person may take."""
+    number = _number("LONGPOINT_ROOM")
+    return ROOM if number is None else number
+
+
+def workers() -> int:
+    """How many processes compute what takes long: as many as this one has processors."""
+    if number := _number("LONGPOINT_WORKERS"):
+        return number
+    if hasattr(os, "sched_getaffinity"):
+        return len(os.sched_getaffinity(0))
+    return os.cpu_count() or 1
+
+
+def log_level() -> str:
+    """From which level on the log tells."""
+    named = os.environ.get("LONGPOINT_LOG", "").lower()
+    return named if named in LEVELS else "info"
+
+
+def _number(name: str) -> int | None:
+    """Return a whole number that is set; None where it is none, or not set."""
+    said = os.environ.get(name, "")
+    return int(said) if said.isascii() and said.isdigit() else None
