@@ -1,4 +1,7 @@
-"""What the machine that runs the server may set, as environment variables."""
+"""What the machine that runs the server may set, as environment variables.
+
+Each raises `BadSetting` where what is set can't be understood: nothing else is taken in its place.
+"""
 
 import os
 
@@ -6,6 +9,10 @@ from platformdirs import user_data_path
 
 ROOM = 2 * 1024**3
 LEVELS = ("debug", "info", "warning", "error")
+
+
+class BadSetting(Exception):
+    """A setting can't be understood; the message is for the person."""
 
 
 def database_address() -> str:
@@ -46,11 +53,15 @@ def workers() -> int:
 
 def log_level() -> str:
     """From which level on the log tells."""
-    named = os.environ.get("LONGPOINT_LOG", "").lower()
-    return named if named in LEVELS else "info"
+    named = os.environ.get("LONGPOINT_LOG", "").lower() or "info"
+    if named not in LEVELS:
+        raise BadSetting(f"LONGPOINT_LOG is {named!r}: it takes {', '.join(LEVELS)}.")
+    return named
 
 
 def _number(name: str) -> int | None:
-    """Return a whole number that is set; None where it is none, or not set."""
+    """Return a whole number that is set; None where it is not set."""
     said = os.environ.get(name, "")
-    return int(said) if said.isascii() and said.isdigit() else None
+    if said and not (said.isascii() and said.isdigit()):
+        raise BadSetting(f"{name} is {said!r}: it takes a whole number.")
+    return int(said) if said else None

@@ -69,3 +69,24 @@ def test_without_a_front_end(
     monkeypatch.setattr(front, "STATIC", tmp_path)
     assert cli.main(["serve", "--port", "0"]) == 1
     assert "not built" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("LONGPOINT_PROXIES", "one"),
+        ("LONGPOINT_ROOM", "2 GB"),
+        ("LONGPOINT_WORKERS", "-1"),
+        ("LONGPOINT_LOG", "loud"),
+        ("LONGPOINT_LIMITS", "nowhere"),
+        ("LONGPOINT_LIMITS", "redis://[:::1"),
+        ("LONGPOINT_DATABASE", "nowhere"),
+    ],
+)
+def test_a_setting_that_is_none(
+    name: str, said: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """It is not passed over: without its word for the proxies everybody would be one address."""
+    monkeypatch.setenv(name, said)
+    assert cli.main(["serve", "--port", "0"]) == 1
+    assert capsys.readouterr().err.startswith(name)

@@ -7,9 +7,10 @@ import pytest
 from flask import Flask
 from sqlalchemy import select
 
+from longpoint.shop import people
 from longpoint.shop.backup import NotDone, back_up, restore
 from longpoint.shop.database import Database
-from longpoint.shop.tables import Shop, Table
+from longpoint.shop.tables import Person, Shop, Table
 from tests.shop.conftest import Phone, new_database, person, said, token_of
 from tests.shop.test_documents import LIST
 
@@ -73,6 +74,25 @@ def test_a_phone_hears_that_the_server_is_yesterday_s(
     assert after["restored"]
     assert after["epoch"] != before["epoch"]
     assert [each["body"] for each in after["changes"] if not each["deleted"]] == [{"rows": ["½"]}]
+
+
+def test_who_was_kept_out_since_stays_out(app: Flask, shop: Database, tmp_path: Path) -> None:
+    """A phone that was lost today is signed in by yesterday's backup; hand work."""
+    ada = filled(app, shop)
+    lost = Phone(app, token_of(shop, person(shop, "Ben")))
+    kept = Phone(app, token_of(shop, person(shop, "Cleo")))
+    back_up(shop, tmp_path / "yesterday.db")
+    with shop.session() as session:
+        people.end_access(session, session.scalars(select(Person).filter_by(name="Ben")).one())
+    new = person(shop, "Dora", "owner")
+    with shop.session() as session:
+        people.end_access(session, session.scalars(select(Person).filter_by(name="Ada")).one())
+    restore(shop, tmp_path / "yesterday.db", replace=True)
+    assert [each.get("me").status_code for each in (ada, lost, kept)] == [401, 401, 200]
+    with shop.session() as session:
+        assert session.get(Person, new) is None
+        # She was the only owner there was yesterday: the server's own machine makes another.
+        assert people.invite_first_owner(session)
 
 
 def test_what_is_no_backup_touches_nothing(app: Flask, shop: Database, tmp_path: Path) -> None:

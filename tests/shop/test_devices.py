@@ -93,13 +93,16 @@ def test_the_little_server_is_the_real_one(real: RealServer) -> None:
         state = {"units": "in", "schema": 1, "body": {"rows": [at]}}
         if to is not None and chance.random() < 0.2:
             state = None  # type: ignore[assignment]
-        change_id = f"change-{chance.randint(max(0, at - 3), at)}-{name[-1]}"
+        what = "goes" if state is None else "stays"
+        change_id = f"change-{chance.randint(max(0, at - 3), at)}-{name[-1]}-{what}"
         here = little.write(
             name, to, change_id, state, epoch if epoch != "1" else str(little.epoch)
         )
         there = real.write(name, to, change_id, state, now[epoch])
         assert told(here) == told(there), at
-        since, last = chance.choice([(0, ""), (little.seq, change_id), (at // 2, "change-none")])
+        since, last = chance.choice(
+            [(0, ""), (at // 2, ""), (little.seq, change_id), (at // 2, "change-none")]
+        )
         assert fed(little.changes(since, last, 2)) == fed(real.changes(since, last, 2))
         if at % 30 == 10:
             backups = [little.backed_up(), real.backed_up()]

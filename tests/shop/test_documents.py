@@ -97,6 +97,9 @@ def test_a_server_that_forgot_tells_everything(ada: Phone) -> None:
         reply = ada.get(f"changes?{asked}").json
         assert reply["restored"], asked
         assert [each["id"] for each in reply["changes"]] == [LIST]
+    # Whoever did not note the change's id goes on by the number alone.
+    bare = ada.get("changes?since=1").json
+    assert (bare["restored"], bare["changes"]) == (False, [])
 
 
 def test_a_phone_that_knows_another_epoch_changes_nothing(ada: Phone) -> None:
@@ -228,8 +231,8 @@ def test_who_only_reads_needs_nothing_written(ada: Phone, shop: Database) -> Non
     assert ada.put(LIST, 1, said("change-2", rows=[2])).status_code == 503
 
 
-def test_room_ends(ada: Phone, monkeypatch: Any) -> None:
-    monkeypatch.setenv("LONGPOINT_ROOM", "100")
+def test_room_ends(app: Flask, ada: Phone, monkeypatch: Any) -> None:
+    monkeypatch.setitem(app.config, "ROOM", 100)
     assert ada.put(LIST, None, said("change-1", rows="x" * 50)).status_code == 201
     full = ada.put("list.more", None, said("change-2", rows="x" * 50))
     assert full.status_code == 507

@@ -5,11 +5,12 @@ cookies, replays, forged forms, guessing, addresses that lead elsewhere.
 """
 
 import re
+from datetime import UTC, datetime, timedelta
 
 import pytest
 from argon2 import PasswordHasher, Type, extract_parameters
 from flask import Flask
-from sqlalchemy import select
+from sqlalchemy import select, update
 
 from longpoint.shop import passwords, people
 from longpoint.shop.database import Database
@@ -198,6 +199,18 @@ def test_the_log_tells_the_owner(app: Flask, shop: Database, owner: Visitor, cre
     with shop.reading() as session:
         known = {each.what for each in session.scalars(select(Event))}
     assert known >= {"joined", "signed in", "sign-in failed"}
+
+
+def test_guessers_do_not_fill_the_log_for_ever(app: Flask, shop: Database, owner: Visitor) -> None:
+    Visitor(app).sign_in("Ada", "some other words")
+    old = datetime.now(UTC) - timedelta(days=91)
+    with shop.session() as session:
+        session.execute(update(Event).values(at=old))
+    Visitor(app).sign_in("Ada", "some other words")
+    with shop.reading() as session:
+        kept = list(session.scalars(select(Event.what).order_by(Event.id)))
+    assert kept.count("sign-in failed") == 1
+    assert kept[0] == "invited", "what people of the shop did stays"
 
 
 @pytest.mark.parametrize(

@@ -7,13 +7,12 @@ from contextlib import contextmanager
 from http import HTTPStatus
 from typing import Any, NoReturn
 
-from flask import Response, jsonify, request
+from flask import Response, current_app, jsonify, request
 from flask import abort as stop
 from flask_login import current_user
 from flask_smorest import abort
 from flask_smorest.error_handler import ErrorSchema
 
-from longpoint.settings import room
 from longpoint.shop.documents import (
     OWN,
     Full,
@@ -190,7 +189,9 @@ def _answering() -> Iterator[None]:
 
 def _written(name: str, said: Said, epoch: str) -> Response:
     to = _condition(is_deletion=said.body is None)
-    writer = Writer(current_user.person_id, current_user.device_id, room(), epoch)
+    writer = Writer(
+        current_user.person_id, current_user.device_id, current_app.config["ROOM"], epoch
+    )
     try:
         with _answering(), shop_of_app().session() as session:
             done = write(session, writer, name, said, to)

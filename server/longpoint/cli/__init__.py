@@ -8,6 +8,8 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
+from longpoint.settings import BadSetting
+
 NEEDS_HTTPS = (
     "On this machine it works without a network too. A phone or any other device needs it over\n"
     "HTTPS for that: see 'On your phone' in README.md."
@@ -23,7 +25,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     chosen = _parser().parse_args(arguments)
     try:
         chosen.run(chosen)
-    except NotDone as refused:
+    except (NotDone, BadSetting) as refused:
         print(refused, file=sys.stderr)
         return 1
     return 0

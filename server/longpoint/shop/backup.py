@@ -16,8 +16,9 @@ from sqlalchemy import delete, func, insert, select, text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.orm import Session
 
+from . import people
 from .database import Database, NotOpened, reason
-from .tables import Person, Shop, Table
+from .tables import Device, Person, Shop, Table
 
 ROWS = 20
 """Copied at a time: a row can hold four megabytes."""
@@ -68,7 +69,8 @@ def _write(shop: Database, part: Path) -> None:
 def restore(shop: Database, file: Path, replace: bool) -> None:
     """Put what a file holds in the place of all that `shop` holds, in one step.
 
-    Phones are told by a new `epoch` that the server may have forgotten something.
+    Phones are told by a new `epoch` that the server may have forgotten something. Devices that were
+    signed out here, and people whose access was ended, stay out.
 
     Raises
     ------
@@ -95,10 +97,28 @@ def _put_back(shop: Database, taken: Path, replace: bool) -> None:
         with copy.reading() as source, shop.session() as target:
             if not replace and target.scalar(select(Person.id).limit(1)) is not None:
                 raise NotDone("A shop is kept here: --replace puts the backup in its place.")
+            ended = _ended(target)
             _copy(source, target)
+            _end_again(target, ended)
             target.get_one(Shop, 1).epoch = secrets.token_hex(8)
     finally:
         copy.close()
+
+
+def _ended(kept: Session) -> dict[type[Device | Person], list[str]]:
+    """Return who was signed out, and who has left, by what names them in any copy."""
+    return {
+        Device: list(kept.scalars(select(Device.token).where(Device.ended.is_not(None)))),
+        Person: list(kept.scalars(select(Person.key).where(Person.left.is_not(None)))),
+    }
+
+
+def _end_again(kept: Session, ended: dict[type[Device | Person], list[str]]) -> None:
+    """Keep out who was kept out before: a lost phone does not come back with yesterday's data."""
+    people.end_devices(kept, Device.token.in_(ended[Device]))
+    back = select(Person).where(Person.key.in_(ended[Person]), Person.left.is_(None))
+    for person in kept.scalars(back):
+        people.keep_out(kept, person)
 
 
 def _is_backup(file: Path) -> bool:

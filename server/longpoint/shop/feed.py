@@ -20,12 +20,13 @@ def feed(session: Session, since: int, last: str, limit: int) -> dict[str, Any]:
     since : int
         The number of the last change that the asker knows; 0 for none.
     last : str
-        That change's id. Where it is another's, the server was restored from a backup, and what
-        came after it is not what the asker knows: everything is told from the beginning.
+        That change's id; empty where the asker did not note it. Where it is another's, or there is
+        no such change, the server was restored from a backup, and what came after it is not what
+        the asker knows: everything is told from the beginning.
     """
     shop = session.get_one(Shop, 1)
     known = session.get(Change, since) if since else None
-    restored = bool(since) and (known is None or known.change_id != last)
+    restored = bool(since) and (known is None or last not in ("", known.change_id))
     start, seen = (0, "") if restored else (since, last)
     end, more = _end(session, start, limit)
     rows = session.execute(

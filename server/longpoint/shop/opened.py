@@ -7,6 +7,7 @@ from flask_smorest import Api
 from sqlalchemy.exc import OperationalError, TimeoutError
 
 from longpoint.api.documents import make_document_blueprint
+from longpoint.settings import room
 
 from .database import Database
 from .pages import add_pages
@@ -19,6 +20,7 @@ def open_shop(app: Flask, api: Api) -> None:
     shop: Database = app.config["SHOP"]
     with shop.session() as session:
         secret = session.get_one(Shop, 1).secret
+    app.config["ROOM"] = room()
     set_up(app, secret)
     add_pages(app)
     device = {"type": "apiKey", "in": "cookie", "name": app.config["SESSION_COOKIE_NAME"]}

@@ -15,6 +15,8 @@ from .signed_in import CREW, OWNER, hash_of
 from .tables import Device, Event, Invitation, Person, now
 
 INVITED_FOR = timedelta(days=7)
+FAILURES_STAY = timedelta(days=90)
+"""In the owner's log; everything else stays in it."""
 TAKEN = "Someone here has this name: add a letter of your last name."
 
 
@@ -131,10 +133,17 @@ def sign_in(shop: Database, name: str, password: str, title: str) -> str | None:
     with shop.session() as session:
         person = named(session, name)
         if not is_right or person is None or person.password != known:
-            session.add(Event(what="sign-in failed", person_id=person.id if person else None))
+            _note_failure(session, person)
             return None
         person.password = kept or ""
         return begin_device(session, person, title)
+
+
+def _note_failure(session: Session, person: Person | None) -> None:
+    """Write a failed sign-in into the log, and let go of old ones: guessers write them."""
+    old = Event.at < now() - FAILURES_STAY
+    session.execute(delete(Event).where(Event.what == "sign-in failed", old))
+    session.add(Event(what="sign-in failed", person_id=person.id if person else None))
 
 
 def begin_device(session: Session, person: Person, title: str) -> str:
@@ -167,6 +176,11 @@ def end_access(session: Session, person: Person) -> None:
         It is the last owner.
     """
     _leave_an_owner(session, person)
+    keep_out(session, person)
+
+
+def keep_out(session: Session, person: Person) -> None:
+    """End a person's access, also the last owner's."""
     person.left = now()
     end_devices(session, Device.person_id == person.id)
     # Their invitations and ways to a new password end with them.

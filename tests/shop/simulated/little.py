@@ -38,7 +38,7 @@ class LittleServer:
     def changes(self, since: int, last: str, limit: int) -> dict[str, Any]:
         """Return a part of the feed."""
         by_seq = {each["seq"]: key for key, each in self.changes_known.items()}
-        is_restored = since > 0 and by_seq.get(since) != last
+        is_restored = since > 0 and (since not in by_seq or last not in ("", by_seq[since]))
         start, seen = (0, "") if is_restored else (since, last)
         found = sorted(
             (each for each in self.documents.values() if each["seq"] > start),
