@@ -2,7 +2,8 @@
 
 import os
 from collections.abc import Iterator
-from typing import Any
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import pytest
 from playwright.sync_api import (
@@ -15,6 +16,9 @@ from playwright.sync_api import (
 )
 
 from tests.phone.app import App
+
+if TYPE_CHECKING:
+    from tests.phone.shops import Shop
 
 PHONE = {"width": 390, "height": 844}
 # As long as what is waited for comes, it may: both processors have a browser of their own to serve.
@@ -93,3 +97,13 @@ def app(browser: Browser, address: str) -> Iterator[App]:
     yield App(page, address)
     page.context.close()
     assert errors == []
+
+
+@pytest.fixture
+def shop(browser: Browser, tmp_path: Path) -> Iterator["Shop"]:
+    """A shop's server in this process, and its people's phones."""
+    from tests.phone.shops import Shop
+
+    shop = Shop(browser, tmp_path)
+    yield shop
+    shop.close()

@@ -7,6 +7,7 @@ The pair of doors is hand work: an opening of 40 by 30 with a diagonal of 50 is 
 
 import re
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -65,7 +66,9 @@ def card_of(app: App, title: str) -> Locator:
     return app.page.get_by_role("link", name=title)
 
 
-def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, address: str) -> None:
+def test_a_pair_of_doors_with_no_signal(
+    page: Page, context: BrowserContext, address: str, tmp_path: Path
+) -> None:
     app = App(page, address)
     app.install()
     context.set_offline(True)
@@ -115,7 +118,7 @@ def test_a_pair_of_doors_with_no_signal(page: Page, context: BrowserContext, add
     page.get_by_label("Note").evaluate(PASTE, "x" * 1_000_000)
     expect(page.get_by_role("status").filter(has_text="nothing was pasted")).to_be_visible()
     expect(page.get_by_label("Note")).to_have_value("Scribe to the stone wall")
-    photographed(page)
+    photographed(page, tmp_path)
     page.get_by_role("button", name="The same again").tap()
     again = "Cupboard doors, inset, the same again"
     line(app, again, "G Opening survey").tap()

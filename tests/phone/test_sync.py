@@ -1,140 +1,34 @@
-"""Two people's phones and the shop's server: one job on all of them, whatever the network does.
+"""Two people's phones and the shop's server: one job on all of them, whatever the network does."""
 
-A phone's browser is a context of its own. The server is the real application on SQLite.
-"""
-
-import threading
-from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
-import pytest
-from playwright.sync_api import Browser, Page, Route, expect
+from playwright.sync_api import Page, Route, expect
 from sqlalchemy import select
-from werkzeug.serving import WSGIRequestHandler, make_server
 
-from longpoint.app import create_app
 from longpoint.shop import people
 from longpoint.shop.backup import back_up, restore
-from longpoint.shop.database import Database
-from longpoint.shop.documents import read
-from longpoint.shop.tables import Change, Document
-from tests.phone.app import App
-from tests.phone.conftest import PHONE
-from tests.phone.job_screens import add_item, begin, expect_sound, item, open_item, photographed
+from longpoint.shop.tables import Change
+from tests.phone.app import FRAMES, App
+from tests.phone.job_screens import add_item, begin, expect_sound, item, open_item, take_photo
 from tests.phone.plain import hosted
+from tests.phone.shops import (
+    HERE,
+    PASSWORD,
+    UP,
+    Shop,
+    both,
+    expect_up,
+    look,
+    open_job,
+    rename,
+    title,
+)  # fmt: skip
 from tests.phone.storage import kept_documents, wait_until
-
-PASSWORD = "red oak and brass"
-UP = "On the shop's server"
-HERE = "Kept here"
-
-
-class _Quiet(WSGIRequestHandler):
-    def log_request(self, *said: object) -> None:
-        """Say nothing."""
-
-
-class Shop:
-    """A shop's server in this process, and its people's phones."""
-
-    def __init__(self, browser: Browser, folder: Path) -> None:
-        self.browser, self.folder = browser, folder
-        self.database = Database(f"sqlite:///{folder / 'shop.db'}")
-        app = create_app({"SHOP": self.database})
-        self._server = make_server("127.0.0.1", 0, app, threaded=True, request_handler=_Quiet)
-        self._thread = threading.Thread(target=self._server.serve_forever, args=(0.02,))
-        self._thread.start()
-        self.address = f"http://127.0.0.1:{self._server.server_port}"
-        self.errors: list[str] = []
-
-    def phone(self, name: str, role: str = "crew") -> App:
-        """Return a new phone on which someone new has come in."""
-        context = self.browser.new_context(
-            viewport=PHONE, has_touch=True, is_mobile=True, service_workers="block",
-            reduced_motion="reduce",
-        )  # fmt: skip
-        page = context.new_page()
-        page.on("pageerror", lambda error: self.errors.append(str(error)))
-        with self.database.session() as session:
-            token = people.invite(session, role)
-        page.goto(f"{self.address}/join/{token}")
-        page.get_by_label("Your name").fill(name)
-        page.get_by_label("New password").fill(PASSWORD)
-        page.get_by_label("The same again").fill(PASSWORD)
-        page.get_by_role("button", name="Come in").tap()
-        page.wait_for_url(f"{self.address}/#/yard")
-        return App(page, self.address)
-
-    def kept(self, kind: str) -> dict[str, Any]:
-        """Return the one document of a kind that the server has."""
-        with self.database.reading() as session:
-            name = session.scalars(select(Document.id).where(Document.kind == kind)).one()
-            return read(session, name)
-
-    def titles(self) -> set[str]:
-        """Return what the jobs on the server are called."""
-        with self.database.reading() as session:
-            names = session.scalars(select(Document.id).where(Document.kind == "job")).all()
-            return {read(session, name)["body"]["title"] for name in names}
-
-    def close(self) -> None:
-        for context in self.browser.contexts:
-            context.close()
-        self._server.shutdown()
-        self._thread.join()
-        self._server.server_close()
-        self.database.close()
-        assert self.errors == []
-
-
-@pytest.fixture
-def shop(browser: Browser, tmp_path: Path) -> Iterator[Shop]:
-    shop = Shop(browser, tmp_path)
-    yield shop
-    shop.close()
-
-
-def look(app: App) -> None:
-    """Let the phone ask the server now, as it does when its network comes back."""
-    app.page.evaluate("dispatchEvent(new Event('online'))")
-
-
-def expect_up(app: App) -> None:
-    """Wait until what was done goes up, without the moment that a phone waits for more of it."""
-    look(app)
-    expect(app.page.get_by_text(UP).first).to_be_visible()
-
-
-def rename(app: App, name: str, customer: str = "") -> None:
-    app.page.get_by_role("button", name="Job and customer").tap()
-    if name:
-        app.page.get_by_label("Name of the job").fill(name)
-    if customer:
-        app.page.get_by_role("textbox", name="Customer").fill(customer)
-    app.page.get_by_role("button", name="Done").tap()
-    expect(app.page.get_by_role("dialog")).to_have_count(0)
-
-
-def title(app: App) -> Any:
-    return expect(app.page.get_by_role("heading", level=1))
-
-
-def open_job(app: App, name: str) -> None:
-    app.open("#/job")
-    app.page.get_by_role("link", name=name).tap()
-    title(app).to_have_text(name)
-
-
-def both(*apps: App) -> None:
-    """Let each phone hear of the other."""
-    for app in (*apps, *apps):
-        look(app)
-        expect_up(app)
 
 
 def test_two_people_on_one_job_offline_by_turns(shop: Shop) -> None:
-    ada, ben = shop.phone("Ada", "owner"), shop.phone("Ben")
+    # One phone's clock is a year ahead: nothing here asks what time it is.
+    ada, ben = shop.phone("Ada", "owner"), shop.phone("Ben", years=1)
     ada.open("#/job")
     begin(ada, "Porch")
     add_item(ada, "Wall frames")
@@ -166,6 +60,7 @@ def test_two_people_on_one_job_offline_by_turns(shop: Shop) -> None:
     expect_up(ben)
     said_differently(shop, ada, ben)
     photo_and_deletion(ada, ben)
+    asked_once(ben)
 
 
 def said_differently(shop: Shop, ada: App, ben: App) -> None:
@@ -198,7 +93,7 @@ def said_differently(shop: Shop, ada: App, ben: App) -> None:
 def photo_and_deletion(ada: App, ben: App) -> None:
     """A photo comes with its job; a job that one deletes and the other changes stays."""
     open_item(ada, "Item")
-    photographed(ada.page)
+    take_photo(ada.page)
     ada.page.get_by_role("button", name="Done").tap()
     expect_up(ada)
     look(ben)
@@ -228,6 +123,32 @@ def photo_and_deletion(ada: App, ben: App) -> None:
     expect_up(ben)
     look(ada)
     expect(ada.page.get_by_role("link", name="Porch again")).to_be_visible()
+
+
+_OUT_OF_SIGHT = """(is) => {
+  Object.defineProperty(document, "visibilityState", { configurable: true, get: () => is });
+  document.dispatchEvent(new Event("visibilitychange"));
+}"""
+
+
+def asked_once(app: App) -> None:
+    """In sight the server is asked once in half a minute; out of sight never."""
+    app.open("#/yard")
+    page, asked = app.page, []
+    heard = page.get_by_role("region", name="The shop's server").get_by_text("Last heard")
+    page.get_by_role("button", name="Units and settings").tap()
+    expect(heard).to_be_visible()
+    page.on("request", lambda request: asked.append(request.url.split("/api/")[-1].split("?")[0]))
+    with page.expect_response("**/api/changes?*"):
+        page.clock.fast_forward(31_000)
+    page.evaluate(FRAMES)
+    assert asked == ["changes"]
+    page.evaluate(_OUT_OF_SIGHT, "hidden")
+    page.clock.fast_forward(3_600_000)
+    with page.expect_response("**/api/changes?*"):
+        page.evaluate(_OUT_OF_SIGHT, "visible")
+    page.evaluate(FRAMES)
+    assert asked == ["changes", "changes"]
 
 
 def test_replies_that_are_lost_and_requests_that_come_twice(shop: Shop) -> None:

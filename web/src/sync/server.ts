@@ -8,6 +8,8 @@ const PATIENCE = 30_000;
 
 /** It was not reached, or can't answer now: to be asked again later. */
 export class Unreached extends Error {}
+/** It was restored from a backup since it was asked who is signed in: to be asked again later. */
+export class Restored extends Unreached {}
 /** Nobody is signed in on this device. */
 export class SignedOut extends Error {}
 /** There is no server here that keeps anything. */

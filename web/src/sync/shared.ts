@@ -135,7 +135,9 @@ export async function begun([kind, id]: Key): Promise<Pending | null> {
 /** The server has a change that was sent. */
 export async function taken([kind, id]: Key, { changeId, revision, state }: Pending, rev: number): Promise<void> {
   await writing([...ALL], async (tx) => {
-    const shared = (await tx.objectStore("shared").get([kind, id])) ?? NOT_YET(kind, id);
+    const shared = await tx.objectStore("shared").get([kind, id]);
+    // A file was taken in meanwhile: it meets what the server has as if for the first time.
+    if (shared?.pending?.changeId !== changeId) return;
     const seen = heardOf(shared.seen, changeId);
     await put(tx, { ...shared, rev, changeId, revision, seen, pending: null }, { base: state });
     await tx.objectStore("sharedStates").delete([kind, id, "pending"]);

@@ -48,6 +48,12 @@ export function whoWas(): Who | null {
   }
 }
 
+/** Calls `hear` where another page of this browser found somebody else signed in, or this one comes back. */
+export function onOtherWho(hear: () => void): void {
+  addEventListener("storage", ({ key }) => key === WHO && hear());
+  addEventListener("pageshow", ({ persisted }) => persisted && hear());
+}
+
 export function forgetWho(): void {
   localStorage.removeItem(WHO);
   noteStatus({ person: "", device: "" });

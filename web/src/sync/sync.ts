@@ -13,12 +13,12 @@ import { flushed } from "../store/queue";
 import { onWritten } from "../store/tabs";
 import type { Key } from "../store/tables";
 import {
-  changes, me, NoServer, send, SignedOut, stateOf, Unreached, type Me, type ServerDocument,
+  changes, me, NoServer, Restored, send, SignedOut, stateOf, Unreached, type Me, type ServerDocument,
 } from "./server";
 import {
   begun, hearAnew, heardSoFar, isShared, notGoneUp, noteHeard, notTaken, readBoth, settled, taken, type Pending,
 } from "./shared";
-import { nameOf, noteStatus, rememberWho, syncStatus } from "./status";
+import { nameOf, noteStatus, onOtherWho, rememberWho, syncStatus } from "./status";
 import { calledIn, keptAgainst } from "./words";
 
 /** Milliseconds: after a change here, between two looks at the server, and the longest wait after failures. */
@@ -48,6 +48,8 @@ export class Sync {
   private isOver = false;
   /** What is being written as the server has it. */
   private settling = "";
+  /** Who is signed in; asked at the start, and again where it may be another. */
+  private known: Me | null = null;
   private readonly refused = new Map<string, string>();
 
   constructor(private readonly core: Core) {}
@@ -55,11 +57,16 @@ export class Sync {
   /** Looks now, and again from time to time. */
   start(): void {
     addEventListener("online", () => this.soon(0));
-    document.addEventListener("visibilitychange", () => {
-      if (document.visibilityState === "visible") this.soon(0);
-    });
+    document.addEventListener("visibilitychange", () => this.seen());
+    onOtherWho(() => (this.known = null));
     onWritten((keys) => this.changed(keys.filter(isShared).map(nameOf)));
     this.soon(0);
+  }
+
+  /** Out of sight nothing is asked; what was just typed still goes up. */
+  private seen(): void {
+    if (document.visibilityState === "visible") this.soon(0);
+    else if (syncStatus().toGo.size === 0) clearTimeout(this.timer);
   }
 
   /** What was typed has not gone up, from this moment on. */
@@ -98,32 +105,45 @@ export class Sync {
 
   private async look(): Promise<void> {
     try {
-      const known = await me();
       await flushed();
-      if ((await heardSoFar()).epoch !== known.epoch) await hearAnew(known.epoch);
+      const known = (this.known ??= await this.whoIsIn());
       await this.count();
-      const who = { person: known.person.name, device: known.device.title };
-      rememberWho(who);
-      noteStatus({ is: "in", ...who });
+      noteStatus({ is: "in" });
       await this.exchange(known);
       this.failures = 0;
       noteStatus({ isWaiting: false, heard: new Date() });
-      if (document.visibilityState === "visible") this.soon(AGAIN);
+      this.inSight(AGAIN);
     } catch (error) {
       await this.failed(error);
     }
     await this.count();
   }
 
+  /** Asks who is signed in, and whether the server is the one that was heard. */
+  private async whoIsIn(): Promise<Me> {
+    const known = await me();
+    if ((await heardSoFar()).epoch !== known.epoch) await hearAnew(known.epoch);
+    const who = { person: known.person.name, device: known.device.title };
+    rememberWho(who);
+    noteStatus(who);
+    return known;
+  }
+
+  /** Looks again after a while, unless nobody looks at the page: then when somebody does. */
+  private inSight(after: number): void {
+    if (document.visibilityState === "visible") this.soon(after);
+  }
+
   private async failed(error: unknown): Promise<void> {
     this.isOver = error instanceof NoServer;
     if (this.isOver) return noteStatus({ is: "none" });
+    if (error instanceof SignedOut || error instanceof Restored) this.known = null;
     if (error instanceof SignedOut) return noteStatus({ is: "out", isWaiting: false });
     if (!(error instanceof Unreached)) console.error(error);
     this.failures += 1;
     const wait = Math.min(LONGEST, SOON * 2 ** this.failures);
     noteStatus({ isWaiting: true, ...((await heardSoFar()).epoch ? { is: "in" as const } : {}) });
-    this.soon(wait * (0.5 + Math.random() / 2));
+    this.inSight(wait * (0.5 + Math.random() / 2));
   }
 
   private async count(): Promise<void> {
@@ -216,7 +236,8 @@ export class Sync {
   private async sendOne(key: Key, known: Me): Promise<boolean> {
     const pending = await begun(key);
     if (!pending) return false;
-    const sent = await send(nameOf(key), known.epoch, pending.rev, pending.changeId, pending.state);
+    const { epoch } = await heardSoFar();
+    const sent = await send(nameOf(key), epoch, pending.rev, pending.changeId, pending.state);
     this.refused.delete(nameOf(key));
     if (sent.is === "taken") {
       await taken(key, pending, sent.rev);
@@ -229,7 +250,7 @@ export class Sync {
   private async notSent(key: Key, { state }: Pending, sent: Exclude<Awaited<ReturnType<typeof send>>, { is: "taken" }>, known: Me): Promise<void> {
     // Forgotten by the server: it is begun there anew, or it is gone as it should be.
     await notTaken(key, sent.is === "unknown" ? { rev: state ? null : 0 } : {});
-    if (sent.is === "restored") throw new Unreached("restored");
+    if (sent.is === "restored") throw new Restored("restored");
     if (sent.is === "moved") await this.receive(sent.current, known);
     if (sent.is === "refused") this.refused.set(nameOf(key), sent.words);
   }

@@ -1,0 +1,123 @@
+"""A shop's server and its people's phones, as tests of several handle them.
+
+A phone's browser is a context of its own. The server is the real application on SQLite.
+"""
+
+import threading
+from datetime import datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import Browser, expect
+from sqlalchemy import select
+from werkzeug.serving import WSGIRequestHandler, make_server
+
+from longpoint.app import create_app
+from longpoint.shop import people
+from longpoint.shop.database import Database
+from longpoint.shop.documents import read
+from longpoint.shop.tables import Document
+from tests.phone.app import App
+from tests.phone.conftest import PHONE
+
+PASSWORD = "red oak and brass"
+UP = "On the shop's server"
+HERE = "Kept here"
+
+
+class _Quiet(WSGIRequestHandler):
+    def log_request(self, *said: object) -> None:
+        """Say nothing."""
+
+
+class Shop:
+    """A shop's server in this process, and its people's phones."""
+
+    def __init__(self, browser: Browser, folder: Path) -> None:
+        self.browser, self.folder = browser, folder
+        self.database = Database(f"sqlite:///{folder / 'shop.db'}")
+        app = create_app({"SHOP": self.database})
+        self._server = make_server("127.0.0.1", 0, app, threaded=True, request_handler=_Quiet)
+        self._thread = threading.Thread(target=self._server.serve_forever, args=(0.02,))
+        self._thread.start()
+        self.address = f"http://127.0.0.1:{self._server.server_port}"
+        self.errors: list[str] = []
+
+    def phone(self, name: str, role: str = "crew", years: int = 0) -> App:
+        """Return a new phone on which someone new has come in; its clock may be years off."""
+        context = self.browser.new_context(
+            viewport=PHONE, has_touch=True, is_mobile=True, service_workers="block",
+            reduced_motion="reduce",
+        )  # fmt: skip
+        page = context.new_page()
+        if years:
+            page.clock.install(time=datetime.now() + timedelta(days=365 * years))
+        page.on("pageerror", lambda error: self.errors.append(str(error)))
+        with self.database.session() as session:
+            token = people.invite(session, role)
+        page.goto(f"{self.address}/join/{token}")
+        page.get_by_label("Your name").fill(name)
+        page.get_by_label("New password").fill(PASSWORD)
+        page.get_by_label("The same again").fill(PASSWORD)
+        page.get_by_role("button", name="Come in").tap()
+        page.wait_for_url(f"{self.address}/#/yard")
+        return App(page, self.address)
+
+    def kept(self, kind: str) -> dict[str, Any]:
+        """Return the one document of a kind that the server has."""
+        with self.database.reading() as session:
+            name = session.scalars(select(Document.id).where(Document.kind == kind)).one()
+            return read(session, name)
+
+    def titles(self) -> set[str]:
+        """Return what the jobs on the server are called."""
+        with self.database.reading() as session:
+            names = session.scalars(select(Document.id).where(Document.kind == "job")).all()
+            return {read(session, name)["body"]["title"] for name in names}
+
+    def close(self) -> None:
+        for context in self.browser.contexts:
+            context.close()
+        self._server.shutdown()
+        self._thread.join()
+        self._server.server_close()
+        self.database.close()
+        assert self.errors == []
+
+
+def look(app: App) -> None:
+    """Let the phone ask the server now, as it does when its network comes back."""
+    app.page.evaluate("dispatchEvent(new Event('online'))")
+
+
+def expect_up(app: App) -> None:
+    """Wait until what was done goes up, without the moment that a phone waits for more of it."""
+    look(app)
+    expect(app.page.get_by_text(UP).first).to_be_visible()
+
+
+def rename(app: App, name: str, customer: str = "") -> None:
+    app.page.get_by_role("button", name="Job and customer").tap()
+    if name:
+        app.page.get_by_label("Name of the job").fill(name)
+    if customer:
+        app.page.get_by_role("textbox", name="Customer").fill(customer)
+    app.page.get_by_role("button", name="Done").tap()
+    expect(app.page.get_by_role("dialog")).to_have_count(0)
+
+
+def title(app: App) -> Any:
+    return expect(app.page.get_by_role("heading", level=1))
+
+
+def open_job(app: App, name: str) -> None:
+    app.open("#/job")
+    app.page.get_by_role("link", name=name).tap()
+    title(app).to_have_text(name)
+
+
+def both(*apps: App) -> None:
+    """Let each phone hear of the other."""
+    for app in (*apps, *apps):
+        look(app)
+        expect_up(app)
