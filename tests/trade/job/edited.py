@@ -57,7 +57,8 @@ class Editor:
         self.chance = chance
         self.name = name
         self.count = 0
-        self.put_aside: list[Job] = []
+        self.put_aside: dict[str, list[Job]] = {}
+        """Items deleted from each job."""
 
     def edit(self, job: Job, times: int = 1, kinds: "list[str] | None" = None) -> Job:
         """Return the job edited; the one given stays as it is."""
@@ -160,13 +161,14 @@ def _delete(self: Editor, job: Job) -> None:
     if held:
         gone = held.pop(self.chance.randrange(len(held)))
         if held is job["items"]:
-            self.put_aside.append(gone)
+            self.put_aside.setdefault(job["id"], []).append(gone)
 
 
 def _undelete(self: Editor, job: Job) -> None:
     """Undo of a deletion: the very item again, with its ids and letters."""
-    if self.put_aside:
-        item = self.put_aside.pop()
+    gone = self.put_aside.get(job["id"])
+    if gone:
+        item = gone.pop()
         taken = {each["id"] for each in job["items"]}
         if item["id"] not in taken:
             job["items"].append(item)
