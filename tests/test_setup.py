@@ -1,6 +1,7 @@
 """`sh server/start` in folders that a person may well have."""
 
 import shutil
+import sysconfig
 import urllib.request
 from pathlib import Path
 
@@ -31,7 +32,11 @@ def test_a_path_with_signs_in_it_and_a_copy_of_that_folder(
 ) -> None:
     """The copy comes with the first one's .venv, whose every script names the first folder."""
     monkeypatch.setenv("LONGPOINT_WEB", "keep")
-    monkeypatch.delenv("PYTHONPATH", raising=False)
+    # What Longpoint and its build need is seen where these tests have it, and so is not installed
+    # for each folder again; the app itself is not seen there, since a .pth file counts in a .venv's
+    # own folder alone. That all of it can be installed is shown by tests/api/test_wheel.py.
+    monkeypatch.setenv("PYTHONPATH", sysconfig.get_path("purelib"))
+    monkeypatch.setenv("PIP_NO_BUILD_ISOLATION", "false")  # pip's word for: no isolation
     first = tmp_path / 'the carpenter\'s $5 "app"'
     copy(TOP, first)
     with served(START, first) as address:
