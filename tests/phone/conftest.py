@@ -35,6 +35,20 @@ def browser_path() -> str:
     return path
 
 
+@pytest.fixture(scope="session", autouse=True)
+def judged_everywhere() -> Iterator[None]:
+    """Where LONGPOINT_AXE asks for it, axe looks at every state that tests come to."""
+    if not os.environ.get("LONGPOINT_AXE"):
+        yield
+        return
+    from tests.phone import every_state
+
+    every_state.watch()
+    yield
+    print(f"\naxe: {len(every_state.seen)} states")
+    assert every_state.found == {}
+
+
 @pytest.fixture(scope="session")
 def playwright() -> Iterator[Playwright]:
     with sync_playwright() as playwright:

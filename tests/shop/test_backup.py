@@ -49,6 +49,7 @@ def test_out_and_back_is_the_same_but_for_its_epoch(
     file = tmp_path / "backup.db"
     back_up(shop, file)
     assert list(tmp_path.glob("backup*")) == [file], "one file, none beside it"
+    assert file.stat().st_mode & 0o777 == 0o600, "for whoever made it alone"
     for address in (new_database(server), f"sqlite:///{tmp_path / 'other.db'}"):
         other = Database(address)
         restore(other, file, replace=False)
