@@ -80,11 +80,16 @@ class SheetPlan:
     ----------
     weight : int
         Cost and number of sheets in one number: the smaller, the better.
+    needs : list of pair
+        Least sides along x and y that each sheet's parts need.
     """
 
     def __init__(self, problem: "Sheets", sheets: "list[tuple[int, Node]]") -> None:
         self.problem = problem
-        self.sheets = sheets if len(problem.rooms) == 1 else downsized(problem, sheets)
+        self.needs = [Tree(root).needs[0] for _, root in sheets]
+        self.sheets = sheets
+        if len(problem.rooms) > 1:
+            self.sheets = downsized(problem, sheets, self.needs)
         self.weight = sum([problem.weights[kind] for kind, _ in self.sheets])
         self._largest_rest = -1
         self._crowding = -1
@@ -99,7 +104,8 @@ class SheetPlan:
     def largest_rest(self) -> int:
         """Return the largest area that one cut frees from a sheet's end or side."""
         if self._largest_rest < 0:
-            rests = [_rest(self.problem, kind, Tree(root)) for kind, root in self.sheets]
+            kinds = [kind for kind, _ in self.sheets]
+            rests = [_rest(self.problem.rooms[kind], need) for kind, need in zip(kinds, self.needs)]
             self._largest_rest = max(rests)
         return self._largest_rest
 
@@ -115,16 +121,16 @@ class SheetPlan:
         return self._crowding
 
 
-def _rest(problem: "Sheets", kind: int, tree: Tree) -> int:
-    wide, high = problem.rooms[kind]
-    need = tree.needs[0]
+def _rest(room: "tuple[int, int]", need: "tuple[int, int]") -> int:
+    wide, high = room
     return max((wide - need[0]) * high, wide * (high - need[1]))
 
 
-def downsized(problem: "Sheets", sheets: "list[tuple[int, Node]]") -> "list[tuple[int, Node]]":
-    """Return the sheets with each tree on the cheapest kind that holds it."""
+def downsized(
+    problem: "Sheets", sheets: "list[tuple[int, Node]]", needs: "list[tuple[int, int]]"
+) -> "list[tuple[int, Node]]":
+    """Return the sheets with each tree, which needs so much room, on the cheapest kind for it."""
     left = list(problem.limits)
-    needs = [Tree(root).needs[0] for _, root in sheets]
     order = sorted(
         [(problem.weights[kind], problem.room_area(kind), kind) for kind in left_of(left)]
     )

@@ -15,8 +15,8 @@ if TYPE_CHECKING:
 
     from .pieces import Cut
 
-    Sized = tuple[tuple[float, float, float], str]
-    """Thickness, width and length that a piece takes, inches, and its tag."""
+    Sized = tuple[tuple[float, float, float], str, float]
+    """Thickness, width and length that a piece takes, inches; its tag; its board feet."""
 
 USUAL_KERF = 0.125
 HAIR = 1e-9
@@ -70,12 +70,12 @@ def board_line(
     `rows` are the boards tallied at the stack: width in inches, length in feet, thickness, count;
     what one leaves out is as in the row above.
     """
-    sized = [(sizes.rough(cut.piece, stock), cut.tag) for cut in cuts]
+    sized = _sized(cuts, stock, sizes)
     stack = _tallied(rows, stock, sizes)
     boards = _on_hand(stock, sizes)
-    needed = _lay_out(sized, boards)
+    needed = _lay_out(_largest_first(sized), boards)
     bought = _lay_out(needed, stack)
-    net = sum([board_feet(*size) for size, _ in bought])
+    net = sum([feet for _, _, feet in bought])
     waste = float(stock.get("waste") or 0)
     amount = net * (1 + waste / 100)
     hand = stock.get("on_hand") or []
@@ -87,13 +87,12 @@ def board_line(
         "net": net,
         "waste": waste,
         "cost": None if price is None else price * amount,
-        "from_hand": sum([board_feet(*size) for size, _ in sized])
-        - sum([board_feet(*size) for size, _ in needed]),
+        "from_hand": sum([feet for _, _, feet in sized]) - sum([feet for _, _, feet in needed]),
         "taken": taken,
         "proved": True if boards and not bought else None,
         "layout": _tables(boards + stack, scale),
-        "longest": max([size[2] for size, _ in sized]),
-        "widest": max([size[1] for size, _ in sized]),
+        "longest": max([size[2] for size, _, _ in sized]),
+        "widest": max([size[1] for size, _, _ in sized]),
     }
     if stack:
         _say_stack(line, stack, bought, stock)
@@ -153,15 +152,32 @@ def _smallest_first(boards: "list[Board]") -> "list[Board]":
     return [boards[at] for at in places]
 
 
+def _sized(cuts: "list[Cut]", stock: "dict[str, Any]", sizes: Sizes) -> "list[Sized]":
+    """Return what each piece takes; copies of one piece follow each other and are read once."""
+    sized = []
+    piece: dict[str, Any] = {}
+    size, feet = (0.0, 0.0, 0.0), 0.0
+    for cut in cuts:
+        if cut.piece is not piece:
+            piece, size = cut.piece, sizes.rough(cut.piece, stock)
+            feet = board_feet(*size)
+        sized.append((size, cut.tag, feet))
+    return sized
+
+
+def _largest_first(sized: "list[Sized]") -> "list[Sized]":
+    """Return pieces in the order in which they are laid out: widest first, then longest."""
+    keyed = [(-size[1], -size[2], at) for at, (size, _, _) in enumerate(sized)]
+    return [sized[at] for _, _, at in sorted(keyed)]
+
+
 def _lay_out(sized: "list[Sized]", boards: "list[Board]") -> "list[Sized]":
-    """Lay pieces out on the boards, widest and longest first; return those that find no place."""
-    places = list(range(len(sized)))
-    places.sort(key=lambda at: (-sized[at][0][1], -sized[at][0][2], at))
+    """Lay pieces out on the boards in their order; return those that find no place, in it too."""
     left = []
-    for at in places:
-        (_, width, length), tag = sized[at]
+    for each in sized:
+        (_, width, length), tag, _ = each
         if not any(board.takes(width, length, tag) for board in boards):
-            left.append(sized[at])
+            left.append(each)
     return left
 
 

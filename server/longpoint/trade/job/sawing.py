@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from ..lengths import Scale
 
     Said = dict[str, Any]
+    Sawn = tuple[Said, str, str]
+    """A piece as the list shows it, the saw's setting, and what is done to the wood after it."""
 
 SQUARE = "square"
 SQUARE_ENDS = ends_words((square(), square()))
@@ -40,45 +42,43 @@ def cut_list(
     """
     stock = document.get("stock") or []
     saw = _Saw(stock, ticks, Sizes(str(document.get("units") or "in")), scale)
-    by_stock: dict[str, list[tuple[Said, str, str]]] = {}
+    by_stock: dict[str, list[list[Sawn]]] = {}
     tools = {each["id"]: each["tool"] for item in document["items"] for each in item["entries"]}
     for mine in cuts:
         first = FIRST.get(tools[mine[0].entry], "") if mine else ""
-        for cut, (said, setting) in zip(mine, _sawn(mine, saw, desk)):
-            by_stock.setdefault(saw.stock_of(cut), []).append((said, setting, first))
+        for own, sawn in _sawn(mine, first, saw, desk):
+            by_stock.setdefault(own, []).append(sawn)
     groups: list[dict[str, Any]] = []
     for own in saw.order:
         pieces = by_stock.get(own) or []
         title = saw.stocks.get(own, {}).get("title", "")
-        sources = [title, [each[0] for each in pieces], [each[2] for each in pieces]]
-        groups += desk.made("groups " + own, sources, lambda: _groups(own, title, pieces))  # noqa: B023 called at once
+        groups += desk.made("groups " + own, [title, pieces], lambda: _groups(own, title, pieces))  # noqa: B023 called at once
     ahead = [group for group in groups if group["first"]]
     return ahead + [group for group in groups if not group["first"]]
 
 
-def _sawn(mine: "list[Cut]", saw: "_Saw", desk: Desk) -> "list[tuple[Said, str]]":
-    """Return the pieces of one question as the list shows them, each with its setting."""
+def _sawn(mine: "list[Cut]", first: str, saw: "_Saw", desk: Desk) -> "list[tuple[str, list[Sawn]]]":
+    """Return the pieces of one question as the list shows them, by their stock."""
     if not mine:
         return []
     name = "sawn " + mine[0].entry
-    sources = [mine, saw.stock, saw.ticks.under(mine[0].entry)]
-    known: list[tuple[Said, str]] | None = desk.known(name, sources)
+    sources = [mine, first, saw.stock, saw.ticks.under(mine[0].entry)]
+    known: list[tuple[str, list[Sawn]]] | None = desk.known(name, sources)
     if known is not None:
         return known
-    before = {said["of"]: said for said, _ in desk.last(name) or []}
-    sawn = []
-    for said, setting in saw.sawn(mine):
+    before = {said["of"]: said for _, sawn in desk.last(name) or [] for said, _, _ in sawn}
+    by_stock: dict[str, list[Sawn]] = {}
+    for cut, (said, setting) in zip(mine, saw.sawn(mine)):
         old = before.get(said["of"])
-        sawn.append((old if old == said and old is not None else said, setting))
-    kept: list[tuple[Said, str]] = desk.keep(name, sources, sawn)
+        said = old if old == said and old is not None else said
+        by_stock.setdefault(saw.stock_of(cut), []).append((said, setting, first))
+    kept: list[tuple[str, list[Sawn]]] = desk.keep(name, sources, list(by_stock.items()))
     return kept
 
 
-def _groups(
-    stock: str, title: str, pieces: "list[tuple[Said, str, str]]"
-) -> "list[dict[str, Any]]":
+def _groups(stock: str, title: str, pieces: "list[list[Sawn]]") -> "list[dict[str, Any]]":
     same: dict[tuple[str, str], list[Said]] = {}
-    for said, setting, first in pieces:
+    for said, setting, first in [each for sawn in pieces for each in sawn]:
         same.setdefault((first, setting), []).append(said)
     return [
         {

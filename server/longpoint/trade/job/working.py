@@ -75,9 +75,10 @@ def work_out(document: "dict[str, Any]", scale: Scale, desk: Desk) -> "Iterator[
     that can't be answered never stops another. One that says and takes the same as the last time
     is the same `Done`.
     """
-    entries, items = _entries_of(document)
+    entries = [entry for item in document["items"] for entry in item["entries"]]
     order = [entry["id"] for entry in entries]
     places = {entry["id"]: entry for entry in entries}
+    earlier = _earlier(document)
     done: dict[str, Done] = {}
     sources = Sources(document)
     for start in order:
@@ -87,15 +88,15 @@ def work_out(document: "dict[str, Any]", scale: Scale, desk: Desk) -> "Iterator[
             if entry in done:
                 waiting.pop()
                 continue
-            ahead = _needed(places[entry], items[entry], sources, done, waiting)
+            ahead = _needed(places[entry], earlier[entry], sources, done, waiting)
             if ahead is not None:
                 waiting.append(ahead)
                 continue
-            given = _given(places[entry], items[entry], done, sources)
+            given = _given(places[entry], earlier[entry], done, sources)
             made = desk.known("done " + entry, given)
             is_new = made is None
             if made is None:
-                made = _answered(places[entry], items[entry], done, scale, waiting, sources)
+                made = _answered(places[entry], earlier[entry], done, scale, waiting, sources)
                 made = _as_before(made, desk.last("done " + entry))
                 if not made.wrong:
                     desk.keep("done " + entry, given, made)
@@ -107,7 +108,7 @@ def work_out(document: "dict[str, Any]", scale: Scale, desk: Desk) -> "Iterator[
 
 
 def _given(
-    entry: "dict[str, Any]", item: "dict[str, Any]", done: "dict[str, Done]", sources: Sources
+    entry: "dict[str, Any]", earlier: "list[str]", done: "dict[str, Done]", sources: Sources
 ) -> "list[Any]":
     """Return all that a question is made of."""
     given: list[Any] = [entry]
@@ -115,7 +116,7 @@ def _given(
         if tie.get("pieces"):
             given += sources.of_pieces(tie["pieces"])
         given += [done.get(own) for own in _tied_to(tie, sources)]
-    return given + [done.get(own) for own in earlier_than(entry, item)]
+    return given + [done.get(own) for own in earlier]
 
 
 def _tied_to(tie: "dict[str, Any]", sources: Sources) -> "list[str]":
@@ -133,28 +134,20 @@ def _as_before(made: Done, last: "Done | None") -> Done:
     return last if is_same and last.carried == made.carried else made
 
 
-def _entries_of(
-    document: "dict[str, Any]",
-) -> "tuple[list[dict[str, Any]], dict[str, dict[str, Any]]]":
-    entries, items = [], {}
+def _earlier(document: "dict[str, Any]") -> "dict[str, list[str]]":
+    """Return by question the ids of those before it in its item, the nearest first."""
+    earlier: dict[str, list[str]] = {}
     for item in document["items"]:
+        before: list[str] = []
         for entry in item["entries"]:
-            entries.append(entry)
-            items[entry["id"]] = item
-    return entries, items
-
-
-def earlier_than(entry: "dict[str, Any]", item: "dict[str, Any]") -> "list[str]":
-    """Return the ids of the questions before this one in its item, the nearest first."""
-    ids = [each["id"] for each in item["entries"]]
-    before = ids[: ids.index(entry["id"])]
-    before.reverse()
-    return before
+            earlier[entry["id"]] = before
+            before = [entry["id"]] + before
+    return earlier
 
 
 def _needed(
     entry: "dict[str, Any]",
-    item: "dict[str, Any]",
+    earlier: "list[str]",
     sources: Sources,
     done: "dict[str, Done]",
     waiting: "list[str]",
@@ -163,7 +156,7 @@ def _needed(
     tied: list[str] = []
     for tie in (entry.get("ties") or {}).values():
         tied += _tied_to(tie, sources)
-    for other in tied + earlier_than(entry, item):
+    for other in tied + earlier:
         if other not in done and other not in waiting:
             return other
     return None
@@ -171,7 +164,7 @@ def _needed(
 
 def _answered(
     entry: "dict[str, Any]",
-    item: "dict[str, Any]",
+    earlier: "list[str]",
     done: "dict[str, Done]",
     scale: Scale,
     waiting: "list[str]",
@@ -186,7 +179,7 @@ def _answered(
     made = Done(entry, entry.get("title") or tool.title)
     made.inputs = tool.inputs
     ties = ties_by_input(tool.inputs, entry)
-    found, wrong = carried_to(tool.inputs, entry, done, earlier_than(entry, item), sources)
+    found, wrong = carried_to(tool.inputs, entry, done, earlier, sources)
     for name in ties:
         if ties[name].get("entry") in waiting:
             wrong[name] = "These questions take numbers from each other in a circle."
