@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Browser, expect
+from playwright.sync_api import Browser, Locator, expect
 from sqlalchemy import select
 from werkzeug.serving import WSGIRequestHandler, make_server
 
@@ -121,3 +121,24 @@ def both(*apps: App) -> None:
     for app in (*apps, *apps):
         look(app)
         expect_up(app)
+
+
+def settings_of(app: App) -> Locator:
+    """Open the settings; return what they say of the shop's server."""
+    app.page.get_by_role("button", name="Units and settings").tap()
+    section = app.page.get_by_role("region", name="The shop's server")
+    expect(section).to_be_visible()
+    return section
+
+
+def close_settings(app: App) -> None:
+    app.page.get_by_role("dialog").get_by_role("button", name="Close").tap()
+    expect(app.page.get_by_role("dialog")).to_have_count(0)
+
+
+def all_up(app: App) -> None:
+    """Wait until nothing is left on the phone that the server lacks."""
+    section = settings_of(app)
+    look(app)
+    expect(section).to_contain_text("All of it is on the shop's server.")
+    close_settings(app)

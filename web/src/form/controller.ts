@@ -30,7 +30,7 @@ export class FormController implements FormHost {
   readonly field: ActiveField;
   readonly recorder: AnswerRecorder;
   private readonly declaration: Declaration;
-  private readonly documents: ToolDocuments;
+  readonly documents: ToolDocuments;
   /** Whether the form shown is the one that is kept, and not one from an address, unchanged. */
   private isKept: boolean;
   readonly entry: EntryForm | null;

@@ -14,6 +14,7 @@ import { openDocument, type DocumentHandle } from "../store/store";
 import { count } from "../job-sheets/sheet-view";
 import { labelForm, LABELS, type LabelFields } from "./label-form";
 import { labelSheets, labelsOf } from "./labels";
+import { documentQuestions } from "../sync/questions";
 import { logoUrl } from "../job/logo";
 import { shopOwn, type ShopOwn } from "../job/shop-rates";
 import { paperOf, type Paper } from "./papers";
@@ -39,6 +40,7 @@ export class JobPaper extends LitElement {
   @state() private fields: LabelFields = LABELS.letter;
   @state() private errors: FieldError[] = [];
   private kept: DocumentHandle | null = null;
+  private stopHearing: () => void = () => undefined;
   private shop: ShopOwn = {};
   private logo = "";
   private laidOut: Promise<void> = Promise.resolve();
@@ -69,7 +71,12 @@ export class JobPaper extends LitElement {
   /** Labels are bought by the box: their measures stay for the next job. */
   private async recall(): Promise<void> {
     this.kept = await openDocument("settings", "labels");
-    const { body } = this.kept;
+    this.stopHearing = this.kept.onChange(() => this.takeKept());
+    this.takeKept();
+  }
+
+  private takeKept(): void {
+    const body = this.kept?.body ?? {};
     const kept = Object.keys(LABELS.letter).flatMap((name): [string, string][] => {
       const text = heldUnder(body, name);
       return typeof text === "string" ? [[name, text]] : [];
@@ -103,6 +110,7 @@ export class JobPaper extends LitElement {
         <button type="button" class="primary" ?disabled=${this.chosen.size === 0} @click=${() => void this.printLists()}>
           Print
         </button>
+        ${documentQuestions(this.kept, this.job.core)}
         ${labelForm({
           fields: this.fields,
           errors: this.errors,
@@ -188,6 +196,7 @@ export class JobPaper extends LitElement {
   private end(): void {
     if (!this.isConnected) return;
     layerClosed();
+    this.stopHearing();
     this.kept?.close();
     URL.revokeObjectURL(this.logo);
     this.remove();

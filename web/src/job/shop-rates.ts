@@ -19,7 +19,7 @@ export interface ShopOwn {
 let opened: Promise<DocumentHandle> | null = null;
 
 /** Opens it for the life of the page: what is said is kept at once then. */
-function shopDocument(): Promise<DocumentHandle> {
+export function shopDocument(): Promise<DocumentHandle> {
   opened ??= openDocument("settings", NAME);
   opened.catch(() => (opened = null));
   return opened;

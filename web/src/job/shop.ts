@@ -15,7 +15,7 @@ const UNITS: Units = "in";
 export class ShopOffcuts {
   private readonly listeners = new Set<() => void>();
 
-  private constructor(private readonly list: DocumentHandle) {
+  private constructor(readonly list: DocumentHandle) {
     list.onChange(() => this.tell());
   }
 

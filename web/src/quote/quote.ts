@@ -5,10 +5,12 @@ import { Layer } from "../address/layers";
 import type { JobReply, Scale } from "../contract/contract";
 import type { Job } from "../job/job";
 import { beginQuote, changeQuote, learnMinutes, today } from "../job/quote-edits";
-import { keepShop, shopOwn, type ShopOwn } from "../job/shop-rates";
+import { keepShop, shopDocument, shopOwn, type ShopOwn } from "../job/shop-rates";
 import { onPaper } from "../job-file/doors";
 import { Hearing } from "../parts/hearing";
 import { toast } from "../parts/toast";
+import type { DocumentHandle } from "../store/store";
+import { documentQuestions } from "../sync/questions";
 import { typeset } from "../text/typeset";
 import { agreedPart, changes, howItWent, itemLines, money, paid, punchList } from "./sections";
 import { quoteSheet, type QuoteSheet } from "./sheets";
@@ -21,6 +23,8 @@ export class QuoteScreen extends LitElement {
   @property({ attribute: false }) scale!: Scale;
   @state() private sheet: QuoteSheet | null = null;
   @state() private shop: ShopOwn = {};
+  private shopKept: DocumentHandle | null = null;
+  private stopHearing: () => void = () => undefined;
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.requestUpdate()));
   protected readonly layer = new Layer(this, () => this.sheet !== null, () => (this.sheet = null));
 
@@ -30,7 +34,22 @@ export class QuoteScreen extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    void shopOwn().then((shop) => (this.shop = shop));
+    void this.readShop();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stopHearing();
+  }
+
+  /** Reads what is kept of the shop, and again whenever it changes, here or on another phone. */
+  private async readShop(): Promise<void> {
+    this.shop = await shopOwn();
+    this.shopKept = await shopDocument().catch(() => null);
+    this.stopHearing();
+    if (!this.isConnected) return;
+    const again = async (): Promise<void> => void (this.shop = await shopOwn());
+    this.stopHearing = this.shopKept?.onChange(() => void again()) ?? this.stopHearing;
   }
 
   protected override render(): TemplateResult {
@@ -62,7 +81,7 @@ export class QuoteScreen extends LitElement {
   private whole(said: QuoteReply): TemplateResult {
     const { job } = this;
     const open = (kind: QuoteSheet["kind"], id = ""): void => void (this.sheet = { kind, id });
-    return html`${this.price(said, () => open("rates"))} ${itemLines(job, said, open)} ${paid(job, said, open)}
+    return html`${documentQuestions(this.shopKept, job.core)} ${this.price(said, () => open("rates"))} ${itemLines(job, said, open)} ${paid(job, said, open)}
       ${agreedPart(job, said)} ${changes(job, said, open)} ${punchList(job)}
       ${howItWent(said, () => this.learn(said))}
       <div class="actions">

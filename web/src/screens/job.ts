@@ -12,7 +12,7 @@ import { handOn, onPaper } from "../job-file/doors";
 import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { lineFigure } from "../parts/length";
-import { questions } from "../sync/questions";
+import { jobQuestions } from "../sync/questions";
 import { keptWords, onSyncStatus } from "../sync/status";
 import { typeset } from "../text/typeset";
 import { addItemSheet, addQuestionSheet, entrySheet, itemSheet, jobSheet } from "./job-sheets";
@@ -50,7 +50,7 @@ export class JobScreen extends LitElement {
   protected override render(): TemplateResult {
     const { body, faults, fault, reply } = this.job;
     return html`<div class="job">
-        ${this.about()} ${questions(this.job)} ${body.items.length > 0 ? this.parts() : nothing}
+        ${this.about()} ${jobQuestions(this.job)} ${body.items.length > 0 ? this.parts() : nothing}
         ${faults.map(({ field, message }) => html`<p class="caution">${field}: ${typeset(message)}</p>`)}
         ${fault
           ? html`<p class="caution">${typeset(fault)}</p>

@@ -20,6 +20,7 @@ import { toast } from "../parts/toast";
 import { isUnits } from "../store/check";
 import { readRows } from "../store/form-body";
 import { openDocument, storageFault } from "../store/store";
+import { documentQuestions } from "../sync/questions";
 import { typeset } from "../text/typeset";
 import "./stock-sheet";
 
@@ -78,7 +79,7 @@ export class StockScreen extends LitElement {
           ${repeat(things, ({ id }) => id, (thing) => this.thing(thing))}
           <button type="button" @click=${() => addThing(this.job)}>${icon("add")} Hinges, pulls, screws …</button>
         </section>
-        ${this.inShop()}
+        ${documentQuestions(this.inShopNow.offcuts?.list ?? null, this.core)} ${this.inShop()}
       </div>
       ${this.openSheet(stock)}`;
   }

@@ -19,6 +19,7 @@ import { pad } from "../parts/pad";
 import "../parts/rows";
 import { slides } from "../parts/slides";
 import { printButton } from "../print/print-button";
+import { listQuestions } from "../sync/questions";
 import { typeset } from "../text/typeset";
 
 /** Part of the card above the bar at which its number can be read. */
@@ -113,7 +114,7 @@ export class ToolScreen extends LitElement {
     // What a first reply would move is not seen before it.
     return html`<div class="tool ${session.isEmpty || session.isHeard ? "" : "coming"}">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
-          ${this.inputs()}
+          ${listQuestions(this.form.documents, this.tool.declaration, this.core)} ${this.inputs()}
         </form>
         <div class="result">
           ${answerCard({ session, chosen: this.chosen, choose, use: this.use, earlier: this.openEarlier, goTo })}

@@ -117,6 +117,12 @@ export class DocumentHandle {
     return fault === "";
   }
 
+  /** Changes the body past all who have it open: each of them is told. */
+  changeForAll(body: JsonObject, words: string): void {
+    const before = this.state;
+    if (this.change(body, this.units, words)) this.tell(before, null, false);
+  }
+
   /** Resolves when all changes so far are on the disk; false where one could not be kept. */
   async allWritten(): Promise<boolean> {
     await flushed();

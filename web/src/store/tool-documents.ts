@@ -34,7 +34,8 @@ export class ToolDocuments {
   private constructor(
     private readonly declaration: Declaration,
     readonly form: FormDocument,
-    private readonly lists: Map<string, DocumentHandle>,
+    /** The person's lists, by the names of their inputs. */
+    readonly lists: ReadonlyMap<string, DocumentHandle>,
   ) {}
 
   /**

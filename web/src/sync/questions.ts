@@ -1,73 +1,51 @@
-/** What two people said differently on a job: both stand here until one of them says which. */
+/** What two people said differently in a document: its card, loaded where there is something to ask. */
 import { html, nothing, type TemplateResult } from "lit";
+import type { Declaration, Input } from "../contract/contract";
+import type { Core } from "../engine/core";
 import type { Job } from "../job/job";
-import type { Json } from "../store/json";
-import { toast } from "../parts/toast";
-import { typeset } from "../text/typeset";
-import { syncStatus } from "./status";
+import type { JsonObject } from "../store/json";
+import type { DocumentHandle, ToolDocuments } from "../store/store";
+import type { Question } from "./places";
 
-interface Side {
-  by: string;
-  value: Json;
-}
-
-interface Question {
+/** A document that may ask. */
+export interface Subject {
+  kind: string;
   id: string;
-  /** Names, ids and places of rows; absent where it is settled. */
-  path?: (string | number)[];
-  sides?: [Side, Side];
+  body: JsonObject;
+  core: Core;
+  /** The input that a list is kept for, where it is a tool's. */
+  list?: Input;
+  /** Puts a body in which a question is settled. */
+  put(body: JsonObject): void;
 }
 
-export function questions(job: Job): TemplateResult | typeof nothing {
-  const asked = ((job.body as { questions?: Question[] }).questions ?? []).filter(({ path, sides }) => path && sides);
-  if (asked.length === 0) return nothing;
-  return html`<section class="card item" aria-label="Said differently">
-    <h2>Said differently</h2>
-    <p class="quiet">Two people changed the same at once. Say which is right; it then stands for both.</p>
-    ${asked.map((question) => one(job, question))}
-  </section>`;
+export function openQuestions(body: JsonObject): Question[] {
+  const asked = (body as { questions?: Question[] }).questions;
+  return (Array.isArray(asked) ? asked : []).filter(({ path, sides }) => path && sides);
 }
 
-function one(job: Job, { id, path = [], sides }: Question): TemplateResult {
-  const settle = (side: number | null): void => void settled(job, id, side);
-  return html`<div class="signer" role="group" aria-label=${placeOf(job, path)}>
-    <p>${typeset(placeOf(job, path))}</p>
-    <div class="actions">
-      ${sides?.map(({ by, value }, side) => html`<button type="button" @click=${() => settle(side)}>
-        ${typeset(valueWords(value))} <span class="quiet">${by || "one"}</span>
-      </button>`)}
-      <button type="button" @click=${() => settle(null)}>As it stands</button>
-    </div>
-  </div>`;
+export function questions(subject: Subject): TemplateResult | typeof nothing {
+  if (openQuestions(subject.body).length === 0) return nothing;
+  import("./questions-card").catch(console.warn);
+  return html`<lp-questions .subject=${subject}></lp-questions>`;
 }
 
-async function settled(job: Job, question: string, side: number | null): Promise<void> {
-  const said = await job.core.settle(job.body, question, side, syncStatus().person);
-  if (said.ok) job.change(() => said.document as never, "Which is right");
-  else toast(said.errors[0]?.message ?? "");
+export const WHICH = "Which is right";
+
+export function jobQuestions(job: Job): TemplateResult | typeof nothing {
+  const put = (body: JsonObject): void => void job.change(() => body as never, WHICH);
+  return questions({ kind: "job", id: job.id, body: job.body as unknown as JsonObject, core: job.core, put });
 }
 
-/** Says where it stands: the titles of what the path leads through, then the field's own name. */
-function placeOf(job: Job, path: (string | number)[]): string {
-  let at: unknown = job.body;
-  const titles: string[] = [];
-  for (const step of path) {
-    at = Array.isArray(at) ? (at.find((each: { id?: unknown }) => each?.id === step) ?? at[Number(step)]) : (at as { [name: string]: unknown } | undefined)?.[step];
-    const title = (at as { title?: unknown } | undefined)?.title;
-    if (typeof title === "string" && title) titles.push(title);
-  }
-  const field = [...path].reverse().find((step) => typeof step === "string" && /^[a-z_]+$/.test(step)) ?? "";
-  const words = field === "title" ? "its name" : String(field).replaceAll("_", " ");
-  return [...titles, words].filter(Boolean).join(", ");
+/** Of a list or of settings; nothing until they are read. */
+export function documentQuestions(document: DocumentHandle | null, core: Core, list?: Input): TemplateResult | typeof nothing {
+  if (!document) return nothing;
+  const [kind, id] = document.key;
+  const put = (body: JsonObject): void => document.changeForAll(body, WHICH);
+  return questions({ kind, id, body: document.body, core, put, ...(list && { list }) });
 }
 
-const MOST = 60;
-
-function valueWords(value: Json): string {
-  if (value === null) return "nothing";
-  if (typeof value === "object") {
-    const text = "text" in value && typeof value["text"] === "string" ? value["text"] : JSON.stringify(value);
-    return text.length > MOST ? `${text.slice(0, MOST - 1)}…` : text;
-  }
-  return String(value);
+/** Of the lists that a tool asks for. */
+export function listQuestions({ lists }: ToolDocuments, { inputs }: Declaration, core: Core): unknown[] {
+  return inputs.filter(({ kept }) => kept).map((input) => documentQuestions(lists.get(input.name) ?? null, core, input));
 }
