@@ -19,6 +19,15 @@ def test_the_migrations_make_the_tables(shop: Database) -> None:
         assert compare_metadata(MigrationContext.configure(connection), Table.metadata) == []
 
 
+def test_its_file_is_for_its_own_user_alone(tmp_path: Path) -> None:
+    """Hashes of passwords and the key of all cookies are in it."""
+    shop = Database(f"sqlite:///{tmp_path / 'shop.db'}")
+    with shop.session():
+        rights = {each.name: each.stat().st_mode & 0o777 for each in tmp_path.iterdir()}
+    shop.close()
+    assert rights == {"shop.db": 0o600, "shop.db-wal": 0o600, "shop.db-shm": 0o600}
+
+
 def test_the_database_of_version_1_opens(tmp_path: Path) -> None:
     """Written out as SQL when its tables were made."""
     file = tmp_path / "shop.db"

@@ -4,6 +4,7 @@ A command's module is imported when it is chosen: the processes that compute imp
 """
 
 import argparse
+import signal
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -64,6 +65,8 @@ def _port(text: str) -> int:
 
 
 def _serve(chosen: argparse.Namespace) -> None:
+    # Until the server runs; a container's first process would not hear of it at all.
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
     from .serve import serve
 
     serve(chosen.host, chosen.port, chosen.alone)

@@ -41,8 +41,6 @@ def back_up(shop: Database, file: Path) -> None:
     part = file.with_name(file.name + ".part")
     try:
         _remove(part)
-        # All that is secret is in it.
-        part.touch(mode=0o600)
         _write(shop, part)
         part.rename(file)
     except (OSError, NotOpened, DBAPIError) as fault:

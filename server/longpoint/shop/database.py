@@ -73,7 +73,10 @@ def _engine(address: str) -> Engine:
     if url.get_backend_name() != "sqlite":
         return create_engine(url, pool_pre_ping=True, hide_parameters=True)
     if url.database and not url.database.startswith("file:"):
-        Path(url.database).parent.mkdir(parents=True, exist_ok=True)
+        file = Path(url.database)
+        file.parent.mkdir(parents=True, exist_ok=True)
+        # All that is secret is in it; SQLite gives the files beside it the same rights.
+        file.touch(mode=0o600)
     engine = create_engine(url, connect_args={"timeout": PATIENCE}, hide_parameters=True)
 
     @event.listens_for(engine, "connect")
