@@ -59,6 +59,13 @@ def example_hash(place: str, slug: str) -> str:
     return hash_of(place, slug, inputs)
 
 
+def verdict_of(slug: str) -> str:
+    """Return the sentence a tool's example leads with, as a screen reader would say it."""
+    request = {"do": "answer", "tool": slug, "inputs": example_of(slug)}
+    answer = json.loads(call(json.dumps(request | {"units": "in", "step": 16})))["answer"]
+    return re.sub(r"(\d) (?=\d+/\d)", r"\1 and ", answer["verdict"])
+
+
 def choose(control: Locator, is_on: bool = True) -> None:
     """Tap a radio button, a box or a switch on its label, which covers it."""
     if control.is_checked() != is_on:

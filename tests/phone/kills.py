@@ -25,8 +25,6 @@ from tests.serving import served
 
 FIXTURE = Path(__file__).parent.parent.parent / "fixtures" / "job" / "demo.json"
 JOB = json.loads(FIXTURE.read_text(encoding="utf-8"))["job"]
-JOB["items"] = [item | {"count": 12} for item in JOB["items"]]
-"""The demo's, twelve times over: pieces enough for many rounds."""
 ENTRY, FIELD = "door-M", "casing_width"
 WITHIN = 0.08
 """Seconds after the last touch in which the browser is killed."""
@@ -58,8 +56,10 @@ def typed_in(job: dict[str, Any]) -> str:
 class Work:
     """A job that is worked on in a browser that keeps dying."""
 
-    def __init__(self, address: str) -> None:
+    def __init__(self, address: str, rounds: int) -> None:
         self.address = address
+        # A demo has pieces for some five rounds.
+        self.items = [item | {"count": 1 + rounds // 5} for item in JOB["items"]]
         self.chance = random.Random(1)
         self.ticked: set[str] = set()
         self.counted = 0
@@ -74,7 +74,7 @@ class Work:
         app.open("#/yard")
         expect(app.page.get_by_role("heading", name="At the yard")).to_be_visible()
         job = {"kind": "job", "id": JOB["id"], "units": "in", "revision": 1, "schema": 1, "step": 0}
-        body = {"body": JOB, "listed": ["job", 1, "Demo"]}
+        body = {"body": JOB | {"items": self.items}, "listed": ["job", 1, "Demo"]}
         put_documents(app.page, self.address, job | body)
         self.typed = {typed_in(JOB)}
         app.open(f"#/job/{JOB['id']}")
@@ -138,7 +138,7 @@ def work_on(playwright: Playwright, work: Work, folder: Path, number: int) -> No
 def lost_in(playwright: Playwright, rounds: int) -> tuple[list[str], int]:
     """Return what was lost over so many kills, and how many ticks were acknowledged."""
     with served() as address:
-        work = Work(address)
+        work = Work(address, rounds)
         with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
             for number in range(rounds):
                 work_on(playwright, work, Path(folder), number)

@@ -4,8 +4,6 @@ What must hold is what the eye would object to; sizes are those of a small phone
 that one on its side. Texts to look for come from the core in CPython.
 """
 
-import json
-import re
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -13,8 +11,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import expect
 
-from longpoint.trade.calls import call
-from tests.phone.app import FRAMES, TOOLS, App, example_of
+from tests.phone.app import FRAMES, TOOLS, App, verdict_of
 from tests.phone.conftest import PHONE
 from tests.phone.screens import SCREENS
 
@@ -100,13 +97,6 @@ def settled_faults(app: App) -> list[str]:
     app.page.evaluate(FRAMES)
     found: list[str] = app.page.evaluate(FAULTS, TARGET)
     return found
-
-
-def verdict_of(slug: str) -> str:
-    """Return the sentence a tool's example leads with, as a screen reader would say it."""
-    request = {"do": "answer", "tool": slug, "inputs": example_of(slug)}
-    answer = json.loads(call(json.dumps(request | {"units": "in", "step": 16})))["answer"]
-    return re.sub(r"(\d) (?=\d+/\d)", r"\1 and ", answer["verdict"])
 
 
 @pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
