@@ -29,7 +29,7 @@ ENTRY, FIELD = "door-M", "casing_width"
 WITHIN = 0.08
 """Seconds after the last touch in which the browser is killed."""
 TICKS = 2
-PATIENCE = 20_000
+PATIENCE = 60_000
 
 
 def end_processes(folder: Path) -> None:
@@ -98,7 +98,7 @@ class Work:
     def tick(self, page: Page) -> str:
         """Tick a piece and return its tag, another one than was said last."""
         left = page.locator(".jobsheet .tickbox[aria-checked=false][aria-label^='Cut:']")
-        expect(left.first).to_be_visible()
+        expect(left.first).to_be_visible(timeout=PATIENCE)
         labels = left.evaluate_all("(boxes) => boxes.map((box) => box.getAttribute('aria-label'))")
         tags = [str(label).split()[1] for label in labels]
         at = next(at for at, tag in enumerate(tags) if tag != self.said)

@@ -6,7 +6,6 @@ that one on its side. Texts to look for come from the core in CPython.
 
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
 import pytest
 from playwright.sync_api import expect
@@ -99,19 +98,22 @@ def settled_faults(app: App) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size['width']}x{size['height']}")
-def test_nothing_is_cut_off_or_overlaps_or_too_small_to_tap(app: App, size: Any) -> None:
-    app.page.set_viewport_size(size)
+def test_nothing_is_cut_off_or_overlaps_or_too_small_to_tap(app: App) -> None:
+    """Each screen in every size, first in the one that the last screen was left in."""
     faults: dict[str, list[str]] = {}
+    sizes = SIZES
     for name, show in SCREENS.items():
         app.turn("site")
         show(app)
         if name.endswith("answered"):
             expect(app.page.locator(".result svg.drawing")).to_be_visible()
-        if found := settled_faults(app):
-            faults[name] = found
-        if name.endswith("answered"):  # the page's last button is clear of what lies over its foot
-            app.page.get_by_role("button", name="Start over").click(trial=True)
+        for size in sizes:
+            app.page.set_viewport_size(size)
+            if found := settled_faults(app):
+                faults[f"{name} at {size}"] = found
+            if name.endswith("answered"):  # the last button is clear of what lies over its foot
+                app.page.get_by_role("button", name="Start over").click(trial=True)
+        sizes = sizes[::-1]
     assert faults == {}
 
 
