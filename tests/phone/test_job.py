@@ -225,6 +225,20 @@ def job_named(own: str, title: str, entries: list[dict[str, Any]]) -> dict[str, 
     return {**record, "body": body, "listed": ["job", 1, title]}
 
 
+def test_all_jobs_are_listed_those_written_last_first(app: App) -> None:
+    """More than fill a screen: the others are drawn after those that do."""
+    app.open("#/job")
+    expect(app.page.get_by_role("button", name="Open the demo job")).to_be_visible()
+    records = [job_named(f"job {at}", f"Job {at}", []) for at in range(100)]
+    put_documents(
+        app.page,
+        app.address,
+        *[each | {"listed": ["job", at, f"Job {at}"]} for at, each in enumerate(records)],
+    )
+    app.open("#/job")
+    expect(app.page.locator(".jobcard .asks")).to_have_text([f"Job {99 - at}" for at in range(100)])
+
+
 def test_strange_names_are_names_and_nothing_more(app: App) -> None:
     entry = {"letter": "A", "tool": "mitered-frame", "title": MARKUP, "inputs": {}}
     app.open("#/job")

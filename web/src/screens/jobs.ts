@@ -14,9 +14,13 @@ import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
 import type { JsonObject } from "../store/json";
-import { listAll, onWritten, storageFault } from "../store/store";
+import { listAll, listLatest, onWritten, storageFault } from "../store/store";
 import { keptWords, onSyncStatus } from "../sync/status";
 import { typeset } from "../text/typeset";
+
+/** Jobs that fill a screen, and those added after each frame. */
+const FIRST = 12;
+const MORE = 60;
 
 @customElement("lp-jobs")
 export class JobsScreen extends LitElement {
@@ -24,6 +28,9 @@ export class JobsScreen extends LitElement {
   @property({ attribute: false }) scale!: Scale;
   /** The jobs, those worked on last first; null while they are read. */
   @state() private jobs: JobBody[] | null = null;
+  /** Jobs that are drawn so far. */
+  @state() private most = FIRST;
+  private isGrowing = false;
   /** Those deleted, that can still be had back. */
   @state() private gone: JobBody[] = [];
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
@@ -62,14 +69,30 @@ export class JobsScreen extends LitElement {
   private async read(): Promise<void> {
     this.listed = this.job.body;
     try {
+      if (!this.jobs) await this.readLatest();
       const [records, deleted] = await listAll("job");
-      const at = ({ listed }: (typeof records)[number]): number => listed?.[1] ?? 0;
-      this.jobs = jobsIn(records.sort((one, other) => at(other) - at(one)));
+      // In the order in which the latest were read.
+      records.sort((one, other) => indexedDB.cmp(one.listed ?? [], other.listed ?? []));
+      this.jobs = jobsIn(records.reverse());
       this.gone = jobsIn(deleted);
     } catch (error) {
       this.jobs ??= [];
       storageFault(error);
     }
+  }
+
+  /** What fills the screen stands before all are read. */
+  private async readLatest(): Promise<void> {
+    const latest = jobsIn(await listLatest("job", FIRST));
+    if (latest.length > 0) this.jobs ??= latest;
+  }
+
+  /** Draws on once what is there was seen. */
+  protected override updated(): void {
+    if (this.isGrowing || this.most >= (this.jobs?.length ?? 0)) return;
+    this.isGrowing = true;
+    const more = this.most + MORE;
+    requestAnimationFrame(() => setTimeout(() => Object.assign(this, { isGrowing: false, most: more })));
   }
 
   protected override render(): TemplateResult {
@@ -81,7 +104,7 @@ export class JobsScreen extends LitElement {
           </p>`
         : nothing}
       <ul class="joblist">
-        ${(jobs ?? []).map((job) => html`<li>${this.card(job)}</li>`)}
+        ${(jobs ?? []).slice(0, this.most).map((job) => html`<li>${this.card(job)}</li>`)}
       </ul>
       ${jobs
         ? html`<div class="actions">

@@ -26,6 +26,19 @@ export function listAll(kind: string): Promise<[kept: DocumentRecord[], deleted:
   });
 }
 
+/** Returns the documents of a kind that were written last, the last first; no other is read. */
+export function listLatest(kind: string, most: number): Promise<DocumentRecord[]> {
+  return inTurn(async () => {
+    const all = IDBKeyRange.bound([kind], [kind, []]);
+    const records = await reading(["documents"], async (tx) => {
+      const documents = tx.objectStore("documents");
+      const keys = await documents.index("listed").getAllKeys(all);
+      return Promise.all(keys.slice(-most).reverse().map((key) => documents.get(key)));
+    });
+    return (records as DocumentRecord[]).filter(isWhole);
+  });
+}
+
 export interface Title {
   id: string;
   title: string;

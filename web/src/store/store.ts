@@ -8,7 +8,7 @@ import "./left";
 export { StoreFault } from "./database";
 export { openDocument } from "./documents";
 export type { Collision, DocumentChange, DocumentHandle } from "./handle";
-export { deleteDocument, listAll, listDocuments, listTitles, purgeDeleted, undeleteDocument } from "./collection";
+export { deleteDocument, listAll, listDocuments, listLatest, listTitles, purgeDeleted, undeleteDocument } from "./collection";
 export { ToolDocuments, type FormChange, type FormCollision, type FormDocument } from "./tool-documents";
 export type { KeptForm } from "./form-body";
 export { keepAnswer, keptAnswers, type KeptAnswer } from "./answer-history";
