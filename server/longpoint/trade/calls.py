@@ -62,12 +62,12 @@ def dumped(value: object, depth: int = 2) -> str:
 
 def _job_text(reply: "dict[str, Any]") -> str:
     """Return a job's reply as JSON text, its parts each written alone."""
-    text = dumped({name: reply[name] for name in reply if name != "parts"}, JOB_DEPTH)
     if "parts" not in reply:
-        return text
+        return dumped(reply, JOB_DEPTH) if "yard" in reply["job"] else json.dumps(reply)
     parts = reply["parts"]
-    texts = [json.dumps(name) + ": " + json.dumps(parts[name]) for name in parts]
-    return text[:-1] + ', "parts": {' + ", ".join(texts) + "}}"
+    text = json.dumps({name: reply[name] for name in reply if name != "parts"})
+    texts = [f'"{name}": {json.dumps(parts[name])}' for name in parts]
+    return "".join([text[:-1], ', "parts": {', ", ".join(texts), "}}"])
 
 
 def _is_long(reply: "dict[str, Any]") -> bool:

@@ -130,9 +130,11 @@ class Scale:
         >>> Scale().given(0.09375), Scale().given(0.085), Scale().given(30.152117)
         ('3/32', '0.085', '30 5/32')
         """
-        finer = [self.finer(step) for step in STEPS if step >= self.step]
-        true = [scale for scale in finer if abs(scale.shown(inches) - inches) < TRUE]
-        return (true or [self.finer()])[0].bare(inches)
+        for step in STEPS:
+            finer = self.finer(step)
+            if step == finer.step and abs(finer.shown(inches) - inches) < TRUE:
+                return finer.bare(inches)
+        return self.finer().bare(inches)
 
     def per(self) -> int:
         """Return the shown steps in one unit (inch or millimeter)."""
@@ -149,7 +151,8 @@ class Scale:
 
     def length(self, inches: float) -> str:
         """Return a length as text, with ``full`` or ``shy`` where it is off by a quarter step."""
-        return "".join(self._words(inches))
+        bare, lean = self._words(inches)
+        return bare + lean
 
     def bare(self, inches: float) -> str:
         """Return a length as text, without saying which way it was rounded."""
@@ -177,7 +180,7 @@ class Scale:
     def said(self, inches: float) -> str:
         """Return a length with its unit, whatever the units in force: ``27 13/16 in shy``."""
         bare, lean = self._words(inches)
-        return bare + (" in" if self.units == "in" else "") + lean
+        return f"{bare} in{lean}" if self.units == "in" else bare + lean
 
     def feet(self, inches: float) -> str:
         """Return a length in feet and inches, shown to the step in force.
@@ -280,17 +283,14 @@ def _fraction(tick: int, per: int) -> str:
     whole, over = divmod(abs(tick), per)
     while over and over % 2 == 0:
         over, per = over // 2, per // 2
-    words = [str(whole)] if whole or not over else []
+    text = str(whole)
     if over:
-        words.append(f"{over}/{per}")
-    return ("-" if tick < 0 else "") + " ".join(words)
+        text = f"{whole} {over}/{per}" if whole else f"{over}/{per}"
+    return "-" + text if tick < 0 else text
 
 
 def _plain(text: str, mark: str, wanted: str, said: str = "") -> float:
-    """Read a number, mixed number or fraction that may carry the one unit `mark`.
-
-    `said` is the text as it was typed, where that is another one.
-    """
+    """Read a number, mixed or not, that may carry the unit `mark`; `said` is the text as typed."""
     tokens = tokens_of(text)
     if mark and tokens and tokens[-1].kind == mark:
         tokens = tokens[:-1]

@@ -120,7 +120,7 @@ def _thing_once(thing: "dict[str, Any]", shop: Shop, desk: Desk) -> "dict[str, A
     ties = [thing.get(name) or {} for name in ("from", "times")]
     made = [shop.done.get(tie.get("entry") or "") for tie in ties]
     sources = [thing, shop.counts.get(thing.get("item") or ""), made]
-    line: dict[str, Any] = desk.made("thing " + thing["id"], sources, lambda: _thing(thing, shop))
+    line: dict[str, Any] = desk.made(("thing", thing["id"]), sources, lambda: _thing(thing, shop))
     return line
 
 
@@ -145,7 +145,7 @@ def _search(
             stock, shop.offered(stock, cuts), _line(stock, cuts, shop.sizes, scale, rows)
         )
 
-    search: _Search = desk.made("plan " + stock["id"], [stock, cuts, shop.offcuts, tallies], make)
+    search: _Search = desk.made(("plan", stock["id"]), [stock, cuts, shop.offcuts, tallies], make)
     return search
 
 
@@ -195,7 +195,7 @@ def _said(
         said_line(line, stock, shop.sizes, scale)
         return line
 
-    line: dict[str, Any] = desk.made("line " + of, [plan, stock, ticks.under(of)], make)
+    line: dict[str, Any] = desk.made(("line", of), [plan, stock, ticks.under(of)], make)
     return line
 
 

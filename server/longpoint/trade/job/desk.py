@@ -11,6 +11,9 @@ if TYPE_CHECKING:
 
     from ..lengths import Scale
 
+    Name = tuple[str, str]
+    """What is made, and of which question, item or stock."""
+
 
 class Desk:
     """One job at a time: its last document, and what was made of it.
@@ -24,8 +27,8 @@ class Desk:
     def __init__(self) -> None:
         self.document: dict[str, Any] = {}
         self._scale: tuple[str, int, object] = ("", 0, None)
-        self._made: dict[str, tuple[list[Any], Any]] = {}
-        self._now: dict[str, tuple[list[Any], Any]] = {}
+        self._made: dict[Name, tuple[list[Any], Any]] = {}
+        self._now: dict[Name, tuple[list[Any], Any]] = {}
 
     def lay(self, document: "dict[str, Any]", scale: "Scale") -> "dict[str, Any]":
         """Return a document in which what says the same as in the last one is that one's own.
@@ -41,7 +44,7 @@ class Desk:
         laid: dict[str, Any] = laid_over(self.document, document)
         return laid
 
-    def known(self, name: str, sources: "list[Any]") -> "Any":
+    def known(self, name: "Name", sources: "list[Any]") -> "Any":
         """Return what was made under a name of the same sources; None where they differ."""
         known = self._now.get(name) or self._made.get(name)
         if known is None or known[0] != sources:
@@ -49,17 +52,17 @@ class Desk:
         self._now[name] = known
         return known[1]
 
-    def last(self, name: str) -> "Any":
+    def last(self, name: "Name") -> "Any":
         """Return what was last made under a name, of whatever; None for nothing."""
         known = self._now.get(name) or self._made.get(name)
         return known and known[1]
 
-    def keep(self, name: str, sources: "list[Any]", value: "Any") -> "Any":
+    def keep(self, name: "Name", sources: "list[Any]", value: "Any") -> "Any":
         """Keep what was made of some sources, and return it."""
         self._now[name] = sources, value
         return value
 
-    def made(self, name: str, sources: "list[Any]", make: "Callable[[], Any]") -> "Any":
+    def made(self, name: "Name", sources: "list[Any]", make: "Callable[[], Any]") -> "Any":
         """Return what was made under a name of the same sources; make it where they differ.
 
         What is made anew and says the same is the last one.

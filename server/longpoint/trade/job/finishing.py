@@ -35,7 +35,7 @@ def finish_plans(
                 continue
             plan = _Plan(item["title"], made, starts.get(own, ""), ticks)
             sources = [item["title"], made, starts.get(own, ""), ticks.under(own)]
-            plans.append(desk.made("plan " + own, sources, plan.reply))
+            plans.append(desk.made(("finish", own), sources, plan.reply))
     return plans
 
 

@@ -28,7 +28,7 @@ def mark_list(
         entries = [done[entry["id"]] for entry in item["entries"]]
         owns = [item["id"]] + [made.entry["id"] for made in entries]
         sources = [item["title"], entries, [ticks.under(own) for own in owns]]
-        name = "marked " + item["id"]
+        name = ("marked", item["id"])
         listed.append(desk.made(name, sources, lambda: _marked(item, entries, ticks, scale)))  # noqa: B023 called at once
     return listed
 

@@ -12,13 +12,13 @@ class Memory:
 
     def __init__(self, most: int) -> None:
         self.most = most
-        self.known: dict[str, Any] = {}
+        self.known: dict[Any, Any] = {}
 
-    def get(self, key: str) -> "Any":
+    def get(self, key: object) -> "Any":
         """Return what is known under a key, None for nothing."""
         return self.known.get(key)
 
-    def put(self, key: str, value: "Any") -> None:
+    def put(self, key: object, value: "Any") -> None:
         """Keep a value."""
         if len(self.known) >= self.most:
             self.known = {}

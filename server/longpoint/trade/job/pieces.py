@@ -43,7 +43,7 @@ def all_cuts(document: "dict[str, Any]", done: "dict[str, Done]", desk: Desk) ->
 def _once(item: "dict[str, Any]", entry: "dict[str, Any]", made: "Done", desk: Desk) -> "list[Cut]":
     sources = [made, item["id"], item.get("count")]
     cuts: list[Cut] = desk.made(
-        "cuts " + entry["id"], sources, lambda: cuts_of_entry(item, entry, made)
+        ("cuts", entry["id"]), sources, lambda: cuts_of_entry(item, entry, made)
     )
     return cuts
 

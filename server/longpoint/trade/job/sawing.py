@@ -52,7 +52,7 @@ def cut_list(
     for own in saw.order:
         pieces = by_stock.get(own) or []
         title = saw.stocks.get(own, {}).get("title", "")
-        groups += desk.made("groups " + own, [title, pieces], lambda: _groups(own, title, pieces))  # noqa: B023 called at once
+        groups += desk.made(("groups", own), [title, pieces], lambda: _groups(own, title, pieces))  # noqa: B023 called at once
     ahead = [group for group in groups if group["first"]]
     return ahead + [group for group in groups if not group["first"]]
 
@@ -61,7 +61,7 @@ def _sawn(mine: "list[Cut]", first: str, saw: "_Saw", desk: Desk) -> "list[tuple
     """Return the pieces of one question as the list shows them, by their stock."""
     if not mine:
         return []
-    name = "sawn " + mine[0].entry
+    name = ("sawn", mine[0].entry)
     sources = [mine, first, saw.stock, saw.ticks.under(mine[0].entry)]
     known: list[tuple[str, list[Sawn]]] | None = desk.known(name, sources)
     if known is not None:

@@ -84,7 +84,7 @@ def _item(
     entries = []
     for entry in item["entries"]:
         made = done[entry["id"]]
-        said = desk.made("entry " + entry["id"], [made], lambda: _entry(made, scale))  # noqa: B023 called at once
+        said = desk.made(("entry", entry["id"]), [made], lambda: _entry(made, scale))  # noqa: B023 called at once
         entries.append(said)
     return {"id": item["id"], "title": item["title"], "entries": entries}
 

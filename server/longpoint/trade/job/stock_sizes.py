@@ -24,7 +24,7 @@ class Sizes:
             return default
         if isinstance(raw, (int, float)):
             return float(raw)
-        key = self.units + str(raw)
+        key = (self.units, str(raw))
         if _read.get(key) is None:
             _read.put(key, self._read(str(raw)))
         value: float = _read.get(key)

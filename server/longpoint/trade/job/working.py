@@ -1,6 +1,7 @@
 """A job worked out: each question answered with what it was told and what is carried to it."""
 
 from ..form import Form
+from ..form import waiting as waits_for
 from ..last_answer import LAST, Asked
 from ..lengths import Scale
 from ..refusal import FieldError, Refusal
@@ -93,13 +94,14 @@ def work_out(document: "dict[str, Any]", scale: Scale, desk: Desk) -> "Iterator[
                 waiting.append(ahead)
                 continue
             given = _given(places[entry], earlier[entry], done, sources)
-            made = desk.known("done " + entry, given)
+            name = ("done", entry)
+            made = desk.known(name, given)
             is_new = made is None
             if made is None:
                 made = _answered(places[entry], earlier[entry], done, scale, waiting, sources)
-                made = _as_before(made, desk.last("done " + entry))
+                made = _as_before(made, desk.last(name))
                 if not made.wrong:
-                    desk.keep("done " + entry, given, made)
+                    desk.keep(name, given, made)
             done[entry] = made
             waiting.pop()
             if is_new and not made.is_recalled and len(done) < len(order):
@@ -198,7 +200,7 @@ def _answered(
     _remember_values(made, tool, form)
     if not made.errors:
         _answer(made, tool, form, scale, last and last[1])
-    made.waiting = form.to_json("", made.errors)["waiting"] if made.errors else None
+    made.waiting = waits_for(tool, made.errors)
     if not wrong:
         _memory.put(key, made)
     return made
