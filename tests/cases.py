@@ -4,9 +4,10 @@ Core, API and phone are all judged by the same lines, so that they can't drift a
 """
 
 import json
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -48,14 +49,32 @@ class Case:
         }
 
 
-def all_cases() -> list[Case]:
+@cache
+def all_cases() -> tuple[Case, ...]:
     """Return every case of every fixture file, in the order of the files."""
     cases = []
     others = {*KEPT.glob("*.json"), *JOBS.glob("*.json")}
     for path in sorted(set(FIXTURES.glob("*/*.json")) - others):
         content = json.loads(path.read_text(encoding="utf-8"))
         cases += [Case(tool=content["tool"], **case) for case in content["cases"]]
-    return cases
+    return tuple(cases)
+
+
+CASES_OF = {
+    tool: [case for case in all_cases() if case.tool == tool]
+    for tool in dict.fromkeys(case.tool for case in all_cases())
+}
+"""The cases by their tool: a test of each costs more than most cases do."""
+
+
+def hold_each(cases: Iterable[Case], hold: Callable[[Case], None]) -> None:
+    """Hold each case to what `hold` demands; a fault tells which case it is of."""
+    for case in cases:
+        try:
+            hold(case)
+        except Exception as fault:
+            fault.add_note(f"The check case: {case.tool}: {case.title}")
+            raise
 
 
 Call = Callable[[dict[str, Any]], dict[str, Any]]

@@ -4,22 +4,24 @@ import pytest
 from flask.testing import FlaskClient
 
 from tests.api.asking import as_door_reply, core_reply, post, words
-from tests.cases import Case, all_cases, assert_same, judge
-
-CASES = all_cases()
+from tests.cases import CASES_OF, Case, assert_same, hold_each, judge
 
 
-@pytest.mark.parametrize("case", CASES, ids=[f"{case.tool}: {case.title}" for case in CASES])
-def test_check_case(client: FlaskClient, case: Case) -> None:
+@pytest.mark.parametrize("tool", CASES_OF)
+def test_check_cases(client: FlaskClient, tool: str) -> None:
     """Each case carries its source in its fixture; the API must not change a word or a figure."""
-    response = post(client, case.tool, case.inputs, units=case.units, step=case.step)
-    reply = as_door_reply(response)
-    judge(case, reply)
-    core = core_reply(case.tool, case.inputs, case.units, case.step)
-    if core["ok"]:
-        assert_same(reply["answer"], core["answer"])
-    else:
-        assert words(reply["errors"]) == words(core["errors"])
+
+    def hold(case: Case) -> None:
+        response = post(client, tool, case.inputs, units=case.units, step=case.step)
+        reply = as_door_reply(response)
+        judge(case, reply)
+        core = core_reply(tool, case.inputs, case.units, case.step)
+        if core["ok"]:
+            assert_same(reply["answer"], core["answer"])
+        else:
+            assert words(reply["errors"]) == words(core["errors"])
+
+    hold_each(CASES_OF[tool], hold)
 
 
 def test_a_hinge_mortise(client: FlaskClient) -> None:

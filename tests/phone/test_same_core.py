@@ -11,7 +11,7 @@ import pytest
 from playwright.sync_api import Browser
 
 from longpoint.trade.shelf import PLACES, SHELF, slugs_at
-from tests.cases import Case, all_cases, assert_same
+from tests.cases import CASES_OF, assert_same, hold_each
 from tests.phone.core_worker import Phone, expect_alike, reference
 
 STRETCHES = int(os.environ.get("LONGPOINT_STRETCHES", "40"))
@@ -25,9 +25,9 @@ def phone(browser: Browser, address: str) -> Iterator[Phone]:
     page.close()
 
 
-@pytest.mark.parametrize("case", all_cases(), ids=lambda case: f"{case.tool}: {case.title}")
-def test_case(phone: Phone, case: Case) -> None:
-    expect_alike(phone, case, STRETCHES)
+@pytest.mark.parametrize("tool", CASES_OF)
+def test_cases(phone: Phone, tool: str) -> None:
+    hold_each(CASES_OF[tool], lambda case: expect_alike(phone, case, STRETCHES))
 
 
 @pytest.mark.parametrize("slug", [slug for place, _ in PLACES for slug in slugs_at(place)])

@@ -9,7 +9,7 @@ from longpoint.trade.lengths import Scale
 from longpoint.trade.refusal import Refusal
 from longpoint.trade.rows import Rows
 from longpoint.trade.shelf import PLACES, slugs_at, tool_named
-from tests.cases import all_cases
+from tests.cases import CASES_OF
 
 SCALES = (Scale(), Scale("mm", 16), Scale("in", 64))
 TOOLS = [slug for place, _ in PLACES for slug in slugs_at(place) if tool_named(slug).gives]
@@ -19,9 +19,7 @@ def answers_of(slug: str, scale: Scale | None = None) -> list[dict[str, Any]]:
     """Return the answers of a tool's example and of all its check cases."""
     tool = tool_named(slug)
     asked = [(tool.example, Scale())]
-    asked += [
-        (each.inputs, Scale(each.units, each.step)) for each in all_cases() if each.tool == slug
-    ]
+    asked += [(each.inputs, Scale(each.units, each.step)) for each in CASES_OF[slug]]
     answers = []
     for inputs, own in asked:
         shown = own if scale is None else Scale(scale.units, scale.step, own.units)
