@@ -1,6 +1,7 @@
 """What the tests of several folders share."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
@@ -13,6 +14,12 @@ _SLOW = [HealthCheck.too_slow]
 settings.register_profile("hunt", deadline=None, suppress_health_check=_SLOW, print_blob=True)
 settings.register_profile("check", settings.get_profile("hunt"), derandomize=True)
 settings.load_profile("check")
+
+
+def pytest_ignore_collect(collection_path: Path) -> bool | None:
+    """Examples to run stand in the server's modules: what tests share is read with its tests."""
+    is_shared = collection_path.suffix == ".py" and not collection_path.name.startswith("test_")
+    return is_shared or None
 
 
 @pytest.fixture(scope="session", autouse=True)
