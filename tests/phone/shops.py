@@ -36,8 +36,8 @@ class Shop:
     def __init__(self, browser: Browser, folder: Path) -> None:
         self.browser, self.folder = browser, folder
         self.database = Database(f"sqlite:///{folder / 'shop.db'}")
-        app = create_app({"SHOP": self.database})
-        self._server = make_server("127.0.0.1", 0, app, threaded=True, request_handler=_Quiet)
+        self.app = create_app({"SHOP": self.database})
+        self._server = make_server("127.0.0.1", 0, self.app, threaded=True, request_handler=_Quiet)
         self._thread = threading.Thread(target=self._server.serve_forever, args=(0.02,))
         self._thread.start()
         self.address = f"http://127.0.0.1:{self._server.server_port}"
@@ -73,7 +73,8 @@ class Shop:
         """Return what the jobs on the server are called."""
         with self.database.reading() as session:
             names = session.scalars(select(Document.id).where(Document.kind == "job")).all()
-            return {read(session, name)["body"]["title"] for name in names}
+            stand = [read(session, name) for name in names]
+        return {each["body"]["title"] for each in stand if not each["deleted"]}
 
     def close(self) -> None:
         for context in self.browser.contexts:

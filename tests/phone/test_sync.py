@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from playwright.sync_api import Page, Route, expect
+from playwright.sync_api import Page, Request, Route, expect
 from sqlalchemy import select
 
 from longpoint.shop import people
@@ -156,8 +156,11 @@ def test_replies_that_are_lost_and_requests_that_come_twice(shop: Shop) -> None:
     ada = shop.phone("Ada", "owner")
     ada.open("#/job")
 
+    first: list[Request] = []
+
     def lost(route: Route) -> None:
         if route.request.method == "PUT":
+            first.append(route.request)
             route.fetch()
             route.fetch()
             route.abort()
@@ -179,6 +182,12 @@ def test_replies_that_are_lost_and_requests_that_come_twice(shop: Shop) -> None:
     assert (stands["body"]["title"], stands["rev"] <= 2) == ("Porch", True)
     with shop.database.reading() as session:
         assert len(session.scalars(select(Change)).all()) == stands["rev"]
+    # The first of them comes once more, after all that followed it.
+    late = again.page.request.put(
+        first[0].url, headers=first[0].headers, data=first[0].post_data or ""
+    )
+    assert late.ok
+    assert shop.kept("job") == stands
 
 
 def test_a_server_restored_from_yesterday(shop: Shop) -> None:

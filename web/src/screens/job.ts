@@ -83,7 +83,7 @@ export class JobScreen extends LitElement {
   private about(): TemplateResult {
     const { customer } = this.job.body;
     const who = [customer?.name, customer?.address].filter(Boolean).join(", ");
-    const kept = keptWords(["job", this.job.id]);
+    const kept = keptWords(["job", this.job.id], true);
     return html`<div class="jobhead">
       <button type="button" class="plain customer" @click=${() => this.show({ kind: "job", id: "" })}>
         <span class="unseen">Job and customer: </span>${typeset(who || "Name and customer")}

@@ -4,17 +4,17 @@ import { readAgain } from "../store/documents";
 import { inTurn } from "../store/queue";
 import type { Key } from "../store/tables";
 import { tellOthers } from "../store/tabs";
+import { notGoneUp } from "./shared";
+import { nameOf } from "./status";
 
-/** Returns how many documents stay, since the server lacks them as they are here. */
-export async function takeOff(): Promise<number> {
+/** Returns the names of the documents that stay, since the server lacks them as they are here. */
+export async function takeOff(): Promise<string[]> {
   const gone: Key[] = [];
-  let stays = 0;
   await inTurn(() => writing(["documents", "history", "shared", "sharedStates", "heard"], async (tx) => {
     for (const { kind, id, rev, revision, pending } of await tx.objectStore("shared").getAll()) {
       const record = await tx.objectStore("documents").get([kind, id]);
       const isThere = rev !== null && !pending && revision === (record?.revision ?? 0);
-      if (!isThere) stays += 1;
-      else gone.push([kind, id]);
+      if (isThere) gone.push([kind, id]);
     }
     for (const key of gone) {
       await tx.objectStore("documents").delete(key);
@@ -24,5 +24,5 @@ export async function takeOff(): Promise<number> {
   }));
   tellOthers(gone);
   readAgain(gone, true);
-  return stays;
+  return (await notGoneUp()).map(nameOf);
 }

@@ -3,8 +3,9 @@ import { html, nothing, type TemplateResult } from "lit";
 import { address } from "../engine/site-url";
 import { toast } from "../parts/toast";
 import { typeset } from "../text/typeset";
-import { forgetWho, syncStatus, type SyncStatus } from "./status";
-import { inOneLine } from "./words";
+import { leftWords } from "./left";
+import { forgetWho, sendLeft, syncStatus, type SyncStatus } from "./status";
+import { inOneLine, refusals } from "./words";
 
 export function shopSection(): TemplateResult | typeof nothing {
   const status = syncStatus();
@@ -41,23 +42,36 @@ function leftHere(status: SyncStatus): TemplateResult {
 function notUp({ called, toGo }: SyncStatus): string {
   const count = toGo.size;
   if (count === 0) return "All of it is on the shop's server.";
-  return `${count === 1 ? "1 thing has" : `${count} things have`} not gone up yet: ${inOneLine(called)}.`;
+  return `${count === 1 ? "1 thing has" : `${count} things have`} not gone up yet: ${inOneLine([...called.values()])}.`;
 }
 
 function signedIn(status: SyncStatus): TemplateResult {
-  const { person, device, isWaiting, refused, heard } = status;
+  const { person, device, isWaiting, heard } = status;
   const at = heard?.toLocaleTimeString("en-US", { hour: "numeric", minute: "2-digit" });
   return html`<p role="status">
       ${typeset(person ? `${person} on ${device}. ` : "")}${isWaiting ? "Waiting for a network. " : ""}${typeset(notUp(status))}
       ${at ? html`<span class="quiet">Last heard ${at}.</span>` : nothing}
     </p>
-    ${[...new Set(refused.values())].map((words) => html`<p class="fault">${typeset(words)}</p>`)}
-    <p class="quiet">After signing out, what is on this phone stays on it until it is taken off here.</p>
+    ${refusals(status).map((words) => html`<p class="message">${typeset(words)}</p>`)} ${leftByOther(status)}
+    <p class=${status.toGo.size > 0 ? "message" : "quiet"}>
+      ${status.toGo.size > 0 ? "Before you sign out, let it go up: what has not is on this phone alone. " : nothing}After signing
+      out, what is on this phone stays on it until it is taken off here.
+    </p>
     <div class="actions">${link("people", "People")} ${link("devices", "Devices")} ${link("sign-out", "Sign out")}</div>`;
 }
 
+/** What somebody else left here never goes up in another's name by itself. */
+function leftByOther({ left, called }: SyncStatus): TemplateResult | typeof nothing {
+  if (!left) return nothing;
+  const words = left.names.map((name) => called.get(name) ?? "").filter(Boolean);
+  return html`<p class="message">${typeset(leftWords(left, words))} It goes up when ${typeset(left.by)} signs in here, or now in your name.</p>
+    <div class="actions"><button type="button" @click=${sendLeft}>Send it up in my name</button></div>`;
+}
+
 async function takeOff(): Promise<void> {
-  const stays = await (await import("./leave")).takeOff();
-  forgetWho();
+  const { person, left } = syncStatus();
+  const names = await (await import("./leave")).takeOff();
+  const stays = names.length;
+  forgetWho(stays > 0 ? { by: left?.by ?? person, names } : null);
   toast(stays > 0 ? `It is off this phone, but for ${stays} that the server lacks.` : "It is off this phone.");
 }

@@ -1,5 +1,7 @@
 /** How things stand with the shop's server: noted by the sync, shown by the screens. */
 import type { Key } from "../store/tables";
+import { inSentence } from "../text/words";
+import type { Left, Who } from "./left";
 
 export interface SyncStatus {
   /** No server that keeps anything; nobody signed in on this device; or somebody. */
@@ -12,14 +14,17 @@ export interface SyncStatus {
   toGo: ReadonlySet<string>;
   /** Why documents can't go up, in the server's words, by name. */
   refused: ReadonlyMap<string, string>;
-  /** What has not gone up, as it is called. */
-  called: readonly string[];
+  /** What has not gone up, as it is called, by name. */
+  called: ReadonlyMap<string, string>;
+  /** What somebody else left here: it waits for a word. */
+  left: Left | null;
   /** When the server was heard last by this page. */
   heard: Date | null;
 }
 
 const NONE: SyncStatus = {
-  is: "none", person: "", device: "", isWaiting: false, toGo: new Set(), refused: new Map(), called: [], heard: null,
+  is: "none", person: "", device: "", isWaiting: false, toGo: new Set(), refused: new Map(), called: new Map(), left: null,
+  heard: null,
 };
 
 let status = NONE;
@@ -27,8 +32,6 @@ const listeners = new Set<() => void>();
 
 /** Under this name stands who was signed in last on this device, for a start without a network. */
 const WHO = "longpoint shop";
-
-type Who = Pick<SyncStatus, "person" | "device">;
 
 export function rememberWho(who: Who): void {
   try {
@@ -54,9 +57,26 @@ export function onOtherWho(hear: () => void): void {
   addEventListener("pageshow", ({ persisted }) => persisted && hear());
 }
 
-export function forgetWho(): void {
-  localStorage.removeItem(WHO);
-  noteStatus({ person: "", device: "" });
+/** Forgets who was signed in, but not whose it is that stays here. */
+export function forgetWho(left: Left | null): void {
+  if (left) rememberWho({ person: "", device: "", left });
+  else localStorage.removeItem(WHO);
+  noteStatus({ person: "", device: "", left });
+}
+
+let wake: () => void = () => undefined;
+
+/** Lets `look` be called when something is to be done at once. */
+export function onWake(look: () => void): void {
+  wake = look;
+}
+
+/** What somebody else left here goes up in the name of who is signed in. */
+export function sendLeft(): void {
+  const { person, device } = status;
+  rememberWho({ person, device });
+  noteStatus({ left: null });
+  wake();
 }
 
 /** What a document is called on the server. */
@@ -77,13 +97,15 @@ export function onSyncStatus(listener: () => void): () => void {
   return () => listeners.delete(listener);
 }
 
-/** Returns where a document is kept, in words; empty where there is no server to keep it. */
-export function keptWords(key: Key): string {
-  const { is, toGo, refused, isWaiting } = status;
+/** Returns where a document is kept, in words; empty where there is no server to keep it. `isLong` says why. */
+export function keptWords(key: Key, isLong = false): string {
+  const { is, toGo, refused, isWaiting, left } = status;
   if (is === "none") return "";
   if (is === "out") return "Kept here";
   const name = nameOf(key);
-  if (refused.has(name)) return "Kept here: the shop's server did not take it";
+  const why = refused.get(name);
+  if (why) return `Kept here: ${isLong ? inSentence(why) : "the shop's server did not take it"}`;
+  if (left?.names.includes(name)) return `Kept here: ${left.by} has not sent it up`;
   if (!toGo.has(name)) return "On the shop's server";
   return isWaiting ? "Kept here, waiting for a network" : "Kept here, on its way up";
 }

@@ -5,21 +5,22 @@
  * Nothing is decided by a clock, and nothing is marked to be sent: what differs from what the server
  * is known to have goes up. So a page may end at any moment, and the next goes on.
  */
-import type { Core } from "../engine/core";
+import type { Core, Met } from "../engine/core";
 import { toast } from "../parts/toast";
 import { faultOf, isUnits } from "../store/check";
 import { listTitles } from "../store/collection";
 import { flushed } from "../store/queue";
 import { onWritten } from "../store/tabs";
-import type { Key } from "../store/tables";
+import type { Key, State } from "../store/tables";
+import { leftNow, leftWords, stillLeft } from "./left";
 import {
   changes, me, NoServer, Restored, send, SignedOut, stateOf, Unreached, type Me, type ServerDocument,
 } from "./server";
 import {
   begun, hearAnew, heardSoFar, isShared, notGoneUp, noteHeard, notTaken, readBoth, settled, taken, type Pending,
 } from "./shared";
-import { nameOf, noteStatus, onOtherWho, rememberWho, syncStatus } from "./status";
-import { calledIn, keptAgainst } from "./words";
+import { nameOf, noteStatus, onOtherWho, onWake, rememberWho, sendLeft, syncStatus, whoWas } from "./status";
+import { calledIn, keptAgainst, titleOf } from "./words";
 
 /** Milliseconds: after a change here, between two looks at the server, and the longest wait after failures. */
 const SOON = 1000;
@@ -41,6 +42,8 @@ function isSound(change: ServerDocument): boolean {
 
 export class Sync {
   private timer = 0;
+  /** Whether the look that is due is one of those from time to time: what was refused is not sent again by it. */
+  private isAgain = false;
   private failures = 0;
   private isRunning = false;
   private isWanted = false;
@@ -59,6 +62,7 @@ export class Sync {
     addEventListener("online", () => this.soon(0));
     document.addEventListener("visibilitychange", () => this.seen());
     onOtherWho(() => (this.known = null));
+    onWake(() => this.soon(0));
     onWritten((keys) => this.changed(keys.filter(isShared).map(nameOf)));
     this.soon(0);
   }
@@ -79,8 +83,9 @@ export class Sync {
   }
 
   /** Looks after a while; one look that is due sooner stays. */
-  soon(after = SOON): void {
+  soon(after = SOON, isAgain = false): void {
     clearTimeout(this.timer);
+    this.isAgain = isAgain;
     if (!this.isOver) this.timer = window.setTimeout(() => void this.run(), after);
   }
 
@@ -123,15 +128,19 @@ export class Sync {
   private async whoIsIn(): Promise<Me> {
     const known = await me();
     if ((await heardSoFar()).epoch !== known.epoch) await hearAnew(known.epoch);
-    const who = { person: known.person.name, device: known.device.title };
+    await this.count();
+    const person = known.person.name;
+    const left = leftNow(whoWas(), person, [...syncStatus().toGo]);
+    const who = { person, device: known.device.title, left };
     rememberWho(who);
     noteStatus(who);
+    if (left) toast(leftWords(left, left.names.map((name) => syncStatus().called.get(name) ?? "")), "Send it up in my name", sendLeft);
     return known;
   }
 
   /** Looks again after a while, unless nobody looks at the page: then when somebody does. */
   private inSight(after: number): void {
-    if (document.visibilityState === "visible") this.soon(after);
+    if (document.visibilityState === "visible") this.soon(after, true);
   }
 
   private async failed(error: unknown): Promise<void> {
@@ -151,14 +160,29 @@ export class Sync {
     const names = keys.map(nameOf);
     for (const name of [...this.refused.keys()]) if (!names.includes(name)) this.refused.delete(name);
     const called = keys.length > 0 ? calledIn(keys, await listTitles("job")) : [];
-    noteStatus({ toGo: new Set(names), refused: new Map(this.refused), called });
+    const { person, device, left: before } = syncStatus();
+    const left = before && stillLeft(before, names);
+    if (before?.names.length !== left?.names.length) rememberWho({ person, device, left });
+    noteStatus({
+      toGo: new Set(names), refused: new Map(this.refused), left,
+      called: new Map(names.map((name, at) => [name, called[at] ?? ""])),
+    });
   }
 
   private async exchange(known: Me): Promise<void> {
     // What was sent and not answered is known to the server, or it never will be: first of all.
-    for (const key of await notGoneUp()) await this.sendPending(key, known);
+    const { isAgain } = this;
+    for (const key of await this.mayGo()) await this.sendPending(key, known);
     await this.hear(known);
-    for (const key of await notGoneUp()) await this.sendAll(key, known);
+    for (const key of await this.mayGo()) {
+      if (!(isAgain && this.refused.has(nameOf(key)))) await this.sendAll(key, known);
+    }
+  }
+
+  /** What has not gone up, without what somebody else left here. */
+  private async mayGo(): Promise<Key[]> {
+    const left = syncStatus().left?.names ?? [];
+    return (await notGoneUp()).filter((key) => !left.includes(nameOf(key)));
   }
 
   private async hear(known: Me): Promise<void> {
@@ -218,9 +242,15 @@ export class Sync {
       isTheirs: said.is_theirs, by: change.by,
     });
     this.settling = "";
-    const isKept = said.collisions.some(({ path }) => path.length === 0);
-    if (isDone && isKept && change.kind === "job") toast(keptAgainst(said.document, mine === null, change.by));
+    if (isDone && change.kind === "job") this.sayDeleted(mine, said, change.by);
     return isDone;
+  }
+
+  /** Says that a job is gone, or that it stays against somebody's will. */
+  private sayDeleted(mine: State | null, { document, collisions }: Met, by: string): void {
+    const isKept = collisions.some(({ path }) => path.length === 0);
+    if (isKept) toast(keptAgainst(document, mine === null, by));
+    else if (mine && !document) toast(`${titleOf(mine)} was deleted by ${by}. The list of jobs has it for 30 days.`);
   }
 
   private async sendPending(key: Key, known: Me): Promise<void> {
