@@ -1,4 +1,4 @@
-"""For everyone, and in the sun: WCAG 2.2 as axe-core judges it, and contrast 7:1.
+"""For everyone, in the sun, on every phone: WCAG 2.2 as axe-core judges it, contrast 7:1, sizes.
 
 Source of the rules: WCAG 2.2, levels A and AA; 7:1 is its success criterion 1.4.6 (AAA), and the
 formula for letters in drawings, which axe-core leaves out, its definition of contrast ratio.
@@ -9,9 +9,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from playwright.sync_api import expect
 
 from tests.phone.app import App
+from tests.phone.conftest import PHONE
 from tests.phone.screens import SCREENS
+from tests.phone.test_layout import faults_by_size
 
 AXE = Path(__file__).parents[2] / "web" / "node_modules" / "axe-core" / "axe.min.js"
 CONTRAST = 7
@@ -72,6 +75,7 @@ def app(judged: App) -> Iterator[App]:
     judged.turn("site")
     yield judged
     judged.page.emulate_media(color_scheme="light")
+    judged.page.set_viewport_size(PHONE)
 
 
 def violations(app: App, only: list[str] | None = None) -> Any:
@@ -87,10 +91,15 @@ def faint_letters(app: App, name: str) -> list[Any]:
 
 
 @pytest.mark.parametrize("name", SCREENS)
-def test_wcag_and_contrast(app: App, name: str) -> None:
+def test_wcag_contrast_and_sizes(app: App, name: str) -> None:
+    """Nothing is cut off, nothing overlaps, nothing is too small to tap."""
     SCREENS[name](app)
+    if name.endswith("answered"):
+        expect(app.page.locator(".result svg.drawing")).to_be_visible()
     assert violations(app) == []
     assert faint_letters(app, name) == []
     app.page.emulate_media(color_scheme="dark")
     assert violations(app, COLORS) == []
     assert faint_letters(app, name) == []
+    app.page.emulate_media(color_scheme="light")
+    assert faults_by_size(app, name) == {}
