@@ -15,6 +15,28 @@ settings.register_profile("hunt", deadline=None, suppress_health_check=_SLOW, pr
 settings.register_profile("check", settings.get_profile("hunt"), derandomize=True)
 settings.load_profile("check")
 
+LONGEST_FIRST = [
+    "tests/engines",
+    "tests/test_setup.py",
+    "tests/api/test_wheel.py",
+    "tests/trade/test_references.py",
+    "tests/phone",
+    "tests/shop",
+    "tests/api",
+    "tests/trade",
+    "",
+]
+"""Where tests lie, those first that one worker has longest with: the last ones are quick."""
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Sort files so that at the end no worker is alone with a long one."""
+
+    def turn(item: pytest.Item) -> int:
+        return next(at for at, name in enumerate(LONGEST_FIRST) if item.nodeid.startswith(name))
+
+    items.sort(key=turn)
+
 
 def pytest_ignore_collect(collection_path: Path) -> bool | None:
     """Examples to run stand in the server's modules: what tests share is read with its tests."""
