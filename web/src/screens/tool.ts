@@ -90,7 +90,9 @@ export class ToolScreen extends LitElement {
     const { slug, example } = this.tool.declaration;
     const reply = await this.core.answer(slug, example, this.scale).catch(() => null);
     if (reply?.ok) this.example = reply.answer.drawing;
-    this.isExampleComing = false;
+    await this.updateComplete;
+    // A drawing takes its height in the next frame. What is below it is seen in the one after that.
+    requestAnimationFrame(() => requestAnimationFrame(() => (this.isExampleComing = false)));
   }
 
   private choose(key: string): void {
