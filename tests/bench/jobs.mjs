@@ -26,7 +26,8 @@ function timed(ask, request) {
 function walk(ask, job, have) {
   const steps = [];
   let kilobytes = 0;
-  let request = { do: "job", job, have };
+  const items = job.items.map((item) => JSON.stringify(item));
+  let request = { do: "job", job: { ...job, items }, have };
   for (;;) {
     const { ms, reply } = timed(ask, request);
     have = Math.max(have, ...Object.keys(reply.parts ?? {}).map(Number));

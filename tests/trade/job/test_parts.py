@@ -51,7 +51,8 @@ class Hearer:
 
     def worked(self, document: Job, steps: int = 10**6) -> Any:
         """Return what a job comes to, or what it has come to after some steps."""
-        reply = ask(do="job", job=document, have=self.have)
+        items = [json.dumps(item) for item in document["items"]]
+        reply = ask(do="job", job=document | {"items": items}, have=self.have)
         whole = self.hear(reply)
         for _ in range(steps):
             if not reply["work"]:

@@ -109,9 +109,11 @@ export class Core {
   /**
    * Ask what a job comes to; it is worked out a step at each call. `offcuts` are the rows of the
    * shop's own list.
+   * Each item is a text: the core reads again only those that have changed.
    */
-  async job(job: object, scale: Scale, offcuts: object[]): Promise<JobSaid> {
-    const ask = () => ({ do: "job", job, offcuts, have: this.#parts.have, ...scale });
+  async job(job: { items: object[] }, scale: Scale, offcuts: object[]): Promise<JobSaid> {
+    const items = job.items.map((item) => JSON.stringify(item, wellFormed));
+    const ask = () => ({ do: "job", job: { ...job, items }, offcuts, have: this.#parts.have, ...scale });
     return this.#ask(ask, ["job"]);
   }
 

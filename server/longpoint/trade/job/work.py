@@ -1,5 +1,7 @@
 """The one job that the phone's core works out, step by step, beside a tool's search."""
 
+import json
+
 from ..refusal import Refusal
 from .desk import Desk
 from .parts import Parts
@@ -25,6 +27,8 @@ class Work:
         self.desk = Desk()
         self.parts = Parts()
         self.is_in_parts = False
+        self.items: dict[str, Any] = {}
+        """Items of the last job, by the texts that they were read from."""
 
     def start(self, request: "dict[str, Any]", scale: "Scale") -> "dict[str, Any]":
         """Begin with a job, and return its first reply.
@@ -37,7 +41,7 @@ class Work:
         if isinstance(have, int):
             self.parts.heard(have)
         self.replies = self._said(
-            job_replies(request.get("job"), scale, request.get("offcuts"), self.desk)
+            job_replies(self._read(request.get("job")), scale, request.get("offcuts"), self.desk)
         )
         return self.go_on(self.number)
 
@@ -61,6 +65,19 @@ class Work:
         reply["work"] = self.number if self.replies else None
         return reply
 
+    def _read(self, job: object) -> object:
+        """Return a job with those of its items read that are texts; one read before is the same.
+
+        To read a job takes the phone longer than all else that is done with what stands.
+        """
+        items = job.get("items") if isinstance(job, dict) else None
+        if not isinstance(job, dict) or not isinstance(items, list):
+            return job
+        known, self.items = self.items, {}
+        for text in [item for item in items if isinstance(item, str)]:
+            self.items[text] = known[text] if text in known else _read(text)
+        return dict(job, items=[self.items[i] if isinstance(i, str) else i for i in items])
+
     def _said(self, replies: "Iterator[dict[str, Any]]") -> "Iterator[dict[str, Any]]":
         for reply in replies:
             if not self.is_in_parts or "yard" not in reply:
@@ -72,6 +89,14 @@ class Work:
                 early, numbers = numbers[:MOST_PARTS], numbers[MOST_PARTS:]
                 yield {"job": {"progress": 0.75}, "parts": _named(new, early)}
             yield {"job": said, "parts": _named(new, numbers)}
+
+
+def _read(text: str) -> object:
+    """Return what a text of JSON says; one that is none stays a text, which is no item."""
+    try:
+        return json.loads(text)
+    except ValueError:
+        return text
 
 
 def _named(parts: "dict[int, Any]", numbers: "list[int]") -> "dict[str, Any]":
