@@ -297,6 +297,17 @@ def test_whatever_is_measured_answers_or_says_why(sizes: list[float], leaves: st
     assert all(piece["width"] > 0 and piece["length"] > 0 for piece in found["pieces"])
 
 
+@pytest.mark.parametrize("short", ["width", "height"])
+def test_a_side_of_nearly_nothing_is_no_side(short: str) -> None:
+    """A ten-millionth of an inch beside 1,200 was divided by as zero."""
+    sides = {"width": ("width_top", "width_bottom"), "height": ("height_left", "height_right")}
+    whole = {name: 1200.0 for names in sides.values() for name in names}
+    reply = ask("opening-survey", **whole | dict.fromkeys(sides[short], 1e-7))
+    assert {error["field"] for error in reply["errors"]} == set(sides[short])
+    least = ask("opening-survey", **whole | dict.fromkeys(sides[short], 1 / 8))
+    assert "The gaps fill all of 1/8" in least["errors"][0]["message"]
+
+
 def of_square(table: dict[str, Any]) -> list[tuple[str, float]]:
     """The gaps of the leaf that stays square."""
     return [(row[0], float(row[1])) for row in table["rows"] if "Gap" in row[0]]

@@ -157,7 +157,15 @@ def _size(
     name: str, label: str, help: str = "", *, optional: bool = False, quantity: str = ""
 ) -> Length:
     text = "not measured" if optional else ""
-    return Length(name, label, help=help, optional=optional, default_text=text, quantity=quantity)
+    return Length(
+        name,
+        label,
+        least=1 / 8,  # beside a long side nothing is left of a shorter one
+        help=help,
+        optional=optional,
+        default_text=text,
+        quantity=quantity,
+    )
 
 
 def _reading(name: str, label: str, way: str) -> Length:
