@@ -3,10 +3,13 @@
 The job that is ticked is that of `test_job_sheets`: a frame of four pieces, A1 to A4.
 """
 
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Playwright, Route, expect
+import pytest
+from playwright.sync_api import Error, Playwright, Route, expect
 from sqlalchemy import select
 
 from longpoint.shop.tables import Change
@@ -27,7 +30,6 @@ from tests.phone.shops import (
     open_job,
     rename,
     settings_of,
-    title,
 )
 from tests.phone.storage import put_documents, wait_until
 from tests.phone.test_job_sheets import box, expect_ticked, job, record, sheet
@@ -196,20 +198,29 @@ def test_a_browser_killed_while_it_sends(
             sent.append(route.request.post_data_json["change_id"])
         route.fallback()
 
-    for life, handler in enumerate((unanswered, noted)):
+    @contextmanager
+    def life(handler: Callable[[Route], None]) -> Iterator[App]:
         with phone(playwright, tmp_path / "phone") as context:
             # The browser writes cookies down half a minute late: they are no part of this.
             context.add_cookies(cookies)  # type: ignore[arg-type]
-            app = App(context.new_page(), shop.address)
             context.route(WRITES, handler)
+            app = App(context.new_page(), shop.address)
             app.open("#/job")
-            if life == 0:
-                begin(app, "Porch")
-                wait_until(app.page, lambda: shop.titles() != set(), "the server has it")
-                card_is_not_up(app)
-                end_processes(tmp_path / "phone")
-            else:
-                card(app, "Porch").to_contain_text(UP)
+            yield app
+
+    def killed() -> None:
+        with life(unanswered) as app:
+            begin(app, "Porch")
+            wait_until(app.page, lambda: shop.titles() != set(), "the server has it")
+            expect(app.page.get_by_text(HERE).first).to_be_visible()
+            end_processes(tmp_path / "phone")
+            app.page.wait_for_event("close")
+            app.page.title()
+
+    with pytest.raises(Error, match="closed"):
+        killed()
+    with life(noted) as app:
+        card(app, "Porch").to_contain_text(UP)
     assert sent[1] == sent[0], "sent again under its id"
     stands = shop.kept("job")
     assert stands["body"]["title"] == "Porch"
@@ -217,8 +228,3 @@ def test_a_browser_killed_while_it_sends(
         made = session.scalars(select(Change.change_id)).all()
     assert sorted(made) == sorted(set(sent)), "each once"
     assert len(made) == stands["rev"]
-
-
-def card_is_not_up(app: App) -> None:
-    expect(app.page.get_by_text(HERE).first).to_be_visible()
-    title(app).to_have_text("Porch")

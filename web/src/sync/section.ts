@@ -46,15 +46,16 @@ function notUp({ called, toGo }: SyncStatus): string {
 }
 
 function signedIn(status: SyncStatus): TemplateResult {
-  const { person, device, isWaiting, heard } = status;
+  const { person, device, isWaiting, heard, toGo, left } = status;
+  const hasOwn = toGo.size > (left?.names.length ?? 0);
   const at = heard?.toLocaleTimeString("en-US", { hour: "numeric", minute: "2-digit" });
   return html`<p role="status">
       ${typeset(person ? `${person} on ${device}. ` : "")}${isWaiting ? "Waiting for a network. " : ""}${typeset(notUp(status))}
       ${at ? html`<span class="quiet">Last heard ${at}.</span>` : nothing}
     </p>
     ${refusals(status).map((words) => html`<p class="message">${typeset(words)}</p>`)} ${leftByOther(status)}
-    <p class=${status.toGo.size > 0 ? "message" : "quiet"}>
-      ${status.toGo.size > 0 ? "Before you sign out, let it go up: what has not is on this phone alone. " : nothing}After signing
+    <p class=${hasOwn ? "message" : "quiet"}>
+      ${hasOwn ? "Before you sign out, let it go up: what has not is on this phone alone. " : nothing}After signing
       out, what is on this phone stays on it until it is taken off here.
     </p>
     <div class="actions">${link("people", "People")} ${link("devices", "Devices")} ${link("sign-out", "Sign out")}</div>`;

@@ -134,7 +134,7 @@ export class Sync {
     const who = { person, device: known.device.title, left };
     rememberWho(who);
     noteStatus(who);
-    if (left) toast(leftWords(left, left.names.map((name) => syncStatus().called.get(name) ?? "")), "Send it up in my name", sendLeft);
+    if (left) toast(leftWords(left, left.names.map((name) => syncStatus().called.get(name) ?? "")), "Send it up", sendLeft);
     return known;
   }
 
