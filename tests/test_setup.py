@@ -22,9 +22,13 @@ def title_at(address: str) -> str:
 
 def copy(source: Path, target: Path) -> None:
     target.mkdir()
+    # Other tests' Pythons keep there what they compile, just now.
+    compiled = shutil.ignore_patterns("__pycache__")
     for name in NEEDED:
-        copied = shutil.copytree if (source / name).is_dir() else shutil.copy
-        copied(source / name, target / name)
+        if (source / name).is_dir():
+            shutil.copytree(source / name, target / name, ignore=compiled)
+        else:
+            shutil.copy(source / name, target / name)
 
 
 def test_a_path_with_signs_in_it_and_a_copy_of_that_folder(
