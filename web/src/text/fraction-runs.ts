@@ -1,7 +1,7 @@
 /**
  * Splits any text into plain runs and fraction runs; everything that shows a fraction uses this.
  *
- * A fraction is a proper one over a part that rules and pencils use, standing free of letters:
+ * A fraction is a proper one over a part that rules, pencils and settings use, standing free of letters:
  * `27 13/16`, `27-13/16`, `3/32`. Labels (`5/4x6`, `8/4`), clause numbers and `and/or` stay plain.
  */
 
@@ -9,7 +9,7 @@ export type Run =
   | { kind: "plain"; text: string }
   | { kind: "fraction"; whole: string; over: string; under: string };
 
-const FRACTION = /(?<![\w/.,])(?:(\d+)[ \u00a0-])?(\d{1,3})\/(2|3|4|5|6|8|10|16|32|64|128)(?![\w/]|\.\d)/g;
+const FRACTION = /(?<![\w/.,])(?:(\d+)[ \u00a0-])?(\d{1,3})\/(2|3|4|5|6|8|10|16|32|64|100|128)(?![\w/]|\.\d)/g;
 
 /** Returns the runs of `text` in order; joining them again gives the same reading. */
 export function runs(text: string): Run[] {
