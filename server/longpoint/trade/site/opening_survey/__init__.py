@@ -7,6 +7,7 @@ from ...cautions import FIRE_DOOR
 from ...door import gaps
 from ...tool import Answer, Choice, Given, Gives, Length, Refusal, Scale, Tool
 from . import words
+from .asked import reading, size
 from .bays import Gaps, bays_of, usable
 from .routes import MIDDLE, STRIKE, Left, SquareLeaf, TaperedLeaf
 from .shape import Opening, Readings
@@ -153,33 +154,6 @@ def _details(answer: Answer, given: Given, leaves: "list[Leaf]") -> None:
     answer.length("depth_left", depth - thick)
 
 
-def _size(
-    name: str, label: str, help: str = "", *, optional: bool = False, quantity: str = ""
-) -> Length:
-    text = "not measured" if optional else ""
-    return Length(
-        name,
-        label,
-        least=1 / 8,  # beside a long side nothing is left of a shorter one
-        help=help,
-        optional=optional,
-        default_text=text,
-        quantity=quantity,
-    )
-
-
-def _reading(name: str, label: str, way: str) -> Length:
-    return Length(
-        name,
-        label,
-        least=-4,
-        most=4,
-        optional=True,
-        default_text="not read",
-        help=f"Gap at the level's end, bubble centered: + {way}, - the other way.",
-    )
-
-
 def _with_its_route(raw: "dict[str, Any]") -> "dict[str, Any]":
     """Return a form of version 1 with its route: the piece was the tapered one."""
     kept = {"route": "tapered"}
@@ -194,23 +168,23 @@ TOOL = Tool(
     question="What is this opening really, and what leaf goes in?",
     finds=("rough opening", "plumb", "level", "diagonal", "out of square", "prehung", "slab"),
     inputs=[
-        _size("width_top", "Width, top", "Between jambs.", quantity="opening width at the top"),
-        _size("width_bottom", "Width, bottom", quantity="opening width at the bottom"),
-        _size(
+        size("width_top", "Width, top", "Between jambs.", quantity="opening width at the top"),
+        size("width_bottom", "Width, bottom", quantity="opening width at the bottom"),
+        size(
             "height_left",
             "Height, left",
             "From the bottom up to the head; of a door from the finished floor.",
             quantity="opening height at the left",
         ),
-        _size("height_right", "Height, right", quantity="opening height at the right"),
-        _size(
+        size("height_right", "Height, right", quantity="opening height at the right"),
+        size(
             "diagonal_a",
             "Diagonal A",
             "Top left to bottom right.",
             optional=True,
             quantity="opening diagonal, top left to bottom right",
         ),
-        _size(
+        size(
             "diagonal_b",
             "Diagonal B",
             "Top right to bottom left.",
@@ -232,13 +206,13 @@ TOOL = Tool(
             [("square", "stays square"), ("tapered", "tapered to fit")],
             default="square",
         ),
-        _size("width_middle", "Width, middle", optional=True),
-        _size("height_middle", "Height, middle", optional=True),
-        _reading("plumb_left", "Plumb, left", "where its top is off to the right"),
-        _reading("plumb_right", "Plumb, right", "where its top is off to the right"),
+        size("width_middle", "Width, middle", optional=True),
+        size("height_middle", "Height, middle", optional=True),
+        reading("plumb_left", "Plumb, left", "where its top is off to the right"),
+        reading("plumb_right", "Plumb, right", "where its top is off to the right"),
         Length("plumb_over", "Plumb over", default="48", least=6, help="Length of that level."),
-        _reading("level_head", "Level, head", "where its right end is high"),
-        _reading("level_sill", "Level, sill", "where its right end is high"),
+        reading("level_head", "Level, head", "where its right end is high"),
+        reading("level_sill", "Level, sill", "where its right end is high"),
         Length("level_over", "Level over", default="24", least=6, help="Length of that level."),
         Length(
             "strings",
