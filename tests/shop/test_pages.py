@@ -9,6 +9,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 from argon2 import PasswordHasher, Type, extract_parameters
+from argon2.exceptions import VerifyMismatchError
 from flask import Flask
 from sqlalchemy import select, update
 
@@ -27,6 +28,9 @@ def test_passwords_are_kept_by_argon2id_of_enough_work() -> None:
     assert type(passwords._hasher) is PasswordHasher
     assert found.type is Type.ID
     assert (found.memory_cost >= 19 * 1024, found.time_cost >= 2) == (True, True)
+    assert extract_parameters(passwords._NOBODY) == found, "a name that is nobody's is no quicker"
+    with pytest.raises(VerifyMismatchError):
+        PasswordHasher().verify(passwords._NOBODY, "x")
 
 
 def test_the_first_owner_is_made_once(app: Flask, shop: Database) -> None:
