@@ -152,7 +152,7 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
     ask_again(app, "opening_height", "39 15/16")
     sheet(app, "Saw")
     expect(row(app, "A2")).to_contain_text("long now: trim it")
-    row(app, "A2").get_by_role("button", name="Trimmed").tap()
+    row(app, "A2").get_by_role("button", name="Done: it fits now").tap()
     expect(row(app, "A2")).not_to_contain_text("old size")
     expect_ticked(app, "A2")
     # What is cut is fitted, all of an item at once, and back again to cut.

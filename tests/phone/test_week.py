@@ -138,7 +138,7 @@ def test_a_week(
     expect(row(app, "C1")).to_contain_text("1/16 long now: trim it")
     expect(row(app, "C2")).to_contain_text("31 and 3/4")
     for tag in ("C1", "C6", "C7"):
-        row(app, tag).get_by_role("button", name="Trimmed").tap()
+        row(app, tag).get_by_role("button", name="Done: it fits now").tap()
         expect(row(app, tag)).not_to_contain_text("old size")
 
     # The number was right the first time after all? Undone, and done again.

@@ -45,9 +45,11 @@ def test_out_and_back_is_the_same_but_for_its_epoch(
     app: Flask, shop: Database, server: Path, tmp_path: Path
 ) -> None:
     """From either database into PostgreSQL, and from there into SQLite."""
-    filled(app, shop)
     file = tmp_path / "backup.db"
-    back_up(shop, file)
+    with pytest.raises(NotDone, match="Nobody is in this shop"):
+        back_up(shop, file)
+    filled(app, shop).put("photo.2", None, said("change-4", picture="x"))
+    assert back_up(shop, file) == "1 person, 0 jobs, 1 photo"
     assert list(tmp_path.glob("backup*")) == [file], "one file, none beside it"
     assert file.stat().st_mode & 0o777 == 0o600, "for whoever made it alone"
     for address in (new_database(server), f"sqlite:///{tmp_path / 'other.db'}"):

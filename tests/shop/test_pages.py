@@ -196,7 +196,7 @@ def test_the_log_tells_the_owner(app: Flask, shop: Database, owner: Visitor, cre
     Visitor(app).sign_in("Ada", "some other words")
     Visitor(app).sign_in("my secret typed in the wrong field", "x")
     page = owner.see("/log").text
-    for words in ("joined: Ben", "signed in: Ada", "sign-in failed: Ada"):
+    for words in ("Ben: joined", "Ada: signed in", "Ada: sign-in failed"):
         assert words in page
     assert "my secret" not in page
     assert crew.see("/log").status_code == 403

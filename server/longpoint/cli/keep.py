@@ -34,12 +34,13 @@ def opened() -> Iterator[Database]:
 def keep(file: Path) -> None:
     """Write all that the shop's server keeps to a file."""
     with opened() as shop:
-        backup.back_up(shop, file)
-    print(f"Wrote {file}: keep it on another machine.")
+        held = backup.back_up(shop, file)
+    print(f"Wrote {file}: {held}. Keep it on another machine.")
 
 
 def put_back(file: Path, is_replacing: bool) -> None:
     """Put a backup in the place of what is kept."""
     with opened() as shop:
-        backup.restore(shop, file, is_replacing)
-    print(f"The shop's server keeps what {file} held.")
+        held = backup.restore(shop, file, is_replacing)
+    print(f"The shop's server keeps what {file} held: {held}.")
+    print("If it runs now, start it again.")

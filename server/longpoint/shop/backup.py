@@ -18,7 +18,7 @@ from sqlalchemy.orm import Session
 
 from . import people
 from .database import Database, NotOpened, reason
-from .tables import Device, Person, Shop, Table
+from .tables import Device, Document, Person, Shop, Table
 
 ROWS = 20
 """Copied at a time: a row can hold four megabytes."""
@@ -28,21 +28,28 @@ class NotDone(Exception):
     """Nothing was written; the message is for the person."""
 
 
-def back_up(shop: Database, file: Path) -> None:
+def back_up(shop: Database, file: Path) -> str:
     """Write all that `shop` holds at this moment into a new file, while others go on working.
+
+    Returns how much that is, in words.
 
     Raises
     ------
     NotDone
-        The file is there already, or can't be written.
+        The file is there already, or can't be written, or nobody has a part in this shop: it is
+        hardly the one that is meant.
     """
     if file.exists():
         raise NotDone(f"{file} is there already: name a new file.")
+    with shop.reading() as kept:
+        if not _people(kept):
+            raise NotDone("Nobody is in this shop: does LONGPOINT_DATABASE name the right one?")
     part = file.with_name(file.name + ".part")
     try:
         _remove(part)
-        _write(shop, part)
+        held = _write(shop, part)
         part.rename(file)
+        return held
     except (OSError, NotOpened, DBAPIError) as fault:
         with suppress(OSError):
             _remove(part)
@@ -54,21 +61,37 @@ def _remove(part: Path) -> None:
         part.with_name(part.name + end).unlink(missing_ok=True)
 
 
-def _write(shop: Database, part: Path) -> None:
+def _write(shop: Database, part: Path) -> str:
     copy = Database(f"sqlite:///{part}")
     try:
         with shop.reading() as source, copy.session() as target:
+            held = _held(source)
             _copy(source, target)
         with copy.engine.connect() as connection:
             # All in the one file, none of it in files beside it.
             connection.connection.execute("PRAGMA journal_mode=DELETE")
+        return held
     finally:
         copy.close()
 
 
-def restore(shop: Database, file: Path, replace: bool) -> None:
+def _people(kept: Session) -> int:
+    return kept.scalar(select(func.count(Person.id)).where(Person.left.is_(None))) or 0
+
+
+def _held(kept: Session) -> str:
+    """Return how much there is, in words."""
+    count = select(Document.kind, func.count()).where(~Document.deleted).group_by(Document.kind)
+    kinds = {row.kind: row[1] for row in kept.execute(count)}
+    parts = [(_people(kept), "person", "people"), (kinds.get("job", 0), "job", "jobs"),
+             (kinds.get("photo", 0), "photo", "photos")]  # fmt: skip
+    return ", ".join(f"{number} {one if number == 1 else more}" for number, one, more in parts)
+
+
+def restore(shop: Database, file: Path, replace: bool) -> str:
     """Put what a file holds in the place of all that `shop` holds, in one step.
 
+    Returns how much that is, in words.
     Phones are told by a new `epoch` that the server may have forgotten something. Devices that were
     signed out here, and people whose access was ended, stay out.
 
@@ -86,21 +109,22 @@ def restore(shop: Database, file: Path, replace: bool) -> None:
             shutil.copyfile(file, taken)
             if not _is_backup(taken):
                 raise NotDone(f"{file} is no backup of a shop.")
-            _put_back(shop, taken, replace)
+            return _put_back(shop, taken, replace)
     except (OSError, NotOpened, DBAPIError, sqlite3.DatabaseError) as fault:
         raise NotDone(f"{file} can't be restored: {reason(fault)}.") from fault
 
 
-def _put_back(shop: Database, taken: Path, replace: bool) -> None:
+def _put_back(shop: Database, taken: Path, replace: bool) -> str:
     copy = Database(f"sqlite:///{taken}")
     try:
         with copy.reading() as source, shop.session() as target:
             if not replace and target.scalar(select(Person.id).limit(1)) is not None:
                 raise NotDone("A shop is kept here: --replace puts the backup in its place.")
-            ended = _ended(target)
+            held, ended = _held(source), _ended(target)
             _copy(source, target)
             _end_again(target, ended)
             target.get_one(Shop, 1).epoch = secrets.token_hex(8)
+            return held
     finally:
         copy.close()
 

@@ -104,6 +104,7 @@ def write(session: Session, writer: Writer, name: str, said: Said, to: int | Non
     if writer.epoch not in ("", epoch):
         raise Restored
     columns = said.columns()
+    called = _called(session, name) if said.body is None else ""
     _make_room(session, writer, name, columns["size"])
     rev = _put(session, writer, name, columns | {"seq": seq}, to)
     session.add(
@@ -117,8 +118,16 @@ def write(session: Session, writer: Writer, name: str, said: Said, to: int | Non
         )
     )
     if said.body is None:
-        session.add(Event(what="deleted", person_id=writer.person_id, detail=name))
+        session.add(Event(what="deleted", person_id=writer.person_id, detail=called))
     return Written(rev, seq, is_new=rev == 1)
+
+
+def _called(session: Session, name: str) -> str:
+    """Return what people call a document, for the log: a job's title, else its kind."""
+    body = session.scalar(select(Document.body).where(Document.id == name))
+    title = json.loads(body).get("title") if body else None
+    kind = name.split(".")[0]
+    return f"{kind}: {title}"[:240] if isinstance(title, str) and title else kind
 
 
 def _known(session: Session, name: str, said: Said) -> Written | None:

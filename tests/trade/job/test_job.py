@@ -206,6 +206,30 @@ class TestSheets:
         (group,) = worked(self.framed(ticks=[tick]))["saw"]["groups"]
         assert group["cuts"][0]["stale"]["words"] == words
 
+    @pytest.mark.parametrize(
+        ("was", "words", "is_left"),
+        [
+            ({"length": 40, "width": 2.75}, "1/4 narrow: cut another", False),
+            ({"length": 40.5, "width": 2.75}, "1/4 narrow: cut another", False),
+            ({"length": 39.5, "width": 3.25}, "1/2 short: cut another", False),
+            ({"length": 39.5, "width": 2.75}, "1/2 short, 1/4 narrow: cut another", False),
+            ({"length": 40, "width": 3.25}, "1/4 wide now: rip it", True),
+            ({"length": 40.5, "width": 3.25}, "1/2 long, 1/4 wide now: trim it", True),
+            ({"length": 40, "width": 3, "thickness": 5}, None, None),
+        ],
+    )
+    def test_width_counts_as_length_does(
+        self, was: dict[str, float], words: str | None, is_left: bool | None
+    ) -> None:
+        """Hand work: trim 3 wide, its longest piece 40, of a thickness that nobody said. Wood
+        that is too small in any size is scrap, however long it is."""
+        (group,) = worked(self.framed())["saw"]["groups"]
+        tick = {"of": group["cuts"][0]["of"], "state": "cut", "was": was}
+        (group,) = worked(self.framed(ticks=[tick]))["saw"]["groups"]
+        stale = group["cuts"][0]["stale"]
+        assert (stale and stale["words"]) == words
+        assert (stale and stale["by"] > 0) == is_left
+
     def test_pieces_without_a_stock_are_named(self) -> None:
         reply = worked(job(entry(0, "mitered-frame", inputs=FRAME)))
         assert reply["warnings"][0].startswith("4 pieces have no stock")

@@ -734,7 +734,7 @@ export type components = {
             to: number;
         };
         Stale: {
-            /** @description Inches, positive where it is too long. */
+            /** @description Inches of the size farthest off, positive where it can be taken down. */
             by: number;
             was: number;
             words: string;

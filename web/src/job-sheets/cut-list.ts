@@ -9,14 +9,14 @@ import { capital } from "../text/words";
 import { settingsOf, sticksOf, type Cut, type Group } from "./cut-groups";
 import { count, type SheetView } from "./sheet-view";
 import { tickBox } from "./tick-box";
-import { withFitted, withLength, withoutTick, withTick } from "./ticking";
+import { sizeOf, withFitted, withoutTick, withSize, withTick } from "./ticking";
 
 type Order = "setting" | "stick";
 
 /** Returns what stands over the list. */
-export function cutGist({ reply, ticked }: SheetView): string {
-  const cuts = reply.saw.groups.flatMap((group) => group.cuts);
-  const done = cuts.filter(({ of }) => ticked.is(of)).length;
+export function cutGist(view: SheetView): string {
+  const cuts = view.reply.saw.groups.flatMap((group) => group.cuts);
+  const done = cuts.filter((cut) => !isLeft(cut, view)).length;
   return cuts.length === 0 ? "nothing to cut" : `${done} of ${cuts.length} cut`;
 }
 
@@ -99,7 +99,7 @@ function cutRow(cut: Cut, view: SheetView): TemplateResult {
   const turn = (): void => {
     if (isFitted) job.changeWithUndo((body) => withFitted(body, [cut.of], false), `${cut.tag} not fitted after all`);
     else if (isOn) job.changeWithUndo((body) => withoutTick(body, cut.of), `${cut.tag} not cut after all`);
-    else job.changeWithUndo((body) => withTick(body, cut.of, "cut", cut.length), `${cut.tag} cut`);
+    else job.changeWithUndo((body) => withTick(body, cut.of, "cut", sizeOf(cut)), `${cut.tag} cut`);
   };
   const isOpen = view.open === cut.of;
   return html`<li class="tickrow cut ${isOn && !stale ? "ticked" : ""}">
@@ -122,20 +122,20 @@ function spoiledWords(spoiled: number, again: string): string {
   return `Spoiled ${spoiled === 1 ? "once" : `${spoiled} times`}: cut again${again ? `. ${again}` : ""}`;
 }
 
-/** A piece that was cut to an older number: trimmed where it is long, cut anew where it is short. */
+/** A piece that was cut to an older number: taken down where it is too large, cut anew where it is too small. */
 function staleWords(cut: Cut, by: number, words: string, { job }: SheetView): TemplateResult {
-  const trim = (): void => job.changeWithUndo((body) => withLength(body, cut.of, cut.length), `${cut.tag} trimmed`);
+  const trim = (): void => job.changeWithUndo((body) => withSize(body, cut.of, sizeOf(cut)), `${cut.tag} trimmed`);
   const spoil = (): void => spoilt(cut, job);
   return html`<div class="wide again" role="note">
     <p>Cut to the old size: ${typeset(words)}</p>
     ${by > 0
-      ? html`<button type="button" @click=${trim}>Trimmed</button>`
+      ? html`<button type="button" @click=${trim}>Done: it fits now</button>`
       : html`<button type="button" @click=${spoil}>Cut another</button>`}
   </div>`;
 }
 
 function spoilt(cut: Cut, job: SheetView["job"]): void {
-  job.changeWithUndo((body) => withTick(body, cut.of, "spoiled", cut.length), `${cut.tag} spoiled`);
+  job.changeWithUndo((body) => withTick(body, cut.of, "spoiled", sizeOf(cut)), `${cut.tag} spoiled`);
 }
 
 function details(cut: Cut, { job, scale, ticked }: SheetView): TemplateResult {

@@ -1,6 +1,8 @@
 /** Ticks of a job as they stand in its document: the last one of each piece, mark or line counts. */
 import { newId, type JobBody, type Tick } from "../job/document";
 
+/** What a piece is cut to, in inches; a size that is not known is left out. */
+export type Size = NonNullable<Tick["was"]>;
 export type State = "cut" | "fitted" | "spoiled" | "bought" | "marked" | "done";
 
 /** What is ticked, by what it is of. */
@@ -27,8 +29,8 @@ export class Ticked {
   }
 
   /** What a piece was cut to; undefined where nothing was said. */
-  cutTo(of: string): number | undefined {
-    return this.last.get(of)?.was?.length;
+  cutTo(of: string): Size | undefined {
+    return this.last.get(of)?.was;
   }
 
   /** How many pieces were spoiled under this mark. */
@@ -54,13 +56,18 @@ const tickId = (): string => newId().replaceAll("-", "").slice(0, 12);
 /** Ticks that came without an id get one by their place, the same in every window. */
 const named = (ticks: readonly Tick[]): Tick[] => ticks.map((tick, at) => ({ id: `tick ${at}`, ...tick }));
 
+/** Returns the size that a piece is cut to now. */
+export function sizeOf({ length, width, thickness }: { length: number; width: number | null; thickness: number | null }): Size {
+  return { length, ...(width === null ? {} : { width }), ...(thickness === null ? {} : { thickness }) };
+}
+
 /**
- * Returns the job with one more tick; `length` is what a piece is cut to.
+ * Returns the job with one more tick; `size` is what a piece is cut to.
  *
  * Each has an id of its own, by which what was ticked in two windows at once is joined.
  */
-export function withTick(body: JobBody, of: string, state: State, length?: number): JobBody {
-  const was = length === undefined ? {} : { was: { length } };
+export function withTick(body: JobBody, of: string, state: State, size?: Size): JobBody {
+  const was = size === undefined ? {} : { was: size };
   return { ...body, ticks: [...named(body.ticks ?? []), { id: tickId(), of, state, at: now(), ...was }] };
 }
 
@@ -92,16 +99,16 @@ export function withoutTick(body: JobBody, of: string): JobBody {
   return { ...body, ticks: ticks.filter((tick, at) => tick.of !== of || at <= spoiled) };
 }
 
-/** Returns the job with pieces fitted, or cut and not fitted after all; each stays as long as it was cut. */
+/** Returns the job with pieces fitted, or cut and not fitted after all; each keeps the size that it was cut to. */
 export function withFitted(body: JobBody, pieces: readonly string[], isFitted: boolean): JobBody {
   const ticked = new Ticked(body.ticks);
   const state = isFitted ? "fitted" : "cut";
   return pieces.reduce((made, of) => withTick(withoutTick(made, of), of, state, ticked.cutTo(of)), body);
 }
 
-/** Returns the job with a piece cut to today's length: its tick says so now. */
-export function withLength(body: JobBody, of: string, length: number): JobBody {
-  return withTick(withoutTick(body, of), of, "cut", length);
+/** Returns the job with a piece cut to today's size: its tick says so now. */
+export function withSize(body: JobBody, of: string, size: Size): JobBody {
+  return withTick(withoutTick(body, of), of, "cut", size);
 }
 
 /** Returns the job with what was paid for a line that is bought. */

@@ -13,14 +13,17 @@ const DONE = ["cut", "fitted"];
 /** Returns what a whole reply says of its job. */
 export function standingOf(reply: JobReply): Standing {
   const cuts = reply.saw.groups.flatMap((group) => group.cuts);
-  const cut = cuts.filter(({ state }) => DONE.includes(state)).length;
+  const ticked = cuts.filter(({ state }) => DONE.includes(state));
+  const off = ticked.filter(({ stale }) => stale !== null).length;
+  const cut = ticked.length - off;
   const toBuy = reply.yard.lines.filter(({ state, amount }) => state !== "bought" && amount > 0).length;
   const asking = reply.items.flatMap(({ entries }) => entries).filter(({ errors }) => errors.length > 0);
   const [first] = asking;
   const parts = [
     cuts.length > 0 ? `${cut} of ${cuts.length} cut` : "",
+    off > 0 ? `${off} cut to an old size` : "",
     toBuy > 0 ? `${toBuy} still to buy` : "",
-    first ? `next: ${first.title}, ${asking.length > 1 ? `one of ${asking.length} that ask` : "which asks"}` : "",
+    first ? `next: ${first.title}${asking.length > 1 ? `, then ${asking.length - 1} more` : ""}` : "",
   ];
   return { words: parts.filter(Boolean).join(" · "), share: cuts.length > 0 ? cut / cuts.length : null };
 }

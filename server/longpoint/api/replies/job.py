@@ -100,7 +100,7 @@ class Stale(Reply):
     """How a piece that was cut differs from what is wanted now."""
 
     was = members.number()
-    by = members.number("Inches, positive where it is too long.")
+    by = members.number("Inches of the size farthest off, positive where it can be taken down.")
     words = members.text()
 
 

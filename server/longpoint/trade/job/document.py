@@ -136,7 +136,7 @@ TICK = Thing(
         ("of", Words(200, least=1)),
         ("state", OneOf(*STATES)),
         ("at", _WHEN),
-        ("was", Thing([("length", Numeral())])),
+        ("was", Thing([("length", Numeral()), ("width", Numeral()), ("thickness", Numeral())])),
         ("paid", _MONEY),
     ],
     needs=("of", "state"),

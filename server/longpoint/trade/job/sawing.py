@@ -154,7 +154,7 @@ class _Saw:
         said["spoiled"], said["again"] = self.ticks.spoiled(cut.of), ""
         if said["spoiled"]:
             said["again"] = again_words(cut.piece, self._from(cut), self.sizes, self.scale)
-        said["stale"] = self.ticks.stale(cut.of, cut.piece["length"], self.scale)
+        said["stale"] = self.ticks.stale(cut.of, cut.piece, self.scale)
         return said
 
     def _from(self, cut: Cut) -> "dict[str, Any]":

@@ -8,6 +8,10 @@ if TYPE_CHECKING:
 
 NOTICED = 1 / 128
 """Inches by which a piece must be off before it is called cut to the old size."""
+SIZES = {"length": ("short", "long"), "width": ("narrow", "wide"), "thickness": ("thin", "thick")}
+"""A piece's sizes, and what it is called that has too little or too much of each."""
+DOWN = {"length": "trim it", "width": "rip it", "thickness": "plane it"}
+"""How too much of each comes off."""
 
 
 class Ticks:
@@ -41,18 +45,26 @@ class Ticks:
         tick = self.last.get(of)
         return None if tick is None or tick.get("paid") is None else float(tick["paid"])
 
-    def stale(self, of: str, length: float, scale: "Scale") -> "dict[str, Any] | None":
+    def stale(self, of: str, piece: "dict[str, Any]", scale: "Scale") -> "dict[str, Any] | None":
         """Return how a piece that was cut differs from what is wanted now; None where it fits.
 
-        `by` is in inches, positive where the piece is too long.
+        Each size that was noted as it was cut is compared. `by` is in inches: the size farthest
+        off, positive where all that differ are too large and can be taken down.
         """
         tick = self.last.get(of)
         if tick is None or tick["state"] not in ("cut", "fitted"):
             return None
-        was = (tick.get("was") or {}).get("length")
-        if was is None or abs(was - length) < NOTICED:
+        was = tick.get("was") or {}
+        over = [(was[name] - piece[name], name) for name in SIZES
+                if was.get(name) is not None and piece[name] is not None]  # fmt: skip
+        large = [each for each in over if each[0] >= NOTICED]
+        small = [each for each in over if each[0] <= -NOTICED]
+        if not (large or small):
             return None
-        by = was - length
-        shown = scale.finer(32).length(abs(by))
-        words = f"{shown} long now: trim it" if by > 0 else f"{shown} short: cut another"
-        return {"was": was, "by": by, "words": words}
+        finer = scale.finer(32)
+        off = small or large
+        said = ", ".join([f"{finer.length(abs(by))} {SIZES[name][by > 0]}" for by, name in off])
+        way = off[0][1] if len(off) == 1 else "length"
+        words = f"{said}: cut another" if small else f"{said} now: {DOWN[way]}"
+        by = min(off)[0] if small else max(off)[0]
+        return {"was": was.get("length", piece["length"]), "by": by, "words": words}
