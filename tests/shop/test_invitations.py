@@ -40,7 +40,7 @@ def test_an_owner_who_forgot_is_let_in_on_the_machine(
     assert back.send(f"/join/{found[1]}", password=NEW, again=NEW).status_code == 303
     assert back.client.get("/api/me").json["person"] == {"name": "Ada", "role": "owner"}
     assert not owner.is_in, "a new password signs the others out"
-    assert "on the server's machine" in back.see("/log").text.replace("&#39;", "'")
+    assert "The server's machine: invited" in back.see("/log").text.replace("&#39;", "'")
 
 
 def test_an_invitation_is_taken_back(app: Flask, owner: Visitor) -> None:

@@ -6,6 +6,7 @@ import type { Scale } from "../contract/contract";
 import type { Job } from "../job/job";
 import { inWords } from "../job-file/taken";
 import { icon } from "../parts/icons";
+import { unsettled } from "../sync/questions";
 import { typeset } from "../text/typeset";
 import { buyGist, buyList } from "./buy-list";
 import { hasSticks } from "./cut-groups";
@@ -93,7 +94,7 @@ export class JobSheet extends LitElement {
           ${icon("close")}
         </button>
       </div>
-      ${this.trouble()} ${view ? this.list(view) : nothing}
+      ${this.trouble()} ${unsettled(job)} ${view ? this.list(view) : nothing}
     </section>`;
   }
 

@@ -7,6 +7,7 @@ import { entryOf } from "../job/document";
 import { setStock } from "../job/edits";
 import type { EntryForm } from "../job/entry-form";
 import { Hearing } from "../parts/hearing";
+import { unsettled } from "../sync/questions";
 import { typeset } from "../text/typeset";
 import { stockChooser } from "./stock";
 
@@ -21,7 +22,7 @@ export class InJob extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    return html`${this.stale()} ${this.cutFrom()} ${this.taken()}`;
+    return html`${unsettled(this.entry.job)} ${this.stale()} ${this.cutFrom()} ${this.taken()}`;
   }
 
   /** Pieces that were cut before their number moved. */

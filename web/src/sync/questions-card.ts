@@ -43,7 +43,7 @@ export class QuestionsCard extends LitElement {
     if (!tools || asked.length === 0) return nothing;
     return html`<section class="card item questions" aria-label="Said differently">
       <h2>Said differently</h2>
-      <p class="quiet">Two people changed the same thing. Say which is right; it then stands for both.</p>
+      <p class="quiet">This was said in two ways. Say which is right; it then stands for both.</p>
       ${repeat(asked, ({ id }) => id, (question) => this.one({ ...subject, tools }, question))}
     </section>`;
   }

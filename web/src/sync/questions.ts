@@ -1,5 +1,6 @@
 /** What two people said differently in a document: its card, loaded where there is something to ask. */
 import { html, nothing, type TemplateResult } from "lit";
+import { jobHash } from "../address/address";
 import type { Declaration, Input } from "../contract/contract";
 import type { Core } from "../engine/core";
 import type { Job } from "../job/job";
@@ -35,6 +36,14 @@ export const WHICH = "Which is right";
 export function jobQuestions(job: Job): TemplateResult | typeof nothing {
   const put = (body: JsonObject): void => void job.change(() => body as never, WHICH);
   return questions({ kind: "job", id: job.id, body: job.body as unknown as JsonObject, core: job.core, put });
+}
+
+/** Leads to them from where the job's numbers are used. */
+export function unsettled(job: Job): TemplateResult | typeof nothing {
+  const count = openQuestions(job.body as unknown as JsonObject).length;
+  if (count === 0) return nothing;
+  const what = count === 1 ? "One thing of this job was" : `${count} things of this job were`;
+  return html`<p class="caution"><a href=${jobHash(job.id)}>${what} said in two ways: settle that before you cut</a></p>`;
 }
 
 /** Of a list or of settings; nothing until they are read. */

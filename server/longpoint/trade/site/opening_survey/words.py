@@ -155,11 +155,11 @@ def _square_verdict(answer: "Answer", name: str, worst: "Left", leaves: int) -> 
     if worst.gap - worst.asked <= LEAST + 1e-9:
         answer.verdict(f"{name}: true within {answer.scale.length(LEAST)}", name)
         return
-    gap = answer.scale.length(worst.gap)
+    # "Up to 13/16 shy" would be read as short of it.
+    gap = answer.scale.bare(worst.gap)
     where = where_words(worst, leaves)
     really = f"{name}, really up to {gap}"
-    brief = f"{name}: up to {answer.scale.bare(worst.gap)}"
-    answer.verdict(f"{really} at the {where}", really, f"{name}: up to {gap}", brief)
+    answer.verdict(f"{really} at the {where}", really, f"{name}: up to {gap}")
 
 
 def largest(leaves: "list[Leaf]") -> "tuple[float, float]":
