@@ -14,7 +14,9 @@ NARROW = 1 / 2
 def verdict_words(bores: "Bores", scale: "Scale") -> "list[str]":
     """Return where to bore and what was assumed, ever shorter."""
     length, sheet, place = scale.length, bores.sheet, bores.place
-    bore = f"Bore {length(sheet.cross)} at {length(bores.near)} in, {length(bores.up)} up the leaf"
+    # As fine as the figure: one hole has one number.
+    near = scale.finer().length(bores.near)
+    bore = f"Bore {length(sheet.cross)} at {near} in, {length(bores.up)} up the leaf"
     gap = f" (floor gap {length(place.floor_gap)})"
     edge, strike = f"edge bore {length(sheet.edge)}", f"strike {length(place.latch)} up"
     return [
