@@ -45,6 +45,15 @@ export function noteStanding(id: string, standing: Standing): void {
   }
 }
 
+/** Forgets what stood on a job that someone else changed: rather nothing than what was. */
+export function forgetStanding(id: string): void {
+  try {
+    localStorage.removeItem(nameOf(id));
+  } catch {
+    // A blocked storage: nothing was noted in it.
+  }
+}
+
 export function notedStanding(id: string): Standing | null {
   try {
     const noted = JSON.parse(localStorage.getItem(nameOf(id)) ?? "null") as Partial<Standing> | null;

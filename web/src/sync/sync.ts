@@ -6,6 +6,7 @@
  * is known to have goes up. So a page may end at any moment, and the next goes on.
  */
 import type { Core, Met } from "../engine/core";
+import { forgetStanding } from "../job/standing";
 import { toast } from "../parts/toast";
 import { faultOf, isUnits } from "../store/check";
 import { listTitles } from "../store/collection";
@@ -236,6 +237,7 @@ export class Sync {
       this.refused.set(change.id, said.errors[0]?.message ?? "It can't be read here.");
       return true;
     }
+    if (change.kind === "job") forgetStanding(key[1]);
     this.settling = change.id;
     const isDone = await settled(key, revision, {
       rev: change.rev, changeId: change.change_id, theirs: stateOf(change), document: said.document,
