@@ -105,14 +105,17 @@ class Engine(ABC):
     def place(self, css: str, words: str = "") -> tuple[float, float, float, float]:
         """Return left, top, width and height of the one element with this name.
 
-        It is in sight and nothing lies over its middle, and it stands still: twice the same.
+        It is in sight and nothing lies over its middle, and it stands still while lists grow
+        above it: five times the same.
         """
         before: Any = None
+        alike = 0
 
         def look() -> Any:
-            nonlocal before
+            nonlocal before, alike
             last, before = before, self.ask("place", css, words)
-            return before if before == last and not isinstance(before, str) else None
+            alike = alike + 1 if before == last else 0
+            return before if alike >= 4 and not isinstance(before, str) else None
 
         left, top, width, height = self._until(
             look, f"{css} with {words!r} to tap", lambda: str(before)

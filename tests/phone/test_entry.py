@@ -6,11 +6,27 @@ Expected lengths are worked out by hand beside each check: 12 inches to a foot, 
 import re
 from typing import Any
 
-from playwright.sync_api import expect
+from playwright.sync_api import Page, Route, expect
 
 from tests.phone.app import ROOM, App, choose, frame, run
 
 PLUS = "+ then −: plus, tapped again minus"
+
+
+def test_who_types_before_the_core_answers_keeps_the_field(page: Page, address: str) -> None:
+    """The screen that was seen stays seen; the core's script is held until then."""
+    held: list[Route] = []
+    page.route("**/worker-*.js", lambda route: held.append(route))
+    page.goto(f"{address}/#/saw/mitered-frame")
+    field = page.get_by_label("Opening width", exact=True)
+    field.fill("27 13/16")
+    expect(page).to_have_url(re.compile("opening_width=27"))
+    page.wait_for_function("() => document.querySelector('.tool').getAnimations().length === 0")
+    expect(field).to_be_focused()
+    expect(page.get_by_role("group", name="Pad for")).to_be_visible()
+    for route in held:
+        route.continue_()
+    expect(page.locator("#answer")).to_contain_text("Still needed")
 
 
 class TestPad:

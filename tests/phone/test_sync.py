@@ -1,5 +1,6 @@
 """Two people's phones and the shop's server: one job on all of them, whatever the network does."""
 
+import re
 from pathlib import Path
 
 from playwright.sync_api import Page, Request, Route, expect
@@ -141,7 +142,7 @@ def asked_once(app: App) -> None:
     heard = page.get_by_role("region", name="The shop's server").get_by_text("Last heard")
     page.get_by_role("button", name="Units and settings").tap()
     expect(heard).to_be_visible()
-    page.on("request", lambda request: asked.append(request.url.split("/api/")[-1].split("?")[0]))
+    page.on("request", lambda request: asked.extend(re.findall(r"/api/([^?]*)", request.url)))
     with page.expect_response("**/api/changes?*"):
         page.clock.fast_forward(31_000)
     page.evaluate(FRAMES)

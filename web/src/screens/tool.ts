@@ -40,6 +40,7 @@ export class ToolScreen extends LitElement {
   /** The worked example's drawing, asked for once the form is seen empty. */
   @state() private example: Drawing | null = null;
   private isExampleAsked = false;
+  private isSeen = false;
   @state() private isExampleComing = true;
   form!: FormController;
   private readonly watch = new IntersectionObserver(
@@ -113,8 +114,9 @@ export class ToolScreen extends LitElement {
     const answer = session.standing.state === "answered" ? session.standing.answer : null;
     const choose = (key: string): void => this.choose(key);
     const goTo = (path: string): void => this.form.field.take(path);
-    // What a first reply would move is not seen before it.
-    return html`<div class="tool ${session.isEmpty || session.isHeard ? "" : "coming"}">
+    // What a first reply would move is not seen before it; what was seen stays, with the field in hand.
+    this.isSeen ||= session.isEmpty || session.isHeard;
+    return html`<div class="tool ${this.isSeen ? "" : "coming"}">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
           ${listQuestions(this.form.documents, this.tool.declaration, this.core)} ${this.inputs()}
         </form>
