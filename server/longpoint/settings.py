@@ -1,6 +1,6 @@
 """What the machine that runs the server may set, as environment variables.
 
-Each raises `BadSetting` where what is set can't be understood: nothing else is taken in its place.
+What is no number or no level raises `BadSetting`: nothing else is taken in its place.
 """
 
 import os

@@ -29,7 +29,7 @@ CHECKS = [
     content_type_conformance,
     response_schema_conformance,
 ]
-OFTEN = int(os.environ.get("LONGPOINT_CASES", "15"))
+OFTEN = int(os.environ.get("LONGPOINT_CASES", "40"))
 MODES = [GenerationMode.POSITIVE, GenerationMode.NEGATIVE]
 
 

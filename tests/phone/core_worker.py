@@ -5,12 +5,10 @@ Each tool has a worker that was given its own parts of the core alone, as on a f
 
 import json
 from collections.abc import Callable
-from itertools import islice
 from typing import Any
 
 from longpoint.front import STATIC
 from longpoint.trade.calls import call
-from tests.cases import Case, assert_same, judge, replies
 
 WEB = STATIC.parent.parent.parent / "web"
 NEEDS = json.loads((WEB / "generated" / "core" / "needs.json").read_text())
@@ -71,20 +69,6 @@ def reference(request: dict[str, Any]) -> dict[str, Any]:
     """Return CPython's reply to one request."""
     reply: dict[str, Any] = json.loads(call(json.dumps(request)))
     return reply
-
-
-def unnumbered(reply: dict[str, Any]) -> dict[str, Any]:
-    """Return a reply whose search has no number: each runtime counts its own."""
-    return reply | {"search": bool(reply.get("search"))}
-
-
-def expect_alike(phone: Phone, case: Case, stretches: int) -> None:
-    """Hold each reply to CPython's, and the last to the case where it ends within `stretches`."""
-    both = zip(replies(phone.call, case.request), replies(reference, case.request), strict=True)
-    for reply, wanted in islice(both, stretches):
-        assert_same(unnumbered(wanted), unnumbered(reply))
-    if not reply.get("search"):
-        judge(case, reply)
 
 
 def asset(pattern: str) -> str:

@@ -1,20 +1,16 @@
 """The phone's runtime against the server's: every check case, the same figures and words.
 
-CPython is the reference; `core_worker.py` asks the phone's. `LONGPOINT_STRETCHES=1000` follows
-each search to its end: two of them take the phone half a minute.
+CPython is the reference; `core_worker.py` asks the phone's.
 """
 
-import os
 from collections.abc import Iterator
 
 import pytest
 from playwright.sync_api import Browser
 
 from longpoint.trade.shelf import PLACES, SHELF, slugs_at
-from tests.cases import CASES_OF, assert_same, hold_each
-from tests.phone.core_worker import Phone, expect_alike, reference
-
-STRETCHES = int(os.environ.get("LONGPOINT_STRETCHES", "40"))
+from tests.cases import CASES_OF, Case, assert_same, finished, hold_each, judge
+from tests.phone.core_worker import Phone, reference
 
 
 @pytest.fixture(scope="module")
@@ -27,7 +23,12 @@ def phone(browser: Browser, address: str) -> Iterator[Phone]:
 
 @pytest.mark.parametrize("tool", CASES_OF)
 def test_cases(phone: Phone, tool: str) -> None:
-    hold_each(CASES_OF[tool], lambda case: expect_alike(phone, case, STRETCHES))
+    def hold(case: Case) -> None:
+        reply = finished(phone.call, case.request)
+        judge(case, reply)
+        assert_same(finished(reference, case.request), reply)
+
+    hold_each(CASES_OF[tool], hold)
 
 
 @pytest.mark.parametrize("slug", [slug for place, _ in PLACES for slug in slugs_at(place)])

@@ -82,7 +82,6 @@ def test_a_question_says_where_it_is_and_what_each_said(shop: Shop) -> None:
 
 def lists_and_settings(ada: App, ben: App) -> None:
     """A list or the shop's settings ask where they are shown, and are settled for both."""
-    offcuts = {"rows": [OFFCUT], "typed_in": "in"}
     yard, offcuts = {"label": "1x6", "thickness": "3/4"}, {"rows": [OFFCUT], "typed_in": "in"}
     asking = [
         said_differently("list", "yard-sizes", *[

@@ -124,10 +124,10 @@ def write(session: Session, writer: Writer, name: str, said: Said, to: int | Non
 
 def _called(session: Session, name: str) -> str:
     """Return what people call a document, for the log: a job's title, else its kind."""
-    body = session.scalar(select(Document.body).where(Document.id == name))
-    title = json.loads(body).get("title") if body else None
     kind = name.split(".")[0]
-    return f"{kind}: {title}"[:240] if isinstance(title, str) and title else kind
+    body = session.scalar(select(Document.body).where(Document.id == name, Document.kind == "job"))
+    title = json.loads(body).get("title") if body else None
+    return f"job: {title}"[:240] if title else kind
 
 
 def _known(session: Session, name: str, said: Said) -> Written | None:

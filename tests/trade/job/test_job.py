@@ -213,8 +213,12 @@ class TestSheets:
             ({"length": 40.5, "width": 2.75}, "1/4 narrow: cut another", False),
             ({"length": 39.5, "width": 3.25}, "1/2 short: cut another", False),
             ({"length": 39.5, "width": 2.75}, "1/2 short, 1/4 narrow: cut another", False),
-            ({"length": 40, "width": 3.25}, "1/4 wide now: rip it", True),
-            ({"length": 40.5, "width": 3.25}, "1/2 long, 1/4 wide now: trim it", True),
+            ({"length": 40, "width": 3.25}, "1/4 wide now: rip it or cut another", True),
+            (
+                {"length": 40.5, "width": 3.25},
+                "1/2 long, 1/4 wide now: take it down or cut another",
+                True,
+            ),
             ({"length": 40, "width": 3, "thickness": 5}, None, None),
         ],
     )

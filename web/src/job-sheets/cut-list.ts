@@ -122,15 +122,13 @@ function spoiledWords(spoiled: number, again: string): string {
   return `Spoiled ${spoiled === 1 ? "once" : `${spoiled} times`}: cut again${again ? `. ${again}` : ""}`;
 }
 
-/** A piece that was cut to an older number: taken down where it is too large, cut anew where it is too small. */
+/** A piece that was cut to an older number: taken down where it is too large, or cut anew. */
 function staleWords(cut: Cut, by: number, words: string, { job }: SheetView): TemplateResult {
-  const trim = (): void => job.changeWithUndo((body) => withSize(body, cut.of, sizeOf(cut)), `${cut.tag} trimmed`);
-  const spoil = (): void => spoilt(cut, job);
+  const fits = (): void => job.changeWithUndo((body) => withSize(body, cut.of, sizeOf(cut)), `${cut.tag} fits now`);
   return html`<div class="wide again" role="note">
     <p>Cut to the old size: ${typeset(words)}</p>
-    ${by > 0
-      ? html`<button type="button" @click=${trim}>Done: it fits now</button>`
-      : html`<button type="button" @click=${spoil}>Cut another</button>`}
+    ${by > 0 ? html`<button type="button" @click=${fits}>Done: it fits now</button>` : nothing}
+    <button type="button" @click=${() => spoilt(cut, job)}>Cut another</button>
   </div>`;
 }
 

@@ -5,6 +5,7 @@ import { jobHash } from "../address/address";
 import type { Scale } from "../contract/contract";
 import type { Job } from "../job/job";
 import { inWords } from "../job-file/taken";
+import { Growing } from "../parts/growing";
 import { icon } from "../parts/icons";
 import { unsettled } from "../sync/questions";
 import { typeset } from "../text/typeset";
@@ -38,9 +39,10 @@ export class JobSheet extends LitElement {
   /** Whether what is cut already is left out. */
   @state() private isShort = false;
   @state() private order: "setting" | "stick" = "setting";
-  /** Rows that are drawn so far. */
-  @state() private most = isFirst ? FIRST : Infinity;
-  private isGrowing = false;
+  private readonly rows = new Growing(this, isFirst ? FIRST : Infinity, MORE, () => {
+    const { reply } = this.job;
+    return reply ? ROWS[this.place](reply) : 0;
+  });
   private readonly prices = new Map<string, string>();
   private stop: () => void = () => undefined;
 
@@ -65,14 +67,8 @@ export class JobSheet extends LitElement {
     if (this.hasUpdated) this.stop = this.job.onChange(() => this.requestUpdate());
   }
 
-  /** Draws on once what is there was seen. */
   protected override updated(): void {
-    const { reply } = this.job;
-    if (this.isGrowing || this.most === Infinity || !reply) return;
-    isFirst = false;
-    this.isGrowing = true;
-    const more = this.most + MORE < ROWS[this.place](reply) ? this.most + MORE : Infinity;
-    requestAnimationFrame(() => setTimeout(() => Object.assign(this, { isGrowing: false, most: more })));
+    if (this.job.reply) isFirst = false;
   }
 
   protected override render(): TemplateResult | typeof nothing {
@@ -99,10 +95,11 @@ export class JobSheet extends LitElement {
   }
 
   private view(): SheetView | null {
-    const { job, scale, open, prices, most } = this;
+    const { job, scale, open, prices } = this;
     if (!job.reply) return null;
     return {
-      job, scale, open, prices, most,
+      job, scale, open, prices,
+      most: this.rows.most,
       reply: job.reply,
       ticked: new Ticked(job.body.ticks),
       unfold: (name) => (this.open = name),

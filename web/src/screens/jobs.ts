@@ -10,6 +10,7 @@ import type { Job } from "../job/job";
 import { deleteJob, keepJob, newJob, undeleteJob } from "../job/kept-jobs";
 import { takeIn } from "../job-file/doors";
 import { notedStanding, saidIn } from "../job/standing";
+import { Growing } from "../parts/growing";
 import { Hearing } from "../parts/hearing";
 import { icon } from "../parts/icons";
 import { toast } from "../parts/toast";
@@ -28,9 +29,7 @@ export class JobsScreen extends LitElement {
   @property({ attribute: false }) scale!: Scale;
   /** The jobs, those worked on last first; null while they are read. */
   @state() private jobs: JobBody[] | null = null;
-  /** Jobs that are drawn so far. */
-  @state() private most = FIRST;
-  private isGrowing = false;
+  private readonly cards = new Growing(this, FIRST, MORE, () => this.jobs?.length ?? 0);
   /** Those deleted, that can still be had back. */
   @state() private gone: JobBody[] = [];
   protected readonly hearing = new Hearing(this, () => this.job.onChange(() => this.heard()));
@@ -87,14 +86,6 @@ export class JobsScreen extends LitElement {
     if (latest.length > 0) this.jobs ??= latest;
   }
 
-  /** Draws on once what is there was seen. */
-  protected override updated(): void {
-    if (this.isGrowing || this.most >= (this.jobs?.length ?? 0)) return;
-    this.isGrowing = true;
-    const more = this.most + MORE;
-    requestAnimationFrame(() => setTimeout(() => Object.assign(this, { isGrowing: false, most: more })));
-  }
-
   protected override render(): TemplateResult {
     const { jobs } = this;
     return html`<div class="jobs">
@@ -104,7 +95,7 @@ export class JobsScreen extends LitElement {
           </p>`
         : nothing}
       <ul class="joblist">
-        ${(jobs ?? []).slice(0, this.most).map((job) => html`<li>${this.card(job)}</li>`)}
+        ${(jobs ?? []).slice(0, this.cards.most).map((job) => html`<li>${this.card(job)}</li>`)}
       </ul>
       ${jobs
         ? html`<div class="actions">

@@ -1,5 +1,6 @@
 /** Where two people said something differently, as its screens call it: from the outside in. */
 import type { Declaration, Input, Units } from "../contract/contract";
+import { isUnits } from "../store/check";
 import { isObject, type Json, type JsonObject } from "../store/json";
 import { capital } from "../text/words";
 import { namedEntry, namedIn, operationNamed, type Named } from "./labels";
@@ -43,8 +44,6 @@ export interface Place {
   /** Whether it is one of a list: an item, a question, a stock. */
   isOne: boolean;
 }
-
-const isUnits = (value: unknown): value is Units => value === "in" || value === "mm";
 
 /** Returns what is held under a name, an id or a place. */
 export function heldAt(value: Json | undefined, step: Step): Json | undefined {

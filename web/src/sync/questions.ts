@@ -43,7 +43,7 @@ export function unsettled(job: Job): TemplateResult | typeof nothing {
   const count = openQuestions(job.body as unknown as JsonObject).length;
   if (count === 0) return nothing;
   const what = count === 1 ? "One thing of this job was" : `${count} things of this job were`;
-  return html`<p class="caution"><a href=${jobHash(job.id)}>${what} said in two ways: settle that before you cut</a></p>`;
+  return html`<p class="caution"><a class="partlink" href=${jobHash(job.id)}>${what} said in two ways: settle that before you cut</a></p>`;
 }
 
 /** Of a list or of settings; nothing until they are read. */

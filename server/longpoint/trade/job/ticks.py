@@ -10,8 +10,9 @@ NOTICED = 1 / 128
 """Inches by which a piece must be off before it is called cut to the old size."""
 SIZES = {"length": ("short", "long"), "width": ("narrow", "wide"), "thickness": ("thin", "thick")}
 """A piece's sizes, and what it is called that has too little or too much of each."""
-DOWN = {"length": "trim it", "width": "rip it", "thickness": "plane it"}
-"""How too much of each comes off."""
+DOWN = {"length": "trim it", "width": "rip it or cut another",
+        "thickness": "plane it or cut another"}  # fmt: skip
+"""How too much of each comes off; a molding can be neither ripped nor planed."""
 
 
 class Ticks:
@@ -64,7 +65,7 @@ class Ticks:
         finer = scale.finer(32)
         off = small or large
         said = ", ".join([f"{finer.length(abs(by))} {SIZES[name][by > 0]}" for by, name in off])
-        way = off[0][1] if len(off) == 1 else "length"
-        words = f"{said}: cut another" if small else f"{said} now: {DOWN[way]}"
+        down = DOWN[off[0][1]] if len(off) == 1 else "take it down or cut another"
+        words = f"{said}: cut another" if small else f"{said} now: {down}"
         by = min(off)[0] if small else max(off)[0]
         return {"was": was.get("length", piece["length"]), "by": by, "words": words}
