@@ -112,9 +112,12 @@ def title(app: App) -> Any:
 
 
 def open_job(app: App, name: str) -> None:
+    """Open a job from the list, and wait until it lies still: its lines are all said."""
     app.open("#/job")
     app.page.get_by_role("link", name=name).tap()
     title(app).to_have_text(name)
+    expect(app.page).to_have_title(f"{name} · Longpoint")
+    app.page.locator("lp-job").evaluate("(screen) => screen.job.settled")
 
 
 def both(*apps: App) -> None:
