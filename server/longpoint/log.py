@@ -32,8 +32,11 @@ def begin_log() -> None:
     """Write what is logged from now on to stderr, from the level that LONGPOINT_LOG names."""
     handler = logging.StreamHandler(sys.stderr)
     handler.setFormatter(Lines())
-    logging.basicConfig(handlers=[handler], level=logging.WARNING, force=True)
-    logging.getLogger("longpoint").setLevel(log_level().upper())
+    level = logging.getLevelNamesMapping()[log_level().upper()]
+    logging.basicConfig(handlers=[handler], level=max(level, logging.WARNING), force=True)
+    logging.getLogger("longpoint").setLevel(level)
+    # It would tell of each request that waits, and how long each took is told anyway.
+    logging.getLogger("waitress.queue").setLevel(logging.ERROR)
 
 
 class Lines(logging.Formatter):

@@ -1,6 +1,7 @@
 """`longpoint serve`, as a person starts it."""
 
 import json
+import os
 import re
 import socket
 import subprocess
@@ -56,6 +57,20 @@ def test_a_port_that_is_none(port: str) -> None:
     assert told.returncode == 2
     assert "65535" in told.stderr
     assert "Traceback" not in told.stderr
+
+
+@pytest.mark.parametrize("level", ["error", "info"])
+def test_the_log_tells_nothing_below_its_level_nor_of_each_request_that_waits(level: str) -> None:
+    script = (
+        "import logging; from longpoint.log import begin_log; begin_log()\n"
+        "for name in ('waitress', 'waitress.queue'): logging.getLogger(name).warning(name)"
+    )
+    environment = os.environ | {"LONGPOINT_LOG": level}
+    told = subprocess.run(
+        [sys.executable, "-c", script], env=environment, capture_output=True, text=True, check=True
+    )
+    names = [json.loads(line)["from"] for line in told.stderr.splitlines()]
+    assert names == {"error": [], "info": ["waitress"]}[level]
 
 
 def test_it_says_that_other_devices_need_https() -> None:

@@ -2,8 +2,9 @@
 
 import secrets
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from pathlib import Path
+from threading import Lock
 
 from alembic import command
 from alembic.config import Config
@@ -40,6 +41,8 @@ class Database:
             raise NotOpened(f"LONGPOINT_DATABASE is no address of a database: {fault}.") from fault
         except OSError as fault:
             raise NotOpened(f"The shop's database does not open: {reason(fault)}.") from fault
+        # SQLite lets writers try again and again, the latest as likely as who waits longest.
+        self._turn = Lock() if self.engine.dialect.name == "sqlite" else nullcontext()
         self._readers = self.engine.execution_options(**_reading(self.engine))
         try:
             _check(self.engine)
@@ -54,7 +57,7 @@ class Database:
     @contextmanager
     def session(self) -> Iterator[Session]:
         """Give a session whose work is written whole at the end, or not at all."""
-        with Session(self.engine, expire_on_commit=False) as session, session.begin():
+        with self._turn, Session(self.engine, expire_on_commit=False) as session, session.begin():
             yield session
 
     @contextmanager
