@@ -7,6 +7,7 @@ import type { Core } from "../engine/core";
 import type { EntryForm } from "../job/entry-form";
 import { toast } from "../parts/toast";
 import { listInputs, listsIn, ownInputs } from "../store/lists";
+import { writeAfter } from "../store/queue";
 import type { FormChange, FormCollision, KeptForm, ToolDocuments } from "../store/store";
 import { ActiveField } from "./active-field";
 import { AnswerRecorder } from "./answer-recorder";
@@ -228,6 +229,8 @@ export class FormController implements FormHost {
   /** The form was changed: it is kept, and the address says it. */
   edited(): void {
     this.isKept = true;
+    // To write takes the processor that answer and drawing wait for.
+    writeAfter(this.session.soon.then(() => new Promise((next) => setTimeout(next))));
     this.documents.edited(this.session.kept);
     this.write();
   }

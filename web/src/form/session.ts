@@ -17,6 +17,8 @@ import { shareStructure } from "./structural-sharing";
 
 /** Milliseconds a shown answer may outlive a change; longer and it is withdrawn. */
 const PATIENCE = 120;
+/** Milliseconds that what was typed waits to be drawn together with its answer. */
+const MOMENT = 50;
 const TRIES = 3;
 
 export class Session {
@@ -37,7 +39,7 @@ export class Session {
   isPaused = false;
   /** Resolves when the newest question has its reply. */
   settled: Promise<void> = Promise.resolve();
-  /** Resolves with the newest question's reply, at the latest with the second frame from now. */
+  /** Resolves with the newest question's reply, at the latest a moment after it was put. */
   soon: Promise<void> = Promise.resolve();
   private arrived: () => void = () => undefined;
   /** The tool was left: nothing changes this form any more. */
@@ -184,8 +186,11 @@ export class Session {
     // A question still under way is heard out; of those that came meanwhile only the newest is put.
     this.settled = this.settled.then(() => this.asked(id));
     this.soon = new Promise((resolve) => {
-      this.arrived = resolve;
-      requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+      const timer = setTimeout(resolve, MOMENT);
+      this.arrived = () => {
+        clearTimeout(timer);
+        resolve();
+      };
     });
     this.changed();
   }

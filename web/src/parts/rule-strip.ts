@@ -39,10 +39,6 @@ function rulerOf(units: Units, per: number): Ruler {
   return { reach, per: Math.min(per, 64), number: 1, height: inchHeight(Math.min(per, 64)) };
 }
 
-function tickSvg(x: number, height: number): SVGTemplateResult {
-  return svg`<line class="tick" x1=${x} y1=${TOP} x2=${x} y2=${TOP + height}></line>`;
-}
-
 /** Returns the strip for a length shown at `tick`/`per` units, or nothing to draw as null. */
 export function ruleStrip({ tick, per }: Ticked, units: Units): TemplateResult | null {
   if (tick === null || per === null || per <= 0) return null;
@@ -53,25 +49,29 @@ export function ruleStrip({ tick, per }: Ticked, units: Units): TemplateResult |
   const scale = (WIDTH - 2 * EDGE) / 2 / ruler.reach;
   const x = (value: number): number => Math.round((WIDTH / 2 + (value - middle) * scale) * 10) / 10;
   const low = at >= 0 ? Math.max(middle - ruler.reach, 0) : middle - ruler.reach;
+  const { strokes, numbers } = ticked(ruler, low, middle + ruler.reach, x, x(at));
   return html`<svg class="strip" viewBox="0 0 ${WIDTH} ${BOTTOM}" aria-hidden="true" focusable="false">
     <rect class="tape" x=${x(low)} y=${TOP} width=${WIDTH - x(low)} height=${BOTTOM - TOP}></rect>
-    ${ticks(ruler, low, middle + ruler.reach, x, x(at))}
+    <path class="tick" d=${strokes}></path>
+    ${numbers}
     <path class="edge" d="M${x(low)} ${TOP}H${WIDTH}"></path>
     <path class="foot" d="M${x(at) - 9} 3L${x(at)} ${TOP - 1}L${x(at) + 9} 3M${x(at)} ${TOP - 1}V${TOP + 42}"></path>
   </svg>`;
 }
 
-function ticks(
+/** All strokes are one path: each change of the length moves them all. */
+function ticked(
   ruler: Ruler, low: number, high: number, x: (value: number) => number, foot: number,
-): SVGTemplateResult[] {
-  const drawn: SVGTemplateResult[] = [];
+): { strokes: string; numbers: SVGTemplateResult[] } {
+  let strokes = "";
+  const numbers: SVGTemplateResult[] = [];
   for (let tick = Math.ceil(low * ruler.per); tick <= high * ruler.per; tick += 1) {
     const place = x(tick / ruler.per);
-    drawn.push(tickSvg(place, ruler.height(Math.abs(tick))));
+    strokes += `M${place} ${TOP}v${ruler.height(Math.abs(tick))}`;
     const isNumbered = tick % (ruler.per * ruler.number) === 0 && place < WIDTH - 16;
-    if (isNumbered) drawn.push(numberSvg(tick / ruler.per, place, foot));
+    if (isNumbered) numbers.push(numberSvg(tick / ruler.per, place, foot));
   }
-  return drawn;
+  return { strokes, numbers };
 }
 
 /** A number stands right of its stroke, as on a tape, or left where the crow's foot would cross it. */

@@ -10,7 +10,7 @@ import { StoreFault } from "./database";
 import { editsBetween, overlap, undoing, withEdits, type Edit, type Path } from "./edits";
 import type { JsonObject } from "./json";
 import { merge } from "./merge";
-import { flushed, inTurn, storageFault } from "./queue";
+import { flushed, inTurn, storageFault, writeInTurn } from "./queue";
 import type { Key, State } from "./tables";
 import { PAGE, tellOthers } from "./tabs";
 import { json, NEWER, type Change, type Stored, type Way } from "./opened";
@@ -136,7 +136,7 @@ export class DocumentHandle {
     this.state = state;
     count += 1;
     this.changes.push({ state, words, by: PAGE, count, at: Date.now() });
-    void inTurn(() => this.write());
+    void writeInTurn(() => this.write());
   }
 
   /** Puts a state that the page does not show yet. */

@@ -1,5 +1,6 @@
 /** One thing after the other: what is written here, and what could not be. */
 let working: Promise<void> = Promise.resolve();
+let first: Promise<unknown> = Promise.resolve();
 let onFault: (words: string) => void = () => undefined;
 
 /** Tells `say` in words when something could not be kept or read. */
@@ -21,6 +22,17 @@ export function inTurn<T>(work: () => Promise<T>): Promise<T> {
     () => undefined,
   );
   return done;
+}
+
+/** Lets `other` be done before what is changed from now on is written; it must come within a moment. */
+export function writeAfter(other: Promise<unknown>): void {
+  first = other;
+}
+
+/** Does `work`, which writes, in its turn. */
+export function writeInTurn<T>(work: () => Promise<T>): Promise<T> {
+  const other = first;
+  return inTurn(() => other.then(work));
 }
 
 /** Resolves when everything typed so far is written, or was said to be impossible to keep. */
