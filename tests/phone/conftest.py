@@ -24,6 +24,8 @@ PHONE = {"width": 390, "height": 844}
 # As long as what is waited for comes, it may: both processors have a browser of their own to serve.
 expect.set_options(timeout=15_000)
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
+COMPILED_ONCE = "--js-flags=--liftoff-only"
+"""Most tests are over before a better compiled interpreter is worth its compiling: a tenth of it all."""
 
 
 @pytest.fixture(scope="session")
@@ -57,7 +59,9 @@ def playwright() -> Iterator[Playwright]:
 
 @pytest.fixture(scope="session")
 def browser(playwright: Playwright, browser_path: str) -> Iterator[Browser]:
-    browser = playwright.chromium.launch(executable_path=browser_path, args=FLAGS)
+    browser = playwright.chromium.launch(
+        executable_path=browser_path, args=[*FLAGS, COMPILED_ONCE]
+    )
     yield browser
     browser.close()
 
