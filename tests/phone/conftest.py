@@ -25,7 +25,7 @@ PHONE = {"width": 390, "height": 844}
 expect.set_options(timeout=15_000)
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 COMPILED_ONCE = "--js-flags=--liftoff-only"
-"""Most tests are over before a better compiled interpreter is worth its compiling: a tenth of it all."""
+"""A test is over before it pays to compile the interpreter better: a tenth of its work."""
 
 
 @pytest.fixture(scope="session")
@@ -59,9 +59,7 @@ def playwright() -> Iterator[Playwright]:
 
 @pytest.fixture(scope="session")
 def browser(playwright: Playwright, browser_path: str) -> Iterator[Browser]:
-    browser = playwright.chromium.launch(
-        executable_path=browser_path, args=[*FLAGS, COMPILED_ONCE]
-    )
+    browser = playwright.chromium.launch(executable_path=browser_path, args=[*FLAGS, COMPILED_ONCE])
     yield browser
     browser.close()
 
