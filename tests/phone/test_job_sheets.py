@@ -117,7 +117,7 @@ def test_bought_cut_spoiled_cut_to_an_old_size_and_marked(app: App) -> None:
 
     # At the saw: longest first, a box for a gloved thumb, and the way back.
     saw = sheet(app, "Saw")
-    assert saw.locator(".cutlength .unseen").all_inner_texts() == ["40", "40", "30", "30"]
+    expect(saw.locator(".cutlength .unseen")).to_have_text(["40", "40", "30", "30"])
     size = box(app, "A2").bounding_box()
     assert size
     assert min(size["width"], size["height"]) >= THUMB
