@@ -19,7 +19,7 @@ from playwright.sync_api import Browser, Locator, expect
 
 from tests.phone.app import App
 from tests.phone.conftest import page_of
-from tests.phone.storage import kept_documents, put_documents
+from tests.phone.storage import kept_documents, put_documents, wait_until
 from tests.phone.test_job_sheets import PINE, begin, job, kept_job
 
 
@@ -140,6 +140,7 @@ def test_a_link_alone_brings_the_job(app: App, other: App) -> None:
     hand = handed_on(app)
     app.page.evaluate("() => { navigator.share = ({ url }) => { globalThis.shared = url; }; }")
     hand.get_by_role("button", name="Send a link").tap()
+    wait_until(app.page, lambda: app.page.evaluate("globalThis.shared"), "the link is handed on")
     link = app.page.evaluate("globalThis.shared")
     other.open("#" + link.partition("#")[2])
     other.page.get_by_role("button", name="Take it in").tap()
