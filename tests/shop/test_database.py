@@ -1,12 +1,18 @@
 """The shop's database: its tables, older and newer ones, and what does not open."""
 
 import sqlite3
+import time
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
+from sqlalchemy import select
+from sqlalchemy.exc import OperationalError, TimeoutError
 
+from longpoint.shop import database
 from longpoint.shop.database import Database, NotOpened
 from longpoint.shop.documents import read
 from longpoint.shop.tables import Person, Table
@@ -26,6 +32,33 @@ def test_its_file_is_for_its_own_user_alone(tmp_path: Path) -> None:
         rights = {each.name: each.stat().st_mode & 0o777 for each in tmp_path.iterdir()}
     shop.close()
     assert rights == {"shop.db": 0o600, "shop.db-wal": 0o600, "shop.db-shm": 0o600}
+
+
+def test_who_holds_it_keeps_nobody_waiting_for_all_before_them(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Writers stand in line, and give up together: one after the other they would take 8 s."""
+    monkeypatch.setattr(database, "PATIENCE", 1)
+    shop = Database(f"sqlite:///{tmp_path / 'shop.db'}")
+
+    def refused(_: int) -> bool:
+        with pytest.raises((OperationalError, TimeoutError)), shop.session() as session:
+            session.scalars(select(Person.name)).all()
+        return True
+
+    with (
+        closing(sqlite3.connect(tmp_path / "shop.db", isolation_level=None)) as other,
+        ThreadPoolExecutor(8) as threads,
+    ):
+        other.execute("BEGIN IMMEDIATE")
+        begun = time.monotonic()
+        assert list(threads.map(refused, range(8))) == [True] * 8
+        assert time.monotonic() - begun < 5
+    with shop.session() as session:
+        session.add(Person(name="Ada", key="ada", role="owner", password=""))
+    with shop.reading() as session:
+        assert session.scalars(select(Person.name)).all() == ["Ada"]
+    shop.close()
 
 
 def test_the_database_of_version_1_opens(tmp_path: Path) -> None:

@@ -2,7 +2,7 @@
 
 import secrets
 from collections.abc import Iterator
-from contextlib import contextmanager, nullcontext
+from contextlib import contextmanager
 from pathlib import Path
 from threading import Lock
 
@@ -10,7 +10,7 @@ from alembic import command
 from alembic.config import Config
 from alembic.util import CommandError
 from sqlalchemy import Connection, Engine, create_engine, event, func, insert, make_url, select
-from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
+from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError, TimeoutError
 from sqlalchemy.orm import Session
 
 from .tables import Shop
@@ -41,8 +41,7 @@ class Database:
             raise NotOpened(f"LONGPOINT_DATABASE is no address of a database: {fault}.") from fault
         except OSError as fault:
             raise NotOpened(f"The shop's database does not open: {reason(fault)}.") from fault
-        # SQLite lets writers try again and again, the latest as likely as who waits longest.
-        self._turn = Lock() if self.engine.dialect.name == "sqlite" else nullcontext()
+        self._line = Lock() if self.engine.dialect.name == "sqlite" else None
         self._readers = self.engine.execution_options(**_reading(self.engine))
         try:
             _check(self.engine)
@@ -56,9 +55,28 @@ class Database:
 
     @contextmanager
     def session(self) -> Iterator[Session]:
-        """Give a session whose work is written whole at the end, or not at all."""
-        with self._turn, Session(self.engine, expire_on_commit=False) as session, session.begin():
+        """Give a session whose work is written whole at the end, or not at all.
+
+        Raises
+        ------
+        TimeoutError, OperationalError
+            Others write for too long, of this process or of another.
+        """
+        with self._turn(), Session(self.engine, expire_on_commit=False) as session, session.begin():
             yield session
+
+    @contextmanager
+    def _turn(self) -> Iterator[None]:
+        """Have this process's writers stand in line at SQLite, which lets the latest go first."""
+        if self._line is None:
+            yield
+            return
+        if not self._line.acquire(timeout=PATIENCE):
+            raise TimeoutError("others write for too long")
+        try:
+            yield
+        finally:
+            self._line.release()
 
     @contextmanager
     def reading(self) -> Iterator[Session]:

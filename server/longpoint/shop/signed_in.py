@@ -11,7 +11,7 @@ from flask.sessions import SecureCookieSessionInterface
 from flask_login import LoginManager, UserMixin, current_user
 from flask_smorest import abort
 from sqlalchemy import select, update
-from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import OperationalError, TimeoutError
 from sqlalchemy.orm import joinedload
 
 from .database import Database
@@ -83,8 +83,8 @@ def _found(shop: Database, token: str) -> SignedIn | None:
             return None
         found = SignedIn(token, device)
     if now() - found.seen > SEEN_EVERY:
-        # A disk that is full keeps nobody from reading.
-        with suppress(OperationalError), shop.session() as kept:
+        # A disk that is full, or who writes for long, keeps nobody from reading.
+        with suppress(OperationalError, TimeoutError), shop.session() as kept:
             kept.execute(update(Device).where(Device.id == found.device_id).values(seen=now()))
     return found
 
