@@ -92,6 +92,10 @@ class Engine(ABC):
         """Wait until the control has this value."""
         self._until(lambda: self.ask("holds", css, value), f"{value!r} in {css}")
 
+    def keeps(self, text: str) -> None:
+        """Wait until a document that is kept says this: a number is written once it is answered."""
+        self._until(lambda: self.ask("keeps", text), f"{text!r} kept")
+
     def titled(self, title: str) -> None:
         """Wait until a screen of this title is up."""
         whole = f"{title} · Longpoint"

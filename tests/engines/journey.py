@@ -222,6 +222,7 @@ class Journey:
         self.open("#/saw/mitered-frame", "Mitered frame")
         self.enter("#field-opening_height", "3/0")
         engine.says(".message", "has a 0 under the line")
+        engine.keeps("3/0")
         engine.end()
         engine.start()
         self.open("#/saw/mitered-frame", "Mitered frame")

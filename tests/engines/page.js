@@ -55,6 +55,19 @@
     return elements.length === 1 && elements[0].value === value;
   },
 
+  /** Whether a document that is kept here says this. */
+  async keeps(text) {
+    const done = (request) =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await done(indexedDB.open("longpoint"));
+    const kept = await done(database.transaction("documents").objectStore("documents").getAll());
+    database.close();
+    return JSON.stringify(kept).includes(JSON.stringify(text));
+  },
+
   /** The value of the one control, all of it chosen, once it has the focus. */
   choose(css) {
     const control = document.querySelector(css);
