@@ -139,6 +139,17 @@ class Form:
         self, field: Field, before: str, errors: "dict[str, FieldError]", active: str
     ) -> "dict[str, Any]":
         asked, path = field.asked, before + field.asked.name
+        if field.rows or path == active or path in errors or asked.name in self.carried:
+            return self._said(field, before, errors, active)
+        # The words that a list offers for a text depend on other fields.
+        if isinstance(asked, Text) or field.said is None:
+            field.said = self._said(field, before, errors, active)
+        return field.said
+
+    def _said(
+        self, field: Field, before: str, errors: "dict[str, FieldError]", active: str
+    ) -> "dict[str, Any]":
+        asked, path = field.asked, before + field.asked.name
         said: dict[str, Any] = {"name": asked.name}
         _put(said, "shown", shown(field, self.scale))
         _put(said, "empty", empty_text(asked))

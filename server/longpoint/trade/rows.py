@@ -4,10 +4,14 @@ from .inputs import Choice, Input
 from .lengths import Scale
 from .reading import quoted
 from .refusal import FieldError, Refusal
+from .remembered import remember
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
+
+LONGEST = 60
+"""Characters of a text whose reading is remembered; no measure is longer."""
 
 
 class Field:
@@ -29,6 +33,8 @@ class Field:
         Of an input with rows: the fields of each row as it stands in the form.
     places : list of int
         Which of these rows count: a row that nobody filled is passed over where none is needed.
+    said : dict or None
+        What a screen is told of it, once that was said and where it stays the same.
     """
 
     def __init__(self, asked: Input, raw: object = None) -> None:
@@ -39,6 +45,11 @@ class Field:
         self.errors: list[FieldError] = []
         self.rows: list[list[Field]] = []
         self.places: list[int] = []
+        self.said: dict[str, Any] | None = None
+
+
+_READ: "dict[tuple[Any, ...], Field]" = {}
+"""Fields that were read lately, with all that their reading depends on; they stay as they are."""
 
 
 class Reader:
@@ -86,7 +97,15 @@ class Reader:
         return fields
 
     def _field(self, asked: Input, raw: "dict[str, Any]") -> Field:
-        field = Field(asked, said_for(asked, raw))
+        said = said_for(asked, raw)
+        if asked.name in self.carried or not _is_brief(said):
+            return self._read(asked, said)
+        scale = self.scale
+        key = (asked, said, self.forgiving, scale.units, scale.step, scale.typed_in)
+        return _READ.get(key) or remember(_READ, key, self._read(asked, said))
+
+    def _read(self, asked: Input, said: object) -> Field:
+        field = Field(asked, said)
         if self.forgiving and has_lapsed(asked, field.raw):
             field.raw = None
         if asked.name in self.carried and holds_nothing(field.raw):
@@ -104,6 +123,11 @@ class Reader:
         else:
             field.source, field.value = "default", asked.read(asked.default, Scale())
         return field
+
+
+def _is_brief(said: object) -> bool:
+    """Tell whether nothing was given, or a text that is short; rows and numbers are neither."""
+    return said is None or (isinstance(said, str) and len(said) <= LONGEST)
 
 
 def said_for(asked: Input, raw: "dict[str, Any]") -> object:
