@@ -175,6 +175,8 @@ class App:
         if words:
             expect(self.headline).to_contain_text(re.compile(".*".join(map(re.escape, words))))
         expect(self.answer).not_to_have_class(re.compile("withdrawn"))
+        # What is out of sight follows a frame later.
+        expect(self.page.locator(".below[aria-busy=true]")).to_have_count(0)
 
     def expect_withdrawn(self) -> None:
         """Wait until no answer stands."""

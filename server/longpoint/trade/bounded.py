@@ -69,9 +69,11 @@ class Measured(Input):
         chosen = earlier.get(name)
         if chosen not in defaults:
             return self
-        rest = {key: value for key, value in self.rest.items() if key != "default_text"}
-        rest["default"] = defaults[chosen]
-        return self.within(self.bounds, rest)
+        if chosen not in self._cases:
+            rest = {key: value for key, value in self.rest.items() if key != "default_text"}
+            rest["default"] = defaults[chosen]
+            self._cases[chosen] = self.within(self.bounds, rest)
+        return self._cases[chosen]
 
     def within(self, bounds: Bounds, rest: "dict[str, Any]") -> "Input":
         """Return this input again, with `rest` as its other parameters."""

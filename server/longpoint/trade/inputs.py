@@ -68,6 +68,8 @@ class Input:
         self.default_text = default_text
         self.help = help
         self.only_when = only_when
+        self._cases: dict[object, Input] = {}
+        """This input as it is asked in the few cases that earlier inputs make, each made once."""
 
     def read(self, raw: object, scale: Scale) -> "Any":
         """Return the value that `raw` stands for, within bounds.
@@ -179,14 +181,17 @@ class Choice(Input):
     def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
         if not self.depends():
             return self
-        choices: list[tuple[Any, ...]] = [
-            choice
-            for choice, when in zip(self.choices, self.conditions)
-            if condition_holds(when, earlier)
-        ]
+        held = [condition_holds(when, earlier) for when in self.conditions]
         # None holds while the earlier input is itself wrong: one complaint is enough then.
-        if not choices:
-            choices = list(self.choices)
+        case = tuple(held if True in held else [True for _ in held])
+        if case not in self._cases:
+            self._cases[case] = self._among(case)
+        return self._cases[case]
+
+    def _among(self, case: "tuple[bool, ...]") -> "Choice":
+        choices: list[tuple[Any, ...]] = [
+            choice for choice, is_offered in zip(self.choices, case) if is_offered
+        ]
         asked = Choice(
             self.name,
             self.label,
@@ -260,12 +265,15 @@ class Text(Input):
         super().__init__(name, label, **rest)
 
     def given_earlier(self, earlier: "dict[str, Any]") -> "Input":
-        offers = [offer for offer in self.offers if condition_holds(offer[1], earlier)]
-        if len(offers) == len(self.offers):
+        case = tuple([condition_holds(when, earlier) for _, when in self.offers])
+        if False not in case:
             return self
-        return self.__class__(
-            self.name, self.label, offers=tuple(offers), listed=self.listed, **self.rest
-        )
+        if case not in self._cases:
+            offers = tuple([offer for offer, is_made in zip(self.offers, case) if is_made])
+            self._cases[case] = self.__class__(
+                self.name, self.label, offers=offers, listed=self.listed, **self.rest
+            )
+        return self._cases[case]
 
     def read(self, raw: object, scale: Scale) -> str:
         if not isinstance(raw, str):

@@ -47,6 +47,13 @@ export class ToolScreen extends LitElement {
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
     { threshold: [0, CARD_SEEN], rootMargin: "0px 0px -64px 0px" },
   );
+  /** The answer whose lists stand below the card. */
+  private lower: Answer | null = null;
+  private isLowerSeen = true;
+  private isLowerDue = false;
+  private readonly watchLower = new IntersectionObserver(
+    (seen) => (this.isLowerSeen = seen[seen.length - 1]?.isIntersecting ?? true),
+  );
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -64,6 +71,7 @@ export class ToolScreen extends LitElement {
     void this.form.recorder.keep();
     this.form.end();
     this.watch.disconnect();
+    this.watchLower.disconnect();
     document.documentElement.classList.remove("padded");
   }
 
@@ -79,6 +87,8 @@ export class ToolScreen extends LitElement {
   protected override firstUpdated(): void {
     const card = this.querySelector("#answer");
     if (card) this.watch.observe(card);
+    const lower = this.querySelector(".rest");
+    if (lower) this.watchLower.observe(lower);
   }
 
   protected override updated(): void {
@@ -116,6 +126,7 @@ export class ToolScreen extends LitElement {
     const goTo = (path: string): void => this.form.field.take(path);
     // What a first reply would move is not seen before it; what was seen stays, with the field in hand.
     this.isSeen ||= session.isEmpty || session.isHeard;
+    const lower = this.lowerAnswer(answer ?? session.last);
     return html`<div class="tool ${this.isSeen ? "" : "coming"}">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
           ${listQuestions(this.form.documents, this.tool.declaration, this.core)} ${this.inputs()}
@@ -125,8 +136,8 @@ export class ToolScreen extends LitElement {
           ${this.drawing(answer)} ${this.slides()}
         </div>
         <div class="rest ${session.isEmpty && this.isExampleComing ? "coming" : ""}">
-          ${this.below(answer)}
-          ${guard([answer, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer))}
+          ${this.below(lower, answer !== null)}
+          ${guard([answer && lower, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer && lower))}
         </div>
       </div>
       ${this.padInput ? this.pad(this.padInput) : this.dock()}`;
@@ -205,11 +216,25 @@ export class ToolScreen extends LitElement {
     return slides(said.fields, inputs, shown, (name, value) => this.form.change(name, value));
   }
 
+  /** Returns the answer to list below the card: what is out of sight follows a frame after what is in sight. */
+  private lowerAnswer(newest: Answer | null): Answer | null {
+    if (!this.lower || this.isLowerSeen || this.isLowerDue) this.lower = newest;
+    this.isLowerDue = false;
+    if (this.lower !== newest) requestAnimationFrame(() => setTimeout(() => this.follow()));
+    return this.lower;
+  }
+
+  private follow(): void {
+    this.isLowerDue = true;
+    this.requestUpdate();
+  }
+
   /** What stood below an answer is hidden with it, so that what was unfolded is so again below the next. */
-  private below(answer: Answer | null): TemplateResult {
-    const last = answer ?? this.form.session.last;
-    return html`<div class="below" ?hidden=${!answer}>
-      ${guard([last, this.chosen], () => (last ? this.answered(last) : nothing))}
+  private below(lower: Answer | null, isStanding: boolean): TemplateResult {
+    const { standing } = this.form.session;
+    const isBehind = standing.state === "answered" && standing.answer !== lower;
+    return html`<div class="below" ?hidden=${!isStanding} aria-busy=${isBehind}>
+      ${guard([lower, this.chosen], () => (lower ? this.answered(lower) : nothing))}
     </div>`;
   }
 

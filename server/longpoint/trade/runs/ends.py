@@ -51,6 +51,8 @@ class TrimEnd:
     def __init__(self, kind: str, angle: float = 90.0) -> None:
         self.kind = kind
         self.angle = angle
+        self._reach = (0.0, 0.0)
+        """A thickness and its reach, worked out last: one question asks often."""
 
     def inset(self, thickness: float) -> float:
         """Return how far the back ends short of the corner, in the unit of `thickness`."""
@@ -58,6 +60,11 @@ class TrimEnd:
 
     def reach(self, thickness: float) -> float:
         """Return how far the face goes past the end of the back; negative where it stops short."""
+        if self._reach[0] != thickness:
+            self._reach = (thickness, self._reached(thickness))
+        return self._reach[1]
+
+    def _reached(self, thickness: float) -> float:
         if self.kind in _FITTED:
             return 0.0 if self.angle == 90 else -thickness / degrees.tan(self.angle)
         if self.kind in ("cope", "miter"):

@@ -31,13 +31,13 @@ class Line:
     def __init__(self, start: "Point", heading: float) -> None:
         self.start = start
         self.heading = heading
+        self._cos, self._sin = degrees.cos(heading), degrees.sin(heading)
 
     def at(self, along: float, out: float = 0.0) -> "Point":
         """Return the point `along` the wall and `out` from it into the room."""
-        cos, sin = degrees.cos(self.heading), degrees.sin(self.heading)
         return (
-            self.start[0] + along * cos - out * sin,
-            self.start[1] + along * sin + out * cos,
+            self.start[0] + along * self._cos - out * self._sin,
+            self.start[1] + along * self._sin + out * self._cos,
         )
 
 
