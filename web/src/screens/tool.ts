@@ -220,7 +220,7 @@ export class ToolScreen extends LitElement {
   private lowerAnswer(newest: Answer | null): Answer | null {
     if (!this.lower || this.isLowerSeen || this.isLowerDue) this.lower = newest;
     this.isLowerDue = false;
-    if (this.lower !== newest) requestAnimationFrame(() => setTimeout(() => this.follow()));
+    if (this.lower !== newest) requestAnimationFrame(() => requestAnimationFrame(() => this.follow()));
     return this.lower;
   }
 
