@@ -113,9 +113,9 @@ async function addPage(site, paths) {
 }
 
 /**
- * What a start asks for first: the page, with the addresses that stand in it, and the core's worker,
- * which a browser judges by the headers that it came with.
- * @typedef {{page: string, worker: string}} First
+ * What every start asks for: the page, with the addresses that stand in it, and what each core starts
+ * with. A browser judges the worker by the headers that it came with.
+ * @typedef {{page: string, core: string[]}} First
  */
 
 /**
@@ -126,9 +126,9 @@ async function addPage(site, paths) {
  * @param {Site} site
  * @param {First} first
  */
-async function addServiceWorker(site, { page, worker }) {
+async function addServiceWorker(site, { page, core }) {
   const isForLater = (/** @type {string} */ path) =>
-    path.startsWith("assets/") && path !== worker && !page.includes(path);
+    path.startsWith("assets/") && !core.includes(path) && !page.includes(path);
   const packed = new Map(site.files().filter(([path]) => isForLater(path)).map(([path, content]) => [path, Buffer.from(content)]));
   const files = site.digests().map(([path, hash]) => [
     path === "index.html" ? "./" : path, // the address that serves it; the other some hosts redirect
@@ -159,8 +159,8 @@ async function buildSite(folder) {
   await addFixed(site);
   const { LINES } = await load(join(web, "src/parts/icon-lines.ts"));
   const places = placeLinks(shelf.catalog, LINES);
-  const page = await addPage(site, { wasm, frame: parts["frame"] ?? "", places, ...scripts });
-  await addServiceWorker(site, { page, worker });
+  const page = await addPage(site, { places, ...scripts });
+  await addServiceWorker(site, { page, core: [wasm, worker, parts["frame"] ?? ""] });
   // The server's own pages wear it; the app doesn't, and keeps it nowhere.
   site.add("pages.css", await bundle(join(web, "styles/pages.css")));
   return site;

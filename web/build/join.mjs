@@ -1,11 +1,15 @@
 import { dirname, join } from "node:path";
 import { rollup } from "rollup";
 
+/** Characters of a file, before it is minified, that is no burden where nobody wants it. */
+const SMALL = 30_000;
+
 /**
  * Join the files that a program was split into: what an entry can't start without becomes one file.
  *
  * A bundler splits by who uses what, which makes a dozen small files of a start. Each would travel
- * with headers of its own and compressed alone. What two entries share goes to the first of them.
+ * with headers of its own and compressed alone. What two entries share goes to the first of them;
+ * what several later files share, to the last, where it is small: who wants one of them would wait for it.
  *
  * @param {Map<string, string>} files by path
  * @param {{[name: string]: string}} entries paths by name
@@ -30,8 +34,13 @@ export async function joined(files, entries, minify) {
     hashCharacters: "hex",
     sanitizeFileName: (name) => name.replace(/-[A-Z0-9]{8}$/, ""), // the splitter's hash
     hoistTransitiveImports: false,
-    manualChunks: (path, { getModuleInfo }) =>
-      Object.keys(entries).find((name) => startsWith(entries[name] ?? "", getModuleInfo).has(path)),
+    manualChunks: (path, { getModuleInfo }) => {
+      const names = Object.keys(entries);
+      const own = names.find((name) => startsWith(entries[name] ?? "", getModuleInfo).has(path));
+      const { dynamicImporters = [], code } = getModuleInfo(path) ?? {};
+      const isSmall = dynamicImporters.length === 0 && (code?.length ?? 0) < SMALL;
+      return own ?? (isSmall ? names.at(-1) : undefined);
+    },
   });
   return output.filter((file) => file.type === "chunk");
 }

@@ -65,18 +65,24 @@ function wellFormed(_: string, value: unknown): unknown {
  * with a CoreFault; those behind it go to the next worker.
  */
 export class Core {
-  #engine: Engine;
+  #engine: Promise<Engine>;
   #last: Promise<unknown> = Promise.resolve();
   readonly #parts = new JobParts();
+  /** Whether the core has started once. */
+  isUp = false;
 
   /** Boot a module Worker with MicroPython; the page fetches its files and posts them. */
   constructor() {
-    this.#engine = takePrestarted() ?? new Engine();
+    this.#engine = takePrestarted() ?? Promise.resolve(new Engine());
+    void this.started.then(
+      () => (this.isUp = true),
+      () => undefined,
+    );
   }
 
   /** Resolves when the worker of this moment can answer, rejects with a CoreFault. */
   get started(): Promise<void> {
-    return this.#engine.started;
+    return this.#engine.then((engine) => engine.started);
   }
 
   /** Tell whether the core answers: now, or anew from what has meanwhile been kept. */
@@ -166,13 +172,13 @@ export class Core {
   }
 
   async #call<Reply>(text: string, tools: string[]): Promise<Reply> {
-    const engine = this.#engine;
+    const engine = await this.#engine;
     try {
       const reply = JSON.parse(await engine.call(text, tools)) as object;
       return (isInParts(reply) ? { ...reply, job: this.#parts.whole(reply) } : reply) as Reply;
     } catch (error) {
       engine.end();
-      this.#engine = new Engine();
+      this.#engine = Promise.resolve(new Engine());
       console.error(error);
       throw error instanceof CoreFault ? error : new CoreFault(BROKE, { cause: error });
     }

@@ -1,15 +1,43 @@
 import { pictures, tools } from "longpoint:assets";
 import { Engine } from "./engine";
+import { withStyle } from "../parts/style";
 import { jsonOf } from "./files";
 
 /** The page's address, `#/<place>/<tool>?…`, as far as it goes. */
 const [place = "", tool = ""] = location.hash.split(/[/?]/).slice(1);
 
+/** Milliseconds after which the core starts whatever the screen does. */
+const PATIENCE = 2_000;
+
+/** Milliseconds in which a frame that is drawn comes onto the screen. */
+const ON_SCREEN = 50;
+
+/** What stands is on the screen; a page that nobody sees draws nothing. */
+const drawn = () =>
+  new Promise<void>((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve, ON_SCREEN));
+    setTimeout(resolve, PATIENCE);
+  });
+
+let stands: () => void = () => undefined;
+const screenStands = new Promise<void>((resolve) => {
+  stands = resolve;
+  setTimeout(resolve, PATIENCE);
+});
+
 /**
- * The first worker, started as soon as this module runs: as a script of its own it runs while the
- * screens' much larger one is still being read, and both cores of a phone have work.
+ * The first worker. Where the app is kept it starts as soon as this module runs: as a script of its
+ * own it runs while the screens' much larger one is still being read, and both cores of a phone have
+ * work. On a first visit the interpreter would take the line from what is to be seen.
  */
-let first: Engine | undefined = new Engine([tool]);
+let first: Promise<Engine> | undefined = navigator.serviceWorker?.controller
+  ? Promise.resolve(new Engine([tool]))
+  : screenStands.then(drawn).then(() => new Engine([tool]));
+
+/** Says that the first screen stands. */
+export function firstScreenStands(): void {
+  stands();
+}
 
 /**
  * What the page shows is asked for here too: the screens would know its name only when they run.
@@ -17,11 +45,12 @@ let first: Engine | undefined = new Engine([tool]);
  */
 const own = Object.hasOwn(tools, tool) ? tools[tool] : undefined;
 if (own) Promise.all([jsonOf(own), import("../screens/tool")]).catch(() => undefined);
+if (place === "job") Promise.all([import("../job/rooms"), withStyle("job")]).catch(() => undefined);
 const list = !tool && Object.hasOwn(pictures, place) ? pictures[place] : undefined;
 if (list) jsonOf(list).catch(() => undefined);
 
 /** Hand the first worker over, once. */
-export function takePrestarted(): Engine | undefined {
+export function takePrestarted(): Promise<Engine> | undefined {
   const taken = first;
   first = undefined;
   return taken;

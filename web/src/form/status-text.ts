@@ -20,10 +20,15 @@ export interface Waiting {
   field: string;
 }
 
+/** Whether what an empty form waits for stands, as it came with the tool. */
+function isKnownEmpty({ inputs, isEmpty, isHeard, said }: Session): boolean {
+  return isEmpty && !isHeard && Object.keys(inputs).length === 0 && Boolean(said.waiting);
+}
+
 /** Returns the headline of an answer card without an answer. */
 export function waitingFor(session: Session): Waiting {
   const { standing, said } = session;
-  if (standing.state === "asking") return { words: "Working it out…", field: "" };
+  if (standing.state === "asking" && !isKnownEmpty(session)) return { words: "Working it out…", field: "" };
   if (standing.state === "faulted") return { words: standing.words, field: "" };
   const waiting = said.waiting ?? { words: "", field: "" };
   const isTyped = isUnfinished(session, waiting.field);

@@ -7,6 +7,7 @@ import { keepAwake } from "../engine/awake";
 import { catalog } from "../engine/catalog";
 import { Core } from "../engine/core";
 import { watchInstall } from "../engine/install";
+import { firstScreenStands } from "../engine/prestart-worker";
 import {
   flushed, keptAnswers, loadSettings, onSettings, onStorageFault, purgeDeleted, saveSettings,
   storageFault, type KeptAnswer, type Settings,
@@ -138,6 +139,8 @@ export class App extends LitElement {
     await this.updateComplete;
     scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
     document.title = `${this.called} · Longpoint`;
+    const screen = this.querySelector<LitElement>("lp-tool, lp-place, lp-jobs");
+    void Promise.resolve(screen?.updateComplete).then(firstScreenStands);
     const { place } = page.route;
     markPlace(place);
     if (place !== this.settings.place) this.change({ place });

@@ -38,6 +38,8 @@ export class JobsScreen extends LitElement {
     onWritten((keys) => void (keys.some(([kind, id]) => kind === "job" && id !== this.job.id) && this.read())));
   protected readonly server = new Hearing(this, () => onSyncStatus(() => this.requestUpdate()));
   private listed: JobBody | null = null;
+  private said: () => void = () => undefined;
+  private readonly isSaid = new Promise<void>((resolve) => (this.said = resolve));
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -47,6 +49,12 @@ export class JobsScreen extends LitElement {
     super.connectedCallback();
     document.addEventListener("visibilitychange", this.seen);
     void this.read();
+  }
+
+  /** Who waits for this screen waits for its list. */
+  protected override async getUpdateComplete(): Promise<boolean> {
+    await this.isSaid;
+    return super.getUpdateComplete();
   }
 
   override disconnectedCallback(): void {
@@ -78,12 +86,15 @@ export class JobsScreen extends LitElement {
       this.jobs ??= [];
       storageFault(error);
     }
+    this.said();
   }
 
   /** What fills the screen stands before all are read. */
   private async readLatest(): Promise<void> {
     const latest = jobsIn(await listLatest("job", FIRST));
-    if (latest.length > 0) this.jobs ??= latest;
+    if (latest.length === 0) return;
+    this.jobs ??= latest;
+    this.said();
   }
 
   protected override render(): TemplateResult {

@@ -41,7 +41,6 @@ export class ToolScreen extends LitElement {
   @state() private example: Drawing | null = null;
   private isExampleAsked = false;
   private isSeen = false;
-  @state() private isExampleComing = true;
   form!: FormController;
   private readonly watch = new IntersectionObserver(
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
@@ -77,10 +76,10 @@ export class ToolScreen extends LitElement {
 
   /**
    * Draws what was typed together with its answer where that comes at once: to lay the page out
-   * twice takes longer than the core.
+   * twice takes longer than the core. A core that still starts takes longer yet.
    */
   protected override async scheduleUpdate(): Promise<void> {
-    await this.form.session.soon;
+    if (this.core.isUp) await this.form.session.soon;
     super.scheduleUpdate();
   }
 
@@ -101,9 +100,6 @@ export class ToolScreen extends LitElement {
     const { slug, example } = this.tool.declaration;
     const reply = await this.core.answer(slug, example, this.scale).catch(() => null);
     if (reply?.ok) this.example = reply.answer.drawing;
-    await this.updateComplete;
-    // A drawing takes its height in the next frame. What is below it is seen in the one after that.
-    requestAnimationFrame(() => requestAnimationFrame(() => (this.isExampleComing = false)));
   }
 
   private choose(key: string): void {
@@ -135,7 +131,7 @@ export class ToolScreen extends LitElement {
           ${answerCard({ session, chosen: this.chosen, choose, use: this.use, earlier: this.openEarlier, goTo })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
-        <div class="rest ${session.isEmpty && this.isExampleComing ? "coming" : ""}">
+        <div class="rest">
           ${this.below(lower, answer !== null)}
           ${guard([answer && lower, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer && lower))}
         </div>
@@ -192,7 +188,10 @@ export class ToolScreen extends LitElement {
     ></lp-rows>`;
   }
 
-  /** Before any input the worked example shows what is meant; it can't be taken for an answer. */
+  /**
+   * Before any input the worked example shows what is meant; it can't be taken for an answer. Its place
+   * is kept for it, so that it moves nothing as it comes.
+   */
   private drawing(answer: Answer | null): TemplateResult | typeof nothing {
     const { last, isEmpty, standing } = this.form.session;
     // An answer that is about to come would be drawn over an example that nobody has seen.
@@ -200,7 +199,7 @@ export class ToolScreen extends LitElement {
     if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
     const isExample = !last || isEmpty;
     const ghost = isExample ? this.example : last.drawing;
-    if (answer || !ghost) return nothing;
+    if (answer || !(isExample || ghost)) return nothing;
     return html`<div class="ghosted">
       ${isExample ? html`<p class="example">Example</p>` : nothing}
       <lp-drawing class="ghost" aria-hidden="true" .drawing=${ghost}></lp-drawing>
