@@ -10,7 +10,6 @@ from pathlib import Path
 from playwright.sync_api import Playwright
 
 from tests.bench.browser import Pace, phone
-from tests.phone.app import example_hash
 
 # Shown: the answer stands and its drawing is no ghost. The frame that holds them is asked for then,
 # and a message posted within that frame is heard when the page has handed it to the screen.
@@ -33,12 +32,12 @@ window.shown = new Promise((resolve) => {
 """
 
 
-def cold_start(playwright: Playwright, folder: Path, address: str, pace: Pace, slug: str) -> float:
-    """Return the milliseconds from opening the address of a tool at the saw to its answer."""
+def cold_start(playwright: Playwright, folder: Path, address: str, pace: Pace, tool: str) -> float:
+    """Return the milliseconds from opening a tool, by its address in the app, to its answer."""
     with phone(playwright, folder) as context:
         context.set_offline(True)
         context.add_init_script(_WATCH)
         page = context.new_page()
         with pace(page, folder):
-            page.goto(f"{address}/{example_hash('saw', slug)}", wait_until="commit")
+            page.goto(f"{address}/{tool}", wait_until="commit")
             return float(page.evaluate("() => window.shown"))

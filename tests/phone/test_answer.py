@@ -67,6 +67,29 @@ class TestAnswer:
         app.expect_answer()
         expect(figures).to_be_visible()
 
+    def test_what_is_out_of_sight_follows_what_is_in_sight(self, app: App) -> None:
+        """Top and sides, cut inside the opening: as long as it is, 30 and 60 1/8."""
+        app.open(frame())
+        app.expect_answer("27 and 13/16")
+        expect(app.page.locator(".below")).not_to_be_in_viewport()
+        seen = app.field("Opening width").evaluate(
+            """async (field) => {
+              const [card, below] = ["#answer", ".below"].map((css) => document.querySelector(css));
+              const text = (part) => part.textContent.replace(/\\s+/g, " ");
+              const before = text(below);
+              field.value = "30";
+              field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+              while (!text(card).includes("Top, long point to long point: 30")) {
+                await new Promise((next) => setTimeout(next));
+              }
+              const early = [below.ariaBusy, text(below) === before];
+              while (below.ariaBusy === "true") await new Promise(requestAnimationFrame);
+              return [...early, text(below) === before];
+            }"""
+        )
+        assert seen == ["true", True, False]
+        expect(app.block("Cut")).to_contain_text("30")
+
     def test_a_message_that_comes_or_goes_leaves_the_field_in_hand(self, app: App) -> None:
         """A late message once moved the cards on, and with them the entry to another field."""
         app.open(frame())

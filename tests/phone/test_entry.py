@@ -57,6 +57,20 @@ class TestPad:
                 app.pick(sixteenth)
             app.expect_answer("Top", says)
 
+    def test_keys_that_come_faster_than_the_screen_is_drawn(self, app: App) -> None:
+        """Two thumbs: the second key once went on from an entry without the first."""
+        app.open(frame())
+        app.expect_answer()
+        app.field("Opening width").tap()
+        keys = [
+            app.pad.get_by_role("button", name=name, exact=True)
+            for name in ("3", "0", "Point", "5")
+        ]
+        app.page.evaluate(
+            "(keys) => keys.forEach((key) => key.click())", [key.element_handle() for key in keys]
+        )
+        app.expect_answer("Top", "30 and 1/2")
+
     def test_a_sum_is_said_in_both_systems(self, app: App) -> None:
         """By hand: 27 13/16 - 2 1/2 = 25 5/16 = 642.9 mm; 27 in = 685.8 mm."""
         app.open(frame(opening_width="27 13/16 - 2 1/2"))

@@ -1,5 +1,7 @@
 """A first visit that goes wrong: a sentence and the way out, no blank page, no false promise."""
 
+import json
+import re
 import shutil
 from collections.abc import Iterator
 from pathlib import Path
@@ -14,6 +16,20 @@ from tests.phone.plain import Host, hosted
 
 BUILT = Path(longpoint.__file__).parent / "static"
 FORM = "#/saw/mitered-frame"
+
+
+WATCH = """(says) => {
+  const fetched = window.fetch;
+  window.fetch = (what, ...rest) => {
+    if (String(what).includes("micropython")) window.begun ??= performance.now();
+    return fetched(what, ...rest);
+  };
+  new MutationObserver(() => {
+    const isSeen = document.querySelector("lp-app")?.innerText.includes(says);
+    if (isSeen) window.seen ??= performance.now();
+  }).observe(document, { subtree: true, childList: true, characterData: true });
+}"""
+"""Notes when words are on the screen, and when the interpreter is asked for."""
 
 
 @pytest.fixture
@@ -65,6 +81,28 @@ def test_a_worker_of_the_wrong_media_type_heals_from_what_is_kept(app: App, host
     app.page.reload()
     answers(app)
     host.start()
+
+
+@pytest.mark.parametrize(
+    ("fragment", "says"),
+    [
+        ("#/saw", "The joint is open at the heel or the toe"),
+        ("#/job", "A job keeps a customer's items together"),
+        (FORM, "Still needed: Frame goes, Opening width, Opening height, Trim width"),
+    ],
+    ids=["list", "jobs", "tool"],
+)
+def test_the_screen_waits_for_nothing_of_the_core(app: App, fragment: str, says: str) -> None:
+    """The interpreter is by far the largest file: it is asked for once the screen is drawn."""
+    asked: list[str] = []
+    app.page.route(re.compile("micropython|core-"), lambda route: asked.append(route.request.url))
+    app.page.add_init_script(f"({WATCH})({json.dumps(says)})")
+    app.open(fragment)
+    expect(app.page.get_by_text(says)).to_be_visible()
+    app.page.wait_for_function("() => window.begun")
+    seen, begun = app.page.evaluate("() => [window.seen, window.begun]")
+    assert asked
+    assert seen < begun
 
 
 def test_without_its_worker_it_is_not_called_ready(app: App, host: Host) -> None:

@@ -50,17 +50,17 @@ export class ActiveField {
     this.put(text);
   }
 
-  /** The entry as the pad left it. */
-  press(entry: string): void {
+  /** The pad changes the entry. */
+  press(change: (entry: string, isFresh: boolean) => string): void {
     this.isTyping = false;
-    this.put(entry);
+    this.put(change(this.entry, this.isFresh));
   }
 
   /** Puts `over` parts of `parts` of an inch in the place of the entry's fraction. */
   async pick(over: number, parts: number): Promise<void> {
     await Promise.all([this.host.session.settled, this.host.session.inHand]);
     const split = this.host.session.pad;
-    if (split) this.press(withFraction(split, over, parts));
+    if (split) this.press(() => withFraction(split, over, parts));
   }
 
   key(event: KeyboardEvent, path: string): void {

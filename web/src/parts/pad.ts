@@ -21,7 +21,8 @@ export interface PadView {
   isLast: boolean;
   scale: Scale;
   glance: TemplateResult;
-  press(entry: string): void;
+  /** Puts what `change` makes of the entry as it is now: what is shown may be one key behind. */
+  press(change: (entry: string, isFresh: boolean) => string): void;
   /** Puts so many parts of an inch in the place of the entry's fraction. */
   pick(over: number, parts: number): void;
   next(): void;
@@ -108,7 +109,7 @@ function keyButton(key: Key, isWide: boolean, view: PadView): TemplateResult {
   const { act } = key;
   const pressed = (): void => {
     if (!act) view.next();
-    else view.press(act(view.isFresh && key.isFresh ? "" : view.entry));
+    else view.press((entry, isFresh) => act(isFresh && key.isFresh ? "" : entry));
   };
   const label = act ? key.label : view.isLast ? "Done" : "Next";
   const name = act ? key.name : label;
@@ -129,7 +130,7 @@ function offers(view: PadView): TemplateResult {
           tabindex="-1"
           class="key digit"
           aria-pressed=${value === view.entry}
-          @click=${() => view.press(value)}
+          @click=${() => view.press(() => value)}
         >
           ${typeset(value)}
         </button>`,
@@ -137,7 +138,7 @@ function offers(view: PadView): TemplateResult {
     </div>
     <div class="keys of-4">
       <button type="button" tabindex="-1" class="key quiet wide" @click=${view.keyboard}>Type it</button>
-      <button type="button" tabindex="-1" class="key quiet" @click=${() => view.press("")}>Clear</button>
+      <button type="button" tabindex="-1" class="key quiet" @click=${() => view.press(() => "")}>Clear</button>
       <button type="button" tabindex="-1" class="key action" @click=${view.next}>
         ${view.isLast ? "Done" : "Next"}
       </button>

@@ -296,7 +296,7 @@ export class ToolScreen extends LitElement {
       isLast: field.isLast,
       scale: session.scale,
       glance: glance(session),
-      press: (entry) => field.press(entry),
+      press: (change) => field.press(change),
       pick: (over, parts) => void field.pick(over, parts),
       next: () => field.next(),
       close: () => field.close(),
