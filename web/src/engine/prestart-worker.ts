@@ -3,8 +3,9 @@ import { Engine } from "./engine";
 import { withStyle } from "../parts/style";
 import { jsonOf } from "./files";
 
-/** The page's address, `#/<place>/<tool>?…`, as far as it goes. */
-const [place = "", tool = ""] = location.hash.split(/[/?]/).slice(1);
+/** The page's address, `#/<place>/<tool>?<inputs>`. */
+const [path = "", inputs = ""] = location.hash.split("?");
+const [, place = "", tool = ""] = path.split("/");
 
 /** Milliseconds after which the core starts whatever the screen does. */
 const PATIENCE = 2_000;
@@ -28,9 +29,10 @@ const screenStands = new Promise<void>((resolve) => {
 /**
  * The first worker. Where the app is kept it starts as soon as this module runs: as a script of its
  * own it runs while the screens' much larger one is still being read, and both cores of a phone have
- * work. On a first visit the interpreter would take the line from what is to be seen.
+ * work. On a first visit the interpreter would take the line from what is to be seen, unless that is
+ * an answer.
  */
-let first: Promise<Engine> | undefined = navigator.serviceWorker?.controller
+let first: Promise<Engine> | undefined = navigator.serviceWorker?.controller || inputs
   ? Promise.resolve(new Engine([tool]))
   : screenStands.then(drawn).then(() => new Engine([tool]));
 
