@@ -19,6 +19,7 @@ from longpoint.shop.documents import read
 from longpoint.shop.tables import Document
 from tests.phone.app import App
 from tests.phone.conftest import PHONE
+from tests.phone.storage import wait_until
 
 PASSWORD = "red oak and brass"
 UP = "On the shop's server"
@@ -95,6 +96,19 @@ def expect_up(app: App) -> None:
     """Wait until what was done goes up, without the moment that a phone waits for more of it."""
     look(app)
     expect(app.page.get_by_text(UP).first).to_be_visible()
+
+
+def expect_newer(shop: Shop, app: App, before: int) -> None:
+    """Wait until the server has the job as a phone just changed it: a newer one than it had before.
+
+    What a screen said of the last change may still stand as the next one is made.
+    """
+
+    def has_newer() -> bool:
+        look(app)
+        return bool(shop.kept("job")["rev"] > before)
+
+    wait_until(app.page, has_newer, f"a job later than {before} on the server")
 
 
 def rename(app: App, name: str, customer: str = "") -> None:

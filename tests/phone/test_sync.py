@@ -18,6 +18,7 @@ from tests.phone.shops import (
     UP,
     Shop,
     both,
+    expect_newer,
     expect_up,
     look,
     open_job,
@@ -60,7 +61,7 @@ def test_two_people_on_one_job_offline_by_turns(shop: Shop) -> None:
     expect(item(ben, "Item")).to_be_visible()
     expect_up(ben)
     said_differently(shop, ada, ben)
-    photo_and_deletion(ada, ben)
+    photo_and_deletion(shop, ada, ben)
     asked_once(ben)
 
 
@@ -84,22 +85,24 @@ def said_differently(shop: Shop, ada: App, ben: App) -> None:
     ada.go("Saw")
     ada.page.get_by_role("link", name="said in two ways").tap()
     expect(ada.page.get_by_role("region", name="Said differently")).to_be_visible()
+    before = shop.kept("job")["rev"]
     asked.get_by_role("button", name="Front porch Ada").tap()
     title(ben).to_have_text("Front porch")
     expect(asked).to_have_count(0)
-    expect_up(ben)
+    expect_newer(shop, ben, before)
     look(ada)
     expect(ada.page.get_by_role("region", name="Said differently")).to_have_count(0)
     title(ada).to_have_text("Front porch")
     assert shop.kept("job")["body"]["title"] == "Front porch"
 
 
-def photo_and_deletion(ada: App, ben: App) -> None:
+def photo_and_deletion(shop: Shop, ada: App, ben: App) -> None:
     """A photo comes with its job; a job that one deletes and the other changes stays."""
+    before = shop.kept("job")["rev"]
     open_item(ada, "Item")
     take_photo(ada.page)
     ada.page.get_by_role("button", name="Done").tap()
-    expect_up(ada)
+    expect_newer(shop, ada, before)
     look(ben)
     expect(item(ben, "Item")).to_contain_text("1 photo")
     open_item(ben, "Item")

@@ -4,8 +4,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-MOST = 300
-"""More than a form and its answer say."""
+MOST = 2500
+"""More than the longest form and its answer say."""
 
 
 def remember(known: "dict[Any, Any]", key: object, value: "Any") -> "Any":
