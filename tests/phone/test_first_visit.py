@@ -11,7 +11,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 import longpoint
-from tests.phone.app import READY, App
+from tests.phone.app import READY, App, hash_of
 from tests.phone.plain import Host, hosted
 
 BUILT = Path(longpoint.__file__).parent / "static"
@@ -103,6 +103,15 @@ def test_the_screen_waits_for_nothing_of_the_core(app: App, fragment: str, says:
     seen, begun = app.page.evaluate("() => [window.seen, window.begun]")
     assert asked
     assert seen < begun
+
+
+def test_a_form_that_is_half_filled_keeps_no_place_for_an_example(app: App) -> None:
+    """Its drawing is asked for where a form was empty; a caption once stood over nothing."""
+    app.open(hash_of("saw", "mitered-frame", {"opening_width": "30"}))
+    expect(app.page.get_by_text("Still needed: Frame goes")).to_be_visible()
+    expect(app.page.locator(".ghosted")).to_have_count(0)
+    app.open(FORM)
+    expect(app.page.locator(".ghosted svg.drawing")).to_be_visible()
 
 
 def test_without_its_worker_it_is_not_called_ready(app: App, host: Host) -> None:

@@ -139,10 +139,11 @@ class Form:
         self, field: Field, before: str, errors: "dict[str, FieldError]", active: str
     ) -> "dict[str, Any]":
         asked, path = field.asked, before + field.asked.name
-        if field.rows or path == active or path in errors or asked.name in self.carried:
+        hangs_on_more = path == active or path in errors or asked.name in self.carried
+        # The words that a list offers for a text are in other fields.
+        if hangs_on_more or field.rows or isinstance(asked, Text):
             return self._said(field, before, errors, active)
-        # The words that a list offers for a text depend on other fields.
-        if isinstance(asked, Text) or field.said is None:
+        if field.said is None:
             field.said = self._said(field, before, errors, active)
         return field.said
 

@@ -2,16 +2,13 @@
 
 from .inputs import Choice, Input
 from .lengths import Scale
-from .reading import quoted
+from .reading import LONGEST, quoted
 from .refusal import FieldError, Refusal
 from .remembered import remember
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
-
-LONGEST = 60
-"""Characters of a text whose reading is remembered; no measure is longer."""
 
 
 class Field:

@@ -139,7 +139,7 @@ export class App extends LitElement {
     await this.updateComplete;
     scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
     document.title = `${this.called} · Longpoint`;
-    const screen = this.querySelector<LitElement>("lp-tool, lp-place, lp-jobs");
+    const screen = this.querySelector<LitElement>("main > *");
     void Promise.resolve(screen?.updateComplete).then(firstScreenStands);
     const { place } = page.route;
     markPlace(place);

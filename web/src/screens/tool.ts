@@ -199,7 +199,9 @@ export class ToolScreen extends LitElement {
     if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
     const isExample = !last || isEmpty;
     const ghost = isExample ? this.example : last.drawing;
-    if (answer || !(isExample || ghost)) return nothing;
+    // An example is asked for where a form was seen empty, never for one that is half filled.
+    const isComing = isExample && (isEmpty || this.isExampleAsked);
+    if (answer || !(ghost || isComing)) return nothing;
     return html`<div class="ghosted">
       ${isExample ? html`<p class="example">Example</p>` : nothing}
       <lp-drawing class="ghost" aria-hidden="true" .drawing=${ghost}></lp-drawing>
@@ -215,7 +217,7 @@ export class ToolScreen extends LitElement {
     return slides(said.fields, inputs, shown, (name, value) => this.form.change(name, value));
   }
 
-  /** Returns the answer to list below the card: what is out of sight follows a frame after what is in sight. */
+  /** Returns the answer to list below the card: what is out of sight follows two frames later. */
   private lowerAnswer(newest: Answer | null): Answer | null {
     if (!this.lower || this.isLowerSeen || this.isLowerDue) this.lower = newest;
     this.isLowerDue = false;
