@@ -3,6 +3,7 @@
 A phone's browser is a context of its own. The server is the real application on SQLite.
 """
 
+import json
 import threading
 from datetime import datetime, timedelta
 from pathlib import Path
@@ -19,7 +20,7 @@ from longpoint.shop.documents import read
 from longpoint.shop.tables import Document
 from tests.phone.app import App
 from tests.phone.conftest import PHONE
-from tests.phone.storage import wait_until
+from tests.phone.storage import by_key, is_written, stores, wait_until
 
 PASSWORD = "red oak and brass"
 UP = "On the shop's server"
@@ -92,9 +93,44 @@ def look(app: App) -> None:
     app.page.evaluate("dispatchEvent(new Event('online'))")
 
 
+SHARED = ("job", "list", "settings", "photo")
+"""Kinds of documents that go up; the settings that are called so are the phone's own."""
+
+
+def to_go(app: App) -> list[str]:
+    """Return what is kept here and not known to be on the server, but for what another left."""
+    kept = stores(app.page)
+    known = by_key(kept["shared"])
+    who = json.loads(app.page.evaluate("localStorage.getItem('longpoint shop')") or "{}")
+    left = (who.get("left") or {}).get("names", [])
+    lacking = []
+    for key, document in by_key(kept["documents"]).items():
+        name = ".".join(key)
+        if key[0] not in SHARED or name == "settings.settings" or name in left:
+            continue
+        there = known.get(key)
+        stands = there and there["rev"] is not None and there["pending"] is None
+        if not (there and stands and there["revision"] == document["revision"]):
+            lacking.append(name)
+    return lacking
+
+
+def wait_until_up(app: App) -> None:
+    """Wait until all that was done is written and has gone up, photos too.
+
+    What a screen says of the last change may still stand as the next one is made.
+    """
+
+    def is_up() -> bool:
+        look(app)
+        return is_written(app.page) and not to_go(app)
+
+    wait_until(app.page, is_up, "all that was done is on the server")
+
+
 def expect_up(app: App) -> None:
-    """Wait until what was done goes up, without the moment that a phone waits for more of it."""
-    look(app)
+    """Wait until what was done has gone up, and the screen says so."""
+    wait_until_up(app)
     expect(app.page.get_by_text(UP).first).to_be_visible()
 
 
@@ -156,7 +192,7 @@ def close_settings(app: App) -> None:
 
 def all_up(app: App) -> None:
     """Wait until nothing is left on the phone that the server lacks."""
+    wait_until_up(app)
     section = settings_of(app)
-    look(app)
     expect(section).to_contain_text("All of it is on the shop's server.")
     close_settings(app)

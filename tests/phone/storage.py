@@ -58,6 +58,11 @@ _PUT = """async (records) => {
   database.close();
 }"""
 
+# A page that goes leaves what it has not written yet; what is written since it takes away.
+_WRITTEN = """() => {
+  dispatchEvent(new Event("pagehide"));
+  return !Object.keys(localStorage).some((name) => name.startsWith("longpoint unwritten"));
+}"""
 
 _MADE = """async () => {
   const found = await indexedDB.databases();
@@ -104,10 +109,26 @@ def put_documents(page: Page, address: str, *records: dict[str, Any]) -> None:
     page.evaluate(_PUT, list(records))
 
 
+def stores(page: Page) -> dict[str, list[dict[str, Any]]]:
+    """Return all that is in the database, by store."""
+    found: dict[str, Any] = page.evaluate(_READ)
+    kept: dict[str, list[dict[str, Any]]] = found["stores"]
+    return kept
+
+
+def by_key(records: list[dict[str, Any]]) -> dict[tuple[str, str], dict[str, Any]]:
+    return {(each["kind"], each["id"]): each for each in records}
+
+
 def kept_documents(page: Page) -> dict[tuple[str, str], dict[str, Any]]:
     """Return every document in the database by kind and id."""
-    found: dict[str, Any] = page.evaluate(_READ)
-    return {(each["kind"], each["id"]): each for each in found["stores"]["documents"]}
+    return by_key(stores(page)["documents"])
+
+
+def is_written(page: Page) -> bool:
+    """Tell whether all that was changed on the page is in the database."""
+    found: bool = page.evaluate(_WRITTEN)
+    return found
 
 
 def made(page: Page) -> dict[str, dict[str, Any]]:
@@ -137,9 +158,7 @@ def wait_until_made(page: Page, of: str) -> dict[str, Any]:
 
 def history(page: Page) -> list[dict[str, Any]]:
     """Return every change in the history."""
-    found: dict[str, Any] = page.evaluate(_READ)
-    steps: list[dict[str, Any]] = found["stores"]["history"]
-    return steps
+    return stores(page)["history"]
 
 
 _BUNDLE = """

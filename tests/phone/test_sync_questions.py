@@ -72,6 +72,7 @@ def test_a_question_says_where_it_is_and_what_each_said(shop: Shop) -> None:
     expect(asked).to_contain_text("Opening height")
     expect(asked).to_contain_text("Cupboard doors, inset › A Door set")
     expect_sound(ben.page, "said differently")
+    expect(card(ada)).to_be_visible()
     answered(ben, "Opening height, Cupboard doors, inset › A Door set", "80 in Ada")
     both(ben, ada)
     expect(card(ada)).to_have_count(0)
