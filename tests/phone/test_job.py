@@ -26,7 +26,7 @@ from tests.phone.job_screens import (
     open_item,
     photographed,
 )  # fmt: skip
-from tests.phone.storage import kept_documents, put_documents
+from tests.phone.storage import kept_documents, put_documents, wait_until
 
 PASTE = """
 (field, text) => {
@@ -143,9 +143,9 @@ def test_a_pair_of_doors_with_no_signal(
     # The photo is there, scaled to 1600 on its longer side.
     open_item(reopened, "Cupboard doors, inset")
     reopened.page.get_by_role("button", name=re.compile("^Photo 1 of .*small$")).tap()
-    size = "(canvas) => [canvas.width, canvas.height]"
-    expect(reopened.page.locator(".photo.large canvas")).to_be_visible()
-    assert reopened.page.locator("lp-photo canvas").evaluate(size) == [1600, 800]
+    large = reopened.page.locator(".photo.large canvas")
+    expect(large).to_have_js_property("width", 1600)
+    expect(large).to_have_js_property("height", 800)
     expect_sound(reopened.page, "item")
     reopened.page.get_by_role("button", name="Done").tap()
 
@@ -168,11 +168,14 @@ def test_a_pair_of_doors_with_no_signal(
     reopened.open("#/job")
     reopened.page.get_by_role("button", name="Delete Boot room").tap()
     undo = reopened.page.get_by_role("status").get_by_role("button", name="Undo")
+    # It is offered once the photos are gone; the job is listed again before they are back.
     expect(undo).to_be_visible()
     assert photos_deleted(reopened.page) == {True}
     undo.tap()
     expect(card_of(reopened, "Boot room")).to_be_visible()
-    assert photos_deleted(reopened.page) == {False}
+    wait_until(
+        reopened.page, lambda: photos_deleted(reopened.page) == {False}, "the photos are back"
+    )
     reopened.page.close()
 
 
@@ -258,8 +261,12 @@ def test_strange_names_are_names_and_nothing_more(app: App) -> None:
     expect(app.headline).to_contain_text("Still needed")
     back(app)
     expect(app.page.get_by_role("link", name=f"A {MARKUP}")).to_contain_text("Still needed")
-    kept = kept_documents(app.page)["job", "__proto__"]["body"]
-    assert kept["items"][0]["entries"][0]["inputs"] == {"trim_width": "2 1/2"}
+
+    def inputs() -> Any:
+        kept = kept_documents(app.page)["job", "__proto__"]["body"]
+        return kept["items"][0]["entries"][0]["inputs"]
+
+    wait_until(app.page, lambda: inputs() == {"trim_width": "2 1/2"}, "the number is kept")
 
     # A question that this version does not have is said, and stays.
     app.page.goto(f"{app.address}/#/job/constructor")

@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from tests.phone.app import App, choose
-from tests.phone.storage import history, kept_documents
+from tests.phone.storage import history, kept_documents, wait_until
 
 # A window in the background may hear nothing of others until it is looked at.
 DEAF = "BroadcastChannel.prototype.addEventListener = () => undefined"
@@ -130,6 +130,7 @@ def test_the_one_whose_number_gave_way_is_told(app: App, other: App) -> None:
 def test_an_address_opened_in_one_leaves_the_others_form_alone(app: App, other: App) -> None:
     app.open(FORM)
     app.enter(WIDTH, "27 13/16")
+    expect(app.page.get_by_role("main").get_by_role("button", name="Undo")).to_be_visible()
     other.open(f"{FORM}?opening_width=40&form=2")
     other.enter(HEIGHT, "60")
     said(app, "Opening width: changed in another window")
@@ -189,7 +190,9 @@ def test_a_hundred_changes_can_be_undone(app: App) -> None:
     app.page.keyboard.press("Escape")
     back = app.page.get_by_role("main").get_by_role("button", name="Undo")
     expect(back).to_be_visible()
+    wait_until(app.page, lambda: len(history(app.page)) == 110, "all changes are written")
     back.evaluate("(button) => { for (let taps = 0; taps < 110; taps += 1) button.click(); }")
-    expect(back).to_be_hidden()
+    # Each of them is written in its turn.
+    expect(back).to_be_hidden(timeout=60_000)
     expect(app.field(WIDTH)).to_have_value("")
     assert len(history(app.page)) == 110

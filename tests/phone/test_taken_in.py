@@ -12,7 +12,7 @@ from playwright.sync_api import expect
 
 from longpoint.trade.shelf import tool_named
 from tests.phone.app import App, hash_of
-from tests.phone.storage import beside_the_app, kept_documents, put_documents
+from tests.phone.storage import beside_the_app, kept_documents, put_documents, wait_until
 
 FRAME = {
     "fit": "around",
@@ -109,6 +109,10 @@ class TestFile:
         said(app, f"but for {len(damaged)} things in it that can't be read")
         app.open(FORM)
         expect(app.field("Opening width")).to_have_value("27 13/16")
+        # The place is kept after it is shown.
+        wait_until(
+            app.page, lambda: ("settings", "settings") in kept_documents(app.page), "the place"
+        )
         kinds = {kind for kind, _ in kept_documents(app.page)}
         assert kinds == {"settings", "form"}
 
