@@ -150,10 +150,13 @@ class App:
             self.pad.get_by_role("button", name=name, exact=True).tap()
 
     def pick(self, sixteenths: int) -> None:
-        """Tap the enlarged inch on one of its strokes."""
-        box = self.pad.locator(".inch .tick").nth(sixteenths).bounding_box()
+        """Tap the enlarged inch on one of its strokes, wherever the pad is by then."""
+        inch = self.pad.locator(".inch")
+        stroke, box = inch.locator(".tick").nth(sixteenths).bounding_box(), inch.bounding_box()
+        assert stroke
         assert box
-        self.page.touchscreen.tap(box["x"] + box["width"] / 2, box["y"] + box["height"] - 2)
+        across = stroke["x"] + stroke["width"] / 2 - box["x"]
+        inch.tap(position={"x": across, "y": box["height"] / 2})
 
     @property
     def answer(self) -> Locator:

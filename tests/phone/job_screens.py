@@ -6,7 +6,7 @@ from pathlib import Path
 
 from playwright.sync_api import FilePayload, Locator, Page, expect
 
-from tests.phone.app import App
+from tests.phone.app import FRAMES, App
 
 FAULTS = (Path(__file__).parent / "faults.js").read_text()
 TARGET = 48
@@ -98,5 +98,6 @@ def expect_sound(page: Page, screen: str) -> None:
     """Nothing is cut off, nothing overlaps, all can be tapped, on phones of three widths."""
     for width in WIDTHS:
         page.set_viewport_size({"width": width, "height": 844})
+        page.evaluate(FRAMES)
         assert page.evaluate(FAULTS, TARGET) == [], f"{screen}, {width} wide"
     page.set_viewport_size({"width": 390, "height": 844})

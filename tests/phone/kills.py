@@ -102,7 +102,9 @@ class Work:
         labels = left.evaluate_all("(boxes) => boxes.map((box) => box.getAttribute('aria-label'))")
         tags = [str(label).split()[1] for label in labels]
         at = next(at for at, tag in enumerate(tags) if tag != self.said)
-        left.nth(at).tap()
+        # By its name: the list may move as the plan gets better.
+        named = page.locator(".jobsheet").get_by_role("checkbox", name=labels[at], exact=True)
+        named.first.tap()
         return tags[at]
 
     def type(self, app: App, text: str) -> None:

@@ -8,7 +8,8 @@ from typing import Any
 
 from playwright.sync_api import Page, Route, expect
 
-from tests.phone.app import ROOM, App, choose, frame, run
+from tests.phone.app import FRAMES, ROOM, App, choose, frame, run
+from tests.phone.storage import wait_until
 
 PLUS = "+ then −: plus, tapped again minus"
 
@@ -24,6 +25,7 @@ def test_who_types_before_the_core_answers_keeps_the_field(page: Page, address: 
     page.wait_for_function("() => document.querySelector('.tool').getAnimations().length === 0")
     expect(field).to_be_focused()
     expect(page.get_by_role("group", name="Pad for")).to_be_visible()
+    wait_until(page, lambda: bool(held), "the core's script is asked for")
     for route in held:
         route.continue_()
     expect(page.locator("#answer")).to_contain_text("Still needed")
@@ -222,6 +224,9 @@ class TestRows:
     def test_put_in_order_by_dragging(self, app: App) -> None:
         app.open(run(*ROOM))
         self.lengths(app, "144", "120", "96")
+        # What the core says of the form moves the rows.
+        app.expect_answer()
+        app.page.evaluate(FRAMES)
         boxes = [self.handle(app, wall).bounding_box() for wall in (1, 2, 3)]
         spots = [(box["x"] + 24, box["y"] + 24) for box in boxes if box]
         touch = app.page.context.new_cdp_session(app.page)

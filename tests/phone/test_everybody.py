@@ -118,7 +118,8 @@ def test_a_job_on_all_its_screens(app: App) -> None:
         app.turn(place)
         box = page.locator(".tickbox[aria-checked=false]").first
         label = box.get_attribute("aria-label") or ""
-        box.tap()
+        # By its name: the list may still move.
+        page.get_by_role("checkbox", name=label, exact=True, checked=False).first.tap()
         ticked = page.get_by_role("checkbox", name=label, exact=True, checked=True)
         expect(ticked.first).to_be_visible()
         faults += look(app, f"ticked at the {place}")

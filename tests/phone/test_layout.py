@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import TimeoutError, expect
 
 from tests.phone.app import FRAMES, TOOLS, App, verdict_of
 from tests.phone.conftest import PHONE
@@ -110,6 +110,15 @@ def faults_by_size(app: App, name: str) -> dict[str, list[str]]:
     return faults
 
 
+def comes_in_sight(app: App, words: str) -> bool:
+    """Tell whether a sentence is in sight: the bar with it shows frames after its card has gone."""
+    try:
+        app.page.wait_for_function(IN_SIGHT, arg=words, timeout=15_000)
+    except TimeoutError:
+        return False
+    return True
+
+
 def test_the_sentence_that_decides_is_in_sight_after_entry(app: App) -> None:
     hidden: list[str] = []
     for place, slug in TOOLS:
@@ -122,11 +131,11 @@ def test_the_sentence_that_decides_is_in_sight_after_entry(app: App) -> None:
         for field in (fields.first, fields.last):
             field.tap()
             expect(app.pad).to_be_visible()
-            if not app.page.evaluate(IN_SIGHT, words):
+            if not comes_in_sight(app, words):
                 hidden.append(f"{slug}: {words} with the pad open")
             app.pad.get_by_role("button", name="Close the pad").tap()
             expect(app.pad).to_be_hidden()
-            if not app.page.evaluate(IN_SIGHT, words):
+            if not comes_in_sight(app, words):
                 hidden.append(f"{slug}: {words} with the pad closed")
     assert hidden == []
 
@@ -152,6 +161,7 @@ def test_an_answer_is_two_and_a_half_screens_and_its_numbers_are_clear(app: App)
         app.turn_to_example(place, slug)
         expect(app.page.locator(".result lp-drawing:not(.ghost) svg.drawing")).to_be_visible()
         expect(app.page.locator(".searching")).to_be_hidden()
+        app.page.evaluate(FRAMES)  # a drawing takes its size
         if found := app.page.evaluate(STRUCK):
             struck[slug] = found
         height = app.page.evaluate("document.documentElement.scrollHeight")

@@ -16,7 +16,7 @@ import pdfplumber
 import pytest
 from playwright.sync_api import BrowserContext, FilePayload, Locator, Page, expect
 
-from tests.phone.app import App, choose
+from tests.phone.app import FRAMES, App, choose
 from tests.phone.job_screens import add_item, begin, expect_sound, picture
 from tests.phone.storage import kept_documents
 from tests.phone.test_access import AXE, violations
@@ -65,6 +65,9 @@ def signed_by_hand(
     """Sign with a finger, as the screen hears it; points are percents of the area."""
     where.get_by_role("button", name=re.compile("^Sign ")).tap()
     area = where.get_by_role("img", name="Area to sign on")
+    # What the core still says of the quote would move it.
+    app.page.locator("lp-quote").evaluate("(screen) => screen.job.settled")
+    app.page.evaluate(FRAMES)
     # To the middle: what stays at the screen's foot would lie over it.
     area.evaluate("area => area.scrollIntoView({ block: 'center' })")
     box = area.bounding_box()

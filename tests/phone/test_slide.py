@@ -8,7 +8,7 @@ import re
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from tests.phone.app import App, hash_of
+from tests.phone.app import FRAMES, App, hash_of
 
 DOOR = {"leaf_width": "24", "door_thickness": "1 3/8", "strike_gap": "1/8"}
 TARGET = 48
@@ -18,6 +18,9 @@ TARGET = 48
 def door(app: App) -> App:
     app.open(hash_of("site", "door-swing", DOOR))
     app.expect_answer()
+    # The drawing takes its size, and what lies under it its place.
+    expect(app.page.locator(".result svg.drawing")).to_be_visible()
+    app.page.evaluate(FRAMES)
     return app
 
 
