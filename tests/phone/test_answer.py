@@ -77,12 +77,18 @@ class TestAnswer:
               const [card, below] = ["#answer", ".below"].map((css) => document.querySelector(css));
               const text = (part) => part.textContent.replace(/\\s+/g, " ");
               const before = text(below);
+              // Noted as the card changes: what lies below follows frames later.
+              const noted = new Promise((resolve) => {
+                const note = () => {
+                  if (!text(card).includes("Top, long point to long point: 30")) return;
+                  resolve([below.ariaBusy, text(below) === before]);
+                };
+                const what = { subtree: true, childList: true, characterData: true };
+                new MutationObserver(note).observe(card, what);
+              });
               field.value = "30";
               field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-              while (!text(card).includes("Top, long point to long point: 30")) {
-                await new Promise((next) => setTimeout(next));
-              }
-              const early = [below.ariaBusy, text(below) === before];
+              const early = await noted;
               while (below.ariaBusy === "true") await new Promise(requestAnimationFrame);
               return [...early, text(below) === before];
             }"""

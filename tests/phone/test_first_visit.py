@@ -13,6 +13,7 @@ from playwright.sync_api import Page, expect
 import longpoint
 from tests.phone.app import READY, App, hash_of
 from tests.phone.plain import Host, hosted
+from tests.phone.storage import wait_until
 
 BUILT = Path(longpoint.__file__).parent / "static"
 FORM = "#/saw/mitered-frame"
@@ -101,7 +102,7 @@ def test_the_screen_waits_for_nothing_of_the_core(app: App, fragment: str, says:
     expect(app.page.get_by_text(says)).to_be_visible()
     app.page.wait_for_function("() => window.begun")
     seen, begun = app.page.evaluate("() => [window.seen, window.begun]")
-    assert asked
+    wait_until(app.page, lambda: bool(asked), "the host is asked for it")
     assert seen < begun
 
 
@@ -109,6 +110,8 @@ def test_a_form_that_is_half_filled_keeps_no_place_for_an_example(app: App) -> N
     """Its drawing is asked for where a form was empty; a caption once stood over nothing."""
     app.open(hash_of("saw", "mitered-frame", {"opening_width": "30"}))
     expect(app.page.get_by_text("Still needed: Frame goes")).to_be_visible()
+    # The core has spoken: what it says brings no caption either.
+    expect(app.page.locator(".tool:not(.coming)")).to_be_visible()
     expect(app.page.locator(".ghosted")).to_have_count(0)
     app.open(FORM)
     expect(app.page.locator(".ghosted svg.drawing")).to_be_visible()
