@@ -5,6 +5,7 @@ how fast the machine is. CPython's core, run to its end, is what the phone's ans
 """
 
 import json
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -155,3 +156,53 @@ def test_a_search_that_breaks_leaves_the_answer_it_had(app: App) -> None:
     app.page.evaluate("window.breakStep()")
     expect(bar(app)).to_have_count(0)
     app.expect_answer(had)
+
+
+# 70 rows out of three lengths of stick: what is cut takes longer to say than to plan.
+MANY = [{"length": f"{20 + i * 7 % 61} {1 + i % 15}/16"} for i in range(70)]
+LONG_LIST = ("saw", "stick-plan", {"pieces": MANY, "sticks": STICKS})
+
+
+def begin_long_list(app: App) -> str:
+    """Open a long list and return its verdict, which stands before what is cut."""
+    place, slug, inputs = LONG_LIST
+    app.open(hash_of(place, slug, {key: json.dumps(value) for key, value in inputs.items()}))
+    expect(app.answer).not_to_have_class(re.compile("withdrawn"))
+    expect(app.headline).to_contain_text("Buy ")
+    expect(pieces(app)).to_have_count(0)
+    return (app.answer.locator(".verdict .unseen").first.text_content() or "").strip()
+
+
+def pieces(app: App) -> Locator:
+    return app.page.locator(".below:not([hidden]) .line")
+
+
+def test_of_a_long_list_the_verdict_comes_first_and_what_is_cut_with_the_next_answer(
+    app: App,
+) -> None:
+    verdict = begin_long_list(app)
+    let_go(app.page, 1)
+    app.expect_answer(verdict)
+    expect(app.page.locator(".result lp-drawing")).to_be_visible()
+    expect(pieces(app)).not_to_have_count(0)
+
+
+def test_who_stops_the_search_at_once_has_what_is_cut_all_the_same(app: App) -> None:
+    begin_long_list(app)
+    button(app, "Stop").tap()
+    expect(app.answer.get_by_text("Stopped: a better answer may exist")).to_be_visible()
+    let_go(app.page, 1)
+    expect(pieces(app)).not_to_have_count(0)
+    steps = asked(app.page)
+    let_go(app.page, ALL)
+    button(app, "Go on").tap()
+    expect(bar(app)).to_have_count(0)
+    assert asked(app.page) > steps
+
+
+def test_a_long_list_that_breaks_before_it_is_whole_is_asked_again(app: App) -> None:
+    begin_long_list(app)
+    app.page.evaluate("window.breakStep()")
+    let_go(app.page, ALL)
+    expect(pieces(app)).not_to_have_count(0)
+    expect(bar(app)).to_have_count(0)

@@ -27,6 +27,7 @@ class Answer:
         How lengths are shown.
 
     `progress` is 1 unless a search goes on behind this answer; then how much of it is done.
+    `is_brief` says that pieces, tables and drawings take long to say and come with the next answer.
     A figure's label and short label are those its tool declares in `gives`; `label` and `short`
     say otherwise where they depend on what was given.
     """
@@ -44,6 +45,7 @@ class Answer:
         self.keeps: list[dict[str, Any]] = []
         self.offcuts: list[dict[str, Any]] = []
         self.progress = 1.0
+        self.is_brief = False
 
     def verdict(self, *ways: str) -> None:
         """Set the one sentence that decides, with every assumption that changes wood.
@@ -274,6 +276,7 @@ class Answer:
             "keeps": self.keeps,
             "offcuts": self.offcuts,
             "progress": self.progress,
+            "is_brief": self.is_brief,
         }
 
     def _views(self) -> "list[Drawing]":

@@ -252,7 +252,7 @@ def _form(request: "dict[str, Any]") -> "dict[str, Any]":
         _Search.end()
     else:
         try:
-            found = _Search.start(tool.answers(form.fields, scale))
+            found = _Search.start(tool.answers(form.fields, scale, is_brief_first=True))
         except Refusal as refusal:
             errors = refusal.errors
     if found["answer"] and found["search"] is None:

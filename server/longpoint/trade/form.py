@@ -9,7 +9,7 @@ from .inputs import Choice, Flag, Text
 from .lengths import Scale
 from .measured import Angle, Length, has_two_units, is_typed_in
 from .refusal import FieldError
-from .rows import Field, Reader, Rows, unknown_names
+from .rows import Field, Reader, Rows, known_names, unknown_names
 from .shown import differing, empty_text, shown, unit_shown
 
 TYPE_CHECKING = False
@@ -49,11 +49,12 @@ class Form:
     ) -> None:
         self.tool = tool
         self.scale = scale
+        self.other = scale.other()
         self.carried = carried or {}
         self.aside: list[dict[str, Any]] = []
         given = raw if isinstance(raw, dict) else {}
         kept = tool.upgraded(given, version or tool.version)
-        self.inputs = self._understood(tool.inputs, kept, "")
+        self.inputs = self._understood(tool.inputs, known_names(tool.inputs), kept, "")
         self.is_changed = self.inputs != given
         values = {name: each["value"] for name, each in self.carried.items()}
         reader = Reader(scale, values, forgiving=True)
@@ -64,14 +65,14 @@ class Form:
         return [error for field in self.fields for error in field.errors]
 
     def _understood(
-        self, inputs: "list[Input]", raw: "dict[str, Any]", path: str
+        self, inputs: "list[Input]", known: "list[str]", raw: "dict[str, Any]", path: str
     ) -> "dict[str, Any]":
         """Return what this version can use; the rest is set aside under its path."""
-        for name in unknown_names(inputs, raw):
+        for name in unknown_names(known, raw):
             self._set_aside(path + name, raw[name])
         kept: dict[str, Any] = {}
         for asked in inputs:
-            for name in (asked.name,) + asked.was:
+            for name in asked.names:
                 if name in raw and asked.name not in kept:
                     self._keep(kept, asked, raw[name], path)
         return kept
@@ -92,7 +93,9 @@ class Form:
         for at, row in enumerate(rows):
             path = f"{asked.name}.{at}"
             if isinstance(row, dict) and len(kept) < asked.most:
-                kept.append(self._understood(asked.columns, row, path + "."))
+                kept.append(
+                    self._understood(asked.columns, asked.names_of_columns, row, path + ".")
+                )
             else:
                 self._set_aside(path, row)
         return kept
@@ -114,10 +117,11 @@ class Form:
         """
         told = self.errors() if errors is None else errors
         at = {error.field: error for error in reversed(told)}
+        paths = self._paths() if told else []
         reply: dict[str, Any] = {
             "version": self.tool.version,
             "fields": [self._field(field, "", at, active) for field in self.fields],
-            "stray": [error.message for error in told if error.field not in self._paths()],
+            "stray": [error.message for error in told if error.field not in paths],
             "waiting": waiting(self.tool, told),
             "aside": self.aside,
         }
@@ -141,7 +145,8 @@ class Form:
         asked, path = field.asked, before + field.asked.name
         hangs_on_more = path == active or path in errors or asked.name in self.carried
         # The words that a list offers for a text are in other fields.
-        if hangs_on_more or field.rows or isinstance(asked, Text):
+        is_listed = isinstance(asked, Text) and asked.listed
+        if hangs_on_more or field.rows or is_listed:
             return self._said(field, before, errors, active)
         if field.said is None:
             field.said = self._said(field, before, errors, active)
@@ -171,7 +176,7 @@ class Form:
         if not before and asked.name in self.carried and field.source == "typed":
             _put(said, "carried", differing(field, self.carried[asked.name], self.scale))
         if isinstance(asked, Length) and field.value is not None:
-            said["reads"] = [self.scale.said(field.value), self.scale.other().said(field.value)]
+            said["reads"] = [self.scale.said(field.value), self.other.said(field.value)]
         _put_error(said, errors.get(path), field.raw)
         if path == active and isinstance(asked, Length) and _goes_on(field):
             _put(said, "pad", inch_split(shown(field, self.scale)))
@@ -194,8 +199,14 @@ class Form:
     def _row(
         self, row: "list[Field]", path: str, errors: "dict[str, FieldError]", active: str
     ) -> "dict[str, Any]":
+        before = path + "."
+        # Of many rows hardly one is in hand or wrong: what was said of the others stands.
+        stands = not errors and not self.carried and not active.startswith(path)
         said: dict[str, Any] = {
-            "fields": [self._field(field, path + ".", errors, active) for field in row]
+            "fields": [
+                (stands and field.said) or self._field(field, before, errors, active)
+                for field in row
+            ]
         }
         _put_error(said, errors.get(path), None)
         return said
@@ -218,10 +229,10 @@ def could_be_typed(asked: "Input", value: object) -> bool:
         return True
     if isinstance(asked, Flag):
         return isinstance(value, bool)
-    if isinstance(value, bool):
-        return False
     if isinstance(value, str):
         return len(value) <= LONGEST_TEXT
+    if isinstance(value, bool):
+        return False
     if has_two_units(asked) and is_typed_in(value):
         typed: Any = value
         return len(typed["text"]) <= LONGEST_TEXT

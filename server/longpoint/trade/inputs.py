@@ -63,6 +63,8 @@ class Input:
         self.label = label
         self.quantity = quantity
         self.was = was
+        self.names = (name,) + was
+        """Under which it is read."""
         self.default = default
         self.required = default is None and not optional
         self.default_text = default_text

@@ -8,7 +8,7 @@ All text is built from integers, since runtimes differ in how they format exact 
 
 import math
 
-from .measure import Measure, decimal_of
+from .measure import MOST_DIGITS, Measure, decimal_of
 from .reading import DIGITS, INCH, Unreadable, quoted, tokens_of
 from .remembered import remember
 from .steps import FINEST, STEPS
@@ -17,6 +17,9 @@ _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
 TRUE = 1e-5
 """Inches by which a shown length may differ and be the very one: what adds up in floats."""
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
+_BARE = DIGITS + "./ "
+_SPREAD = 65536.0
+"""MicroPython hashes a float by its whole part: so much larger, fractions of an inch differ too."""
 _WORDS: "dict[tuple[str, int, float], tuple[str, str]]" = {}
 
 
@@ -43,7 +46,28 @@ def read_length(text: str, units: str = "in", *, over_one: bool = False) -> floa
     >>> read_length("254", "mm")
     10.0
     """
-    return Measure(text, units, over_one=over_one).total()
+    number = _bare_number(text)
+    if number is None:
+        return Measure(text, units, over_one=over_one).total()
+    return number / INCH if units == "mm" else number
+
+
+def _bare_number(text: str) -> "float | None":
+    """Return a number without a unit, mixed or not; None for what takes more reading.
+
+    Most texts are no more than that, and a list of lengths is long.
+
+    >>> _bare_number("27 13/16"), _bare_number("27.5"), _bare_number("27 13")
+    (27.8125, 27.5, None)
+    """
+    whole, _, share = text.partition(" ")
+    if text.strip(_BARE) or len(text) > MOST_DIGITS or "/" in whole:
+        return None
+    if not share:
+        return None if whole in ("", ".") or whole.count(".") > 1 else decimal_of(whole)
+    over, _, under = share.partition("/")
+    is_mixed = whole.isdigit() and over.isdigit() and under.isdigit() and int(over) < int(under)
+    return decimal_of(whole) + int(over) / int(under) if is_mixed else None
 
 
 def read_angle(text: str) -> float:
@@ -112,6 +136,7 @@ class Scale:
         self.units = units
         self.step = step
         self.typed_in = typed_in or units
+        self._per = step if units == "in" else _METRIC_PER[step]
 
     def other(self) -> "Scale":
         """Return the same step in the other system of units."""
@@ -138,7 +163,7 @@ class Scale:
 
     def per(self) -> int:
         """Return the shown steps in one unit (inch or millimeter)."""
-        return self.step if self.units == "in" else _METRIC_PER[self.step]
+        return self._per
 
     def tick(self, inches: float) -> int:
         """Return the shown length as a whole number of steps."""
@@ -160,14 +185,16 @@ class Scale:
 
     def _words(self, inches: float) -> "tuple[str, str]":
         """Return a length as text, and which way it was rounded."""
-        key = (self.units, self.step, inches)
-        return _WORDS.get(key) or remember(_WORDS, key, (self._bare(inches), self._lean(inches)))
+        key = (self.units, self.step, inches * _SPREAD)
+        return _WORDS.get(key) or remember(_WORDS, key, self._in_words(inches))
 
-    def _bare(self, inches: float) -> str:
-        tick = self.tick(inches)
+    def _in_words(self, inches: float) -> "tuple[str, str]":
+        steps = self._steps(inches)
+        tick = _rounded(steps)
+        lean = "" if self.step == FINEST else _lean(abs(steps) - abs(tick))
         if self.units == "mm":
-            return _decimal(tick, self.per()) + " mm"
-        return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step)
+            return _decimal(tick, self._per) + " mm", lean
+        return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step), lean
 
     def number(self, inches: float) -> str:
         """Return a given length without its unit, where one that follows names it.
@@ -203,13 +230,14 @@ class Scale:
         return _decimal(_rounded(inches * 1000), 1000)
 
     def _steps(self, inches: float) -> float:
-        return (inches if self.units == "in" else inches * INCH) * self.per()
+        return (inches if self.units == "in" else inches * INCH) * self._per
 
-    def _lean(self, inches: float) -> str:
-        left = abs(self._steps(inches)) - abs(self.tick(inches))
-        if self.step == FINEST or abs(left) <= 0.25 + _NUDGE:
-            return ""
-        return " full" if left > 0 else " shy"
+
+def _lean(left: float) -> str:
+    """Return which way a length was rounded, given what is left of it, in steps."""
+    if abs(left) <= 0.25 + _NUDGE:
+        return ""
+    return " full" if left > 0 else " shy"
 
 
 def exactly(inches: float) -> str:
@@ -281,11 +309,12 @@ def _decimal(tick: int, per: int) -> str:
 
 def _fraction(tick: int, per: int) -> str:
     whole, over = divmod(abs(tick), per)
-    while over and over % 2 == 0:
-        over, per = over // 2, per // 2
     text = str(whole)
     if over:
-        text = f"{whole} {over}/{per}" if whole else f"{over}/{per}"
+        common = over & -over  # `per` is a power of two, so this divides both
+        text = f"{over // common}/{per // common}"
+        if whole:
+            text = f"{whole} {text}"
     return "-" + text if tick < 0 else text
 
 

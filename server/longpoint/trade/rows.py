@@ -69,6 +69,8 @@ class Reader:
         self.scale = scale
         self.carried = carried or {}
         self.forgiving = forgiving
+        self._manner = f"{scale.units} {scale.step} {scale.typed_in} {forgiving}"
+        """How it reads, in a word."""
         self.before: dict[str, Any] = {}
         """Values of the inputs before the one that is being read."""
 
@@ -97,8 +99,7 @@ class Reader:
         said = said_for(asked, raw)
         if asked.name in self.carried or not _is_brief(said):
             return self._read(asked, said)
-        scale = self.scale
-        key = (asked, said, self.forgiving, scale.units, scale.step, scale.typed_in)
+        key = (asked, said, self._manner)
         return _READ.get(key) or remember(_READ, key, self._read(asked, said))
 
     def _read(self, asked: Input, said: object) -> Field:
@@ -132,7 +133,7 @@ def said_for(asked: Input, raw: "dict[str, Any]") -> object:
 
     None for nothing.
     """
-    for name in (asked.name,) + asked.was:
+    for name in asked.names:
         if raw.get(name) not in (None, ""):
             return raw[name]
     return asked.implied(raw)
@@ -168,15 +169,21 @@ def read_form(inputs: "list[Input]", raw: "dict[str, Any]", scale: Scale) -> "li
     """
     fields = Reader(scale).fields(inputs, raw)
     errors = [error for field in fields for error in field.errors]
-    errors += [FieldError(name, unknown_words(name)) for name in unknown_names(inputs, raw)]
+    errors += [
+        FieldError(name, unknown_words(name)) for name in unknown_names(known_names(inputs), raw)
+    ]
     if errors:
         raise Refusal.of(errors)
     return fields
 
 
-def unknown_names(inputs: "list[Input]", raw: "dict[str, Any]") -> "list[str]":
-    """Return the names in `raw` that no input has or had."""
-    known = [name for asked in inputs for name in (asked.name,) + asked.was]
+def known_names(inputs: "list[Input]") -> "list[str]":
+    """Return every name that some inputs are read under."""
+    return [name for asked in inputs for name in asked.names]
+
+
+def unknown_names(known: "list[str]", raw: "dict[str, Any]") -> "list[str]":
+    """Return the names in `raw` that are not known."""
     return sorted([str(name) for name in raw if name not in known])
 
 
@@ -243,6 +250,7 @@ class Rows(Input):
         **rest: "Any",
     ) -> None:
         self.columns = columns
+        self.names_of_columns = known_names(columns)
         self.row = row
         self.kept = kept
         self.pieces = pieces
@@ -277,7 +285,7 @@ class Rows(Input):
     ) -> "list[FieldError]":
         errors = [error for field in row for error in field.errors]
         if not reader.forgiving:
-            names = unknown_names(self.columns, raw)
+            names = unknown_names(self.names_of_columns, raw)
             errors = errors + [FieldError(name, unknown_words(name)) for name in names]
         return [error.under(f"{self.name}.{at}") for error in errors]
 

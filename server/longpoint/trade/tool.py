@@ -141,12 +141,17 @@ class Tool:
         return best
 
     def answers(
-        self, fields: "list[Field]", scale: Scale, is_drawn: bool = True
+        self,
+        fields: "list[Field]",
+        scale: Scale,
+        is_drawn: bool = True,
+        is_brief_first: bool = False,
     ) -> "Iterator[dict[str, Any]]":
         """Give ever better Answers to a form as read; for most tools the first is the last.
 
         Between two of them a search says its `progress` alone, as often as it pauses. The last is
-        an Answer. Who shows no drawings need not wait for them.
+        an Answer. Who shows no drawings need not wait for them; who shows each answer as it comes
+        can have a brief one first where the whole takes long to say.
 
         Raises
         ------
@@ -158,7 +163,8 @@ class Tool:
         fields = []
         try:
             for answer in self._answers(given, scale, is_drawn):
-                yield answer
+                if is_brief_first or not answer.get("is_brief"):
+                    yield answer
         except Refusal as refusal:
             raise in_form(refusal, places)
 

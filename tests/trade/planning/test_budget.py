@@ -1,6 +1,7 @@
 """Searches keep to their budget, whatever is asked within the limits, counted in steps."""
 
 from collections.abc import Iterator
+from itertools import islice
 from typing import Any
 
 import pytest
@@ -71,3 +72,63 @@ def test_parts_never_weigh_more_than_the_whole() -> None:
             for one in range(1, length):
                 for other in range(1, length - one + 1):
                     assert weights[one] + weights[other] <= weights[one + other]
+
+
+def rows(number: int) -> list[dict[str, Any]]:
+    return [{"length": f"{20 + at * 7 % 61} {1 + at % 15}/16"} for at in range(number)]
+
+
+def parts(number: int) -> list[dict[str, Any]]:
+    return [{"length": 9 + at, "width": 5 + at % 9, "count": number // 20} for at in range(20)]
+
+
+@pytest.mark.parametrize(
+    ("tool", "inputs"),
+    [
+        ("stick-plan", {"pieces": rows(70), "sticks": [{"length": "96"}]}),
+        ("sheet-plan", {"parts": parts(60), "sheets": [{}]}),
+    ],
+    ids=["sticks", "sheets"],
+)
+def test_a_form_of_a_long_list_is_answered_in_brief_first(
+    tool: str, inputs: dict[str, Any]
+) -> None:
+    first, second = list(
+        islice(replies(at_the_door, {"do": "form", "tool": tool, "inputs": inputs}), 2)
+    )
+    brief, whole = first["answer"], second["answer"]
+    assert (brief["is_brief"], brief["pieces"], brief["tables"], brief["drawing"]) == (
+        True,
+        [],
+        [],
+        None,
+    )
+    assert (whole["is_brief"], whole["verdict"], whole["figures"]) == (
+        False,
+        brief["verdict"],
+        brief["figures"],
+    )
+    assert len(whole["pieces"]) == len(inputs["pieces" if tool == "stick-plan" else "parts"])
+    assert whole["drawing"]
+    assert whole["tables"]
+
+
+def test_who_asks_for_an_answer_alone_gets_no_brief_one() -> None:
+    request = {
+        "do": "answer",
+        "tool": "stick-plan",
+        "inputs": {"pieces": rows(70), "sticks": [{"length": "96"}]},
+    }
+    said = [each["answer"] for each in replies(at_the_door, request) if each["answer"]]
+    assert [each["is_brief"] for each in said] == [False] * len(said)
+
+
+def test_a_short_list_is_answered_whole_at_once() -> None:
+    request = {
+        "do": "form",
+        "tool": "stick-plan",
+        "inputs": {"pieces": rows(20), "sticks": [{"length": "96"}]},
+    }
+    first = next(iter(replies(at_the_door, request)))
+    assert not first["answer"]["is_brief"]
+    assert len(first["answer"]["pieces"]) == 20

@@ -118,6 +118,18 @@ def test_the_plan_is_no_worse_than_its_bound_says(pieces: list[tuple[int, int]])
     assert figures.get("could_save") == said
 
 
+def test_what_a_better_plan_could_save_is_right_on_the_way_too() -> None:
+    """The first answer of 70 rows once said that a better plan could save -7 sticks."""
+    for number in range(40, 76):
+        rows = [{"length": f"{20 + at * 7 % 61} {1 + at % 15}/16"} for at in range(number)]
+        for reply in replies(at_the_door, request_for(pieces=rows, sticks=[{"length": 96}])):
+            figures = figures_of(reply["answer"])
+            off = figures["sticks_used"] - figures["lower_bound"]
+            assert (figures["proved"] == "yes") == (off == 0)
+            said = {0: None, 1: "1 stick"}.get(off, f"{off} sticks")
+            assert (number, off >= 0, figures.get("could_save")) == (number, True, said)
+
+
 def test_all_pieces_of_a_long_list_stand_in_drawing_marks_or_list() -> None:
     """300 lengths, 500 pieces, as many as may be asked at a time, and what is not shown is said."""
     rows = [{"length": 20 + at / 16, "count": 1 + (at < 200)} for at in range(300)]

@@ -12,6 +12,8 @@ export type components = {
             inputs: {
                 [key: string]: unknown;
             };
+            /** @description Whether pieces, tables and drawings come with the next answer: only on the phone. */
+            is_brief: boolean;
             keeps: components["schemas"]["Keep"][];
             marks: components["schemas"]["Mark"][];
             notes: string[];

@@ -9,6 +9,7 @@ import type {
   Refused, Scale, SetAside, Units,
 } from "../contract/contract";
 import type { AskedForm, Core } from "../engine/core";
+import { BROKE, CoreFault } from "../engine/fault";
 import { ownInputs } from "../store/lists";
 import type { KeptForm } from "../store/store";
 import type { Standing } from "./answer-standing";
@@ -35,6 +36,8 @@ export class Session {
   standing: Standing = { state: "asking" };
   /** The last answer given, to be shown as withdrawn; never as current. */
   last: Answer | null = null;
+  /** The last of them that had its pieces, tables and drawings with it. */
+  lastWhole: Answer | null = null;
   /** Whether the person stopped the search for a better answer than the one that stands. */
   isPaused = false;
   /** Resolves when the newest question has its reply. */
@@ -267,19 +270,24 @@ export class Session {
   pause(isPaused: boolean): void {
     this.isPaused = isPaused;
     this.changed();
-    if (!isPaused) this.settled = this.searched(this.newest);
+    if (!isPaused) this.settled = this.settled.then(() => this.searched(this.newest));
   }
 
   /**
    * Puts ever better answers in the place of the first, as long as the core finds any.
    *
    * A core that breaks or hangs on the way ends the search; the answer it gave before is no worse.
+   * Only a brief one lacks something: it goes on to the whole, and where that doesn't come all is
+   * asked again.
    */
   private async searched(id: number): Promise<void> {
-    while (id === this.newest && !this.isPaused) {
+    while (id === this.newest) {
       const { standing } = this;
       if (standing.state !== "answered" || standing.search === null) return;
+      const { is_brief: isBrief } = standing.answer;
+      if (this.isPaused && !isBrief) return;
       const reply = await this.core.goOn(standing.search).catch(() => null);
+      if (isBrief && !reply?.ok) throw new CoreFault(BROKE);
       const { progress, search } = reply?.ok ? reply : { progress: 1, search: null };
       const answer = (reply?.ok && reply.answer) || { ...standing.answer, progress };
       this.stand(id, { state: "answered", answer, search });
@@ -288,8 +296,9 @@ export class Session {
 
   /** A new answer is a new one even where it says the same; its parts are not. */
   private keepSame(standing: Extract<Standing, { state: "answered" }>): void {
-    if (standing.answer !== this.last) standing.answer = { ...shareStructure(this.last, standing.answer) };
+    if (standing.answer !== this.last) standing.answer = { ...shareStructure(this.lastWhole, standing.answer) };
     this.last = standing.answer;
+    if (!standing.answer.is_brief) this.lastWhole = standing.answer;
   }
 
   private stand(id: number, standing: Standing): void {

@@ -117,12 +117,14 @@ export class ToolScreen extends LitElement {
 
   protected override render(): TemplateResult {
     const { session } = this.form;
-    const answer = session.standing.state === "answered" ? session.standing.answer : null;
+    const given = session.standing.state === "answered" ? session.standing.answer : null;
+    // What a brief answer lacks is not there yet; the card has what it says.
+    const answer = given?.is_brief ? null : given;
     const choose = (key: string): void => this.choose(key);
     const goTo = (path: string): void => this.form.field.take(path);
     // What a first reply would move is not seen before it; what was seen stays, with the field in hand.
     this.isSeen ||= session.isEmpty || session.isHeard;
-    const lower = this.lowerAnswer(answer ?? session.last);
+    const lower = this.lowerAnswer(answer ?? session.lastWhole);
     return html`<div class="tool ${this.isSeen ? "" : "coming"}">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
           ${listQuestions(this.form.documents, this.tool.declaration, this.core)} ${this.inputs()}
@@ -193,7 +195,7 @@ export class ToolScreen extends LitElement {
    * is kept for it, so that it moves nothing as it comes.
    */
   private drawing(answer: Answer | null): TemplateResult | typeof nothing {
-    const { last, isEmpty, standing } = this.form.session;
+    const { lastWhole: last, isEmpty, standing } = this.form.session;
     // An answer that is about to come would be drawn over an example that nobody has seen.
     if (standing.state === "asking" && !last && !isEmpty) return nothing;
     if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;

@@ -117,3 +117,6 @@ class Answer(Reply):
     offcuts = members.listed(Offcut)
     sources = members.texts()
     progress = members.number("1 for a finished answer.")
+    is_brief = members.flag(
+        "Whether pieces, tables and drawings come with the next answer: only on the phone."
+    )

@@ -30,10 +30,11 @@ def least_weight(problem: "Cutting", holds: "list[int]", total: int) -> int:
     for _, kind in order:
         each = problem.weights[kind]
         if holds[kind] * problem.limits[kind] >= total:
-            return weight + -(-total * each // holds[kind])
+            weight += -(-total * each // holds[kind])
+            break
         total -= holds[kind] * problem.limits[kind]
         weight += each * problem.limits[kind]
-    return weight
+    return -(-weight // problem.weight_step) * problem.weight_step
 
 
 def weighed_bounds(problem: "Cutting", work: "Work") -> "Iterator[int]":

@@ -1,5 +1,7 @@
 """A cutting problem in whole units, so that "fits exactly" is exact."""
 
+from ..planning.units import divisor
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     Pattern = tuple[tuple[int, int], ...]
@@ -45,6 +47,8 @@ class Cutting:
         # One number for "least cost, then fewest sticks": no plan has more sticks than pieces.
         self.per_cost = self.pieces + 1
         self.weights = [cost * self.per_cost + 1 for cost in costs]
+        self.weight_step = divisor(self.weights)
+        """What every plan weighs is a multiple of this."""
         # Those that give most room for their weight come first.
         by_worth = sorted([(self.weights[kind] / rooms[kind], kind) for kind in self.kinds])
         self.by_worth = [kind for _, kind in by_worth]
@@ -53,6 +57,7 @@ class Cutting:
         """Return the problem of some of the sizes and sticks, weighed as in this one."""
         part = Cutting(sizes, wanted, self.rooms, self.costs, [None for _ in self.kinds])
         part.per_cost, part.weights, part.by_worth = self.per_cost, self.weights, self.by_worth
+        part.weight_step = self.weight_step
         part.unlimited = self.unlimited
         part.limits = [min(limit, part.pieces) for limit in limits]
         return part

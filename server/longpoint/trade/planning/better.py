@@ -14,7 +14,10 @@ MOST_WITHOUT = 150000
 
 
 def ever_better(
-    found: "Any", spare: "int | None", answer_of: "Callable[[], Answer]"
+    found: "Any",
+    spare: "int | None",
+    answer_of: "Callable[[], Answer]",
+    brief_of: "Callable[[], Answer] | None" = None,
 ) -> "Iterator[Answer | float]":
     """Give at each pause of a search its progress, or now and then an answer where that is better.
 
@@ -28,6 +31,8 @@ def ever_better(
         `MOST_WITHOUT` steps, since it has nothing to show meanwhile.
     answer_of : function
         Makes the answer for the plan as it stands.
+    brief_of : function
+        Makes it without what takes long to say; the first answer of a long list comes so.
     """
     shown: tuple[Any, int] | None = None
     pauses = 0
@@ -37,6 +42,8 @@ def ever_better(
             if is_needed(found, spare) or found.work.done > MOST_WITHOUT:
                 return
         elif shown is None or (pauses >= AGAIN and is_news(shown, found)):
+            if shown is None and brief_of is not None:
+                yield _answered(brief_of, found.progress)
             shown, pauses = (found.plan, found.bound), 0
             yield _answered(answer_of, found.progress)
         else:

@@ -22,6 +22,8 @@ if TYPE_CHECKING:
 
 MOST_ROWS = 300
 MOST_KINDS = 12
+MANY_ROWS = 60
+"""Of more, what is cut takes longer to say than to plan."""
 
 
 def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
@@ -34,7 +36,8 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
     """
     order = _order(given, scale)
     found = StickSearch(order.problem)
-    yield from ever_better(found, order.spare, lambda: _answer(order, found, scale))
+    brief_of = (lambda: _brief(order, found, scale)) if len(order.rows) > MANY_ROWS else None
+    yield from ever_better(found, order.spare, lambda: _answer(order, found, scale), brief_of)
     if needs(found.plan, order.spare):
         raise short_of_sticks(order, found.plan, is_needed(found, order.spare), scale)
     yield _answer(order, found, scale)
@@ -57,11 +60,25 @@ def _order(given: Given, scale: Scale) -> StickOrder:
     return order
 
 
-def _answer(order: StickOrder, found: StickSearch, scale: Scale) -> Answer:
+def _brief(order: StickOrder, found: StickSearch, scale: Scale) -> Answer:
+    answer = _decided(order, found, layouts_of(order, found.plan), scale)
+    answer.is_brief = True
+    return answer
+
+
+def _decided(
+    order: StickOrder, found: StickSearch, layouts: "list[Layout]", scale: Scale
+) -> Answer:
+    """Return an answer with what decides: how many sticks, and how good the plan is."""
     answer = Answer(scale)
-    layouts = layouts_of(order, found.plan)
     add_verdict(answer, order, found, layouts)
     add_figures(answer, order, found, layouts)
+    return answer
+
+
+def _answer(order: StickOrder, found: StickSearch, scale: Scale) -> Answer:
+    layouts = layouts_of(order, found.plan)
+    answer = _decided(order, found, layouts, scale)
     _pieces(answer, order, layouts)
     for layout in layouts:
         if layout.kept:

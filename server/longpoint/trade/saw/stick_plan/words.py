@@ -90,7 +90,9 @@ def _long(length: float, scale: Scale) -> str:
 
 def _judgment(order: StickOrder, found: "StickSearch", scale: Scale) -> str:
     return (
-        "proven optimal" if found.proved else f"could save at most {_saving(order, found, scale)}"
+        "proven optimal"
+        if _is_proved(order, found)
+        else f"could save at most {_saving(order, found, scale)}"
     )
 
 
@@ -98,10 +100,26 @@ def _saving(order: StickOrder, found: "StickSearch", scale: Scale) -> str:
     """Return what a better plan could save at most: sticks, dollars or length."""
     cost, sticks = divmod(found.plan.weight, order.problem.per_cost)
     least, fewest = divmod(found.bound, order.problem.per_cost)
-    if order.alike or cost == least:
+    if order.alike:
+        return _sticks(sticks - _fewest(order, found))
+    if cost == least:
         return _sticks(sticks - fewest)
     saved = (cost - least) * order.cost_unit
     return show_money(saved) if order.priced else f"{_long(saved, scale)} of stick"
+
+
+def _is_proved(order: StickOrder, found: "StickSearch") -> bool:
+    """Tell whether no plan can be better, even where the search has yet to see it."""
+    used = found.plan.weight % order.problem.per_cost
+    return found.proved or (order.alike and used <= _fewest(order, found))
+
+
+def _fewest(order: StickOrder, found: "StickSearch") -> int:
+    """Return how many sticks that cost alike no plan can do without.
+
+    A bound need not be a weight that whole sticks have.
+    """
+    return -(-found.bound // order.problem.weights[0])
 
 
 def add_figures(
@@ -134,15 +152,15 @@ def _all(layout: Layout) -> float:
 def _bounds(answer: Answer, order: StickOrder, found: "StickSearch") -> None:
     """Add what no plan can do without, and how far off this plan can be."""
     least = found.bound // order.problem.per_cost
-    each = order.problem.costs[0]
     if order.alike:
-        answer.count("lower_bound", least // each if each else found.bound)
+        answer.count("lower_bound", _fewest(order, found))
     elif order.priced:
         answer.money("least_cost", least * order.cost_unit)
     else:
         answer.length("least_length", least * order.cost_unit)
-    answer.words("proved", "yes" if found.proved else "no")
-    if not found.proved:
+    is_proved = _is_proved(order, found)
+    answer.words("proved", "yes" if is_proved else "no")
+    if not is_proved:
         answer.words("could_save", _saving(order, found, answer.scale))
 
 
@@ -163,7 +181,7 @@ def add_notes(
     if [layout for layout in layouts if not layout.last_cut]:
         answer.note("A piece marked “as it is” is what the cut before it leaves: measure it.")
     _note_on_hand(answer, order, layouts)
-    if found.proved:
+    if _is_proved(order, found):
         return
     if found.progress >= 1:
         answer.note(

@@ -43,6 +43,9 @@ if TYPE_CHECKING:
 SIZES = {"96x48": (96.0, 48.0), "97x49": (97.0, 49.0), "120x60": (120.0, 60.0)}
 """Sheets as the trade sells them, length and width in inches."""
 
+MANY_PARTS = 40
+"""Of more, what is cut takes longer to say than to plan."""
+
 BANDS = {
     "none": (0, 0),
     "long": (1, 0),
@@ -78,7 +81,9 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
     order = _order(given, scale)
     found = SheetSearch(order.plan_for())
     spare = order.problem.spare
-    yield from ever_better(found, spare, lambda: _answer(order, stuff, found, scale))
+    is_long = sum([part.count for part in order.parts]) > MANY_PARTS
+    brief_of = (lambda: _brief(order, stuff, found, scale)) if is_long else None
+    yield from ever_better(found, spare, lambda: _answer(order, stuff, found, scale), brief_of)
     if needs(found.plan, spare):
         layouts = layouts_of(order, found.plan)
         raise short_of_sheets(order, layouts, is_needed(found, spare), scale)
@@ -114,9 +119,21 @@ def _size(row: Given) -> "tuple[float, float]":
     return (row.number("length"), row.number("width"))
 
 
-def _answer(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -> Answer:
+def _brief(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -> Answer:
+    answer, _ = _decided(order, stuff, found, layouts_of(order, found.plan), scale)
+    answer.is_brief = True
+    return answer
+
+
+def _decided(
+    order: SheetOrder,
+    stuff: Stuff,
+    found: SheetSearch,
+    layouts: "list[SheetLayout]",
+    scale: Scale,
+) -> "tuple[Answer, list[float]]":
+    """Return an answer with what decides, and what the parts weigh in pounds, where known."""
     answer = Answer(scale)
-    layouts = layouts_of(order, found.plan)
     add_verdict(answer, order, found, layouts)
     add_figures(answer, order, found, layouts)
     pounds: list[float] = []
@@ -124,6 +141,12 @@ def _answer(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -
         pounds = weights(order, stuff.made_of, stuff.thickness)
         full = sheet_weight(order, stuff.made_of, stuff.thickness)
         add_weights(answer, order, pounds, full)
+    return answer, pounds
+
+
+def _answer(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -> Answer:
+    layouts = layouts_of(order, found.plan)
+    answer, pounds = _decided(order, stuff, found, layouts, scale)
     _pieces(answer, order, stuff, layouts)
     for layout in layouts:
         for rest in layout.offcuts:
