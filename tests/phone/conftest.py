@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 PHONE = {"width": 390, "height": 844}
 # As long as what is waited for comes, it may: both processors have a browser of their own to serve.
-expect.set_options(timeout=15_000)
+expect.set_options(timeout=30_000)
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 RARELY_BETTER = "--js-flags=--wasm-tiering-budget=200000000"
 """Better code for the interpreter is made later than usual: most tests are over before it pays, and

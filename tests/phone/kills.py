@@ -20,7 +20,7 @@ from playwright.sync_api import BrowserContext, Error, Page, Playwright, expect,
 
 from tests.bench.browser import phone
 from tests.phone.app import App
-from tests.phone.storage import kept_documents, put_documents
+from tests.phone.storage import kept_documents, put_documents, wait_until
 from tests.serving import served
 
 FIXTURE = Path(__file__).parent.parent.parent / "fixtures" / "job" / "demo.json"
@@ -110,8 +110,7 @@ class Work:
     def type(self, app: App, text: str) -> None:
         app.enter("Casing width", text)
         self.typed.add(text)
-        while typed_in(kept_job(app.page)) != text:
-            app.page.wait_for_timeout(5)
+        wait_until(app.page, lambda: typed_in(kept_job(app.page)) == text, f"{text} is kept")
         self.typed = {text}
 
     def check(self, job: dict[str, Any], number: int) -> None:

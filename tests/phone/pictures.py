@@ -91,7 +91,7 @@ def phone(browser: Browser, look: str) -> Iterator[App]:
     ):
         app = App(context.new_page(), address)
         app.install()
-        expect(app.page.get_by_text("Ready offline")).to_be_hidden(timeout=10_000)
+        expect(app.page.get_by_text("Ready offline")).to_be_hidden()
         yield app
 
 

@@ -181,8 +181,8 @@ def run_store(page: Page, address: str) -> None:
 
 def wait_until(page: Page, is_so: Callable[[], bool], what: str) -> None:
     """Wait for what no screen shows, as long as `expect` waits for what one does."""
-    for _ in range(300):
+    for _ in range(600):
         if is_so():
             return
         page.wait_for_timeout(50)
-    raise AssertionError(f"not within 15 s: {what}")
+    raise AssertionError(f"not within 30 s: {what}")

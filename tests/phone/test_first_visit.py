@@ -74,9 +74,10 @@ def test_a_worker_of_the_wrong_media_type_heals_from_what_is_kept(app: App, host
     host.types[worker] = "text/plain"
     app.open(FORM)
     app.page.wait_for_function("() => navigator.serviceWorker.controller !== null")
+    # It stays for some seconds alone.
+    expect(app.page.get_by_text(READY)).to_be_visible()
     app.put("#field-fit", "inside")
     app.enter("Opening width", "30")
-    expect(app.page.get_by_text(READY)).to_be_visible()
     assert kept(app.page, worker) == [200, "text/javascript; charset=utf-8"]
     host.stop()
     app.page.reload()
@@ -159,7 +160,7 @@ def test_scripts_that_are_missing(app: App, host: Host) -> None:
     host.refuse.add(script(host, "app"))
     app.page.clock.install()
     app.open(FORM)
-    expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible(timeout=20_000)
+    expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible()
 
 
 def test_a_browser_without_workers(app: App) -> None:
@@ -178,7 +179,7 @@ def test_a_device_without_room_for_the_files(app: App, host: Host) -> None:
     app.open(FORM)
     # It has fetched and checked every file by then.
     words = app.page.get_by_text("could not be kept for use with no signal")
-    expect(words).to_be_visible(timeout=20_000)
+    expect(words).to_be_visible()
     answers(app)
 
 
@@ -199,6 +200,6 @@ def test_another_tab_at_work_on_the_database(app: App) -> None:
     )
     app.open(FORM)
     words = app.page.get_by_text("This device's storage does not open")
-    expect(words.first).to_be_visible(timeout=20_000)
+    expect(words.first).to_be_visible()
     answers(app)
     other.close()

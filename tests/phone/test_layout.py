@@ -113,7 +113,7 @@ def faults_by_size(app: App, name: str) -> dict[str, list[str]]:
 def comes_in_sight(app: App, words: str) -> bool:
     """Tell whether a sentence is in sight: the bar with it shows frames after its card has gone."""
     try:
-        app.page.wait_for_function(IN_SIGHT, arg=words, timeout=15_000)
+        app.page.wait_for_function(IN_SIGHT, arg=words)
     except TimeoutError:
         return False
     return True
