@@ -37,7 +37,7 @@ def test_its_file_is_for_its_own_user_alone(tmp_path: Path) -> None:
 def test_who_holds_it_keeps_nobody_waiting_for_all_before_them(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """Writers stand in line, and give up together: one after the other they would take 8 s."""
+    """Writers stand in line, and give up together: one after the other they would take 20 s."""
     monkeypatch.setattr(database, "PATIENCE", 1)
     shop = Database(f"sqlite:///{tmp_path / 'shop.db'}")
 
@@ -48,12 +48,12 @@ def test_who_holds_it_keeps_nobody_waiting_for_all_before_them(
 
     with (
         closing(sqlite3.connect(tmp_path / "shop.db", isolation_level=None)) as other,
-        ThreadPoolExecutor(8) as threads,
+        ThreadPoolExecutor(20) as threads,
     ):
         other.execute("BEGIN IMMEDIATE")
         begun = time.monotonic()
-        assert list(threads.map(refused, range(8))) == [True] * 8
-        assert time.monotonic() - begun < 5
+        assert list(threads.map(refused, range(20))) == [True] * 20
+        assert time.monotonic() - begun < 15
     with shop.session() as session:
         session.add(Person(name="Ada", key="ada", role="owner", password=""))
     with shop.reading() as session:
