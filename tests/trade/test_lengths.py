@@ -1,5 +1,6 @@
 """Reading and showing lengths, against arithmetic with exact fractions."""
 
+from collections.abc import Callable
 from fractions import Fraction
 
 import pytest
@@ -15,6 +16,7 @@ from longpoint.trade.lengths import (
     show_money,
     show_number,
 )
+from longpoint.trade.measure import Measure
 from longpoint.trade.reading import Unreadable
 
 EXACTLY = 27 + Fraction(13, 16)
@@ -51,6 +53,27 @@ def test_reads_what_carpenters_write(text: str) -> None:
 )
 def test_reads_parts_sums_and_the_metric_system(text: str, inches: Fraction) -> None:
     assert read_length(text) == pytest.approx(float(inches), abs=1e-12)
+
+
+def outcome(read: Callable[[], float]) -> float | str:
+    try:
+        return read()
+    except Unreadable as unreadable:
+        return str(unreadable)
+
+
+@given(st.text("0123456789./ m", max_size=18), st.sampled_from(["in", "mm"]))
+def test_a_bare_number_is_read_as_the_whole_grammar_reads_it(text: str, units: str) -> None:
+    whole = outcome(lambda: Measure(text, units).total())
+    assert outcome(lambda: read_length(text, units)) == whole
+
+
+@given(st.integers(0, 999), st.integers(0, 70), st.integers(0, 70), st.sampled_from(["", " mm"]))
+def test_a_mixed_number_is_read_as_the_whole_grammar_reads_it(
+    whole: int, over: int, under: int, unit: str
+) -> None:
+    text = f"{whole} {over}/{under}{unit}"
+    assert outcome(lambda: read_length(text)) == outcome(lambda: Measure(text, "in").total())
 
 
 def test_a_bare_number_is_in_the_units_in_force() -> None:

@@ -99,7 +99,7 @@ class Input:
 
         Those of a column are the columns before it and the inputs before its rows.
         """
-        return condition_holds(self.only_when, earlier)
+        return self.only_when is None or condition_holds(self.only_when, earlier)
 
     def is_always_asked(self) -> bool:
         """Tell whether it is asked whatever the others say."""

@@ -46,10 +46,11 @@ def read_length(text: str, units: str = "in", *, over_one: bool = False) -> floa
     >>> read_length("254", "mm")
     10.0
     """
-    number = _bare_number(text)
+    is_metric = text[-2:] == "mm"
+    number = _bare_number(text[:-2].rstrip() if is_metric else text)
     if number is None:
         return Measure(text, units, over_one=over_one).total()
-    return number / INCH if units == "mm" else number
+    return number / INCH if is_metric or units == "mm" else number
 
 
 def _bare_number(text: str) -> "float | None":

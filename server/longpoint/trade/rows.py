@@ -134,8 +134,9 @@ def said_for(asked: Input, raw: "dict[str, Any]") -> object:
     None for nothing.
     """
     for name in asked.names:
-        if raw.get(name) not in (None, ""):
-            return raw[name]
+        said = raw.get(name)
+        if said is not None and said != "":
+            return said
     return asked.implied(raw)
 
 
