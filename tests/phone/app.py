@@ -114,6 +114,14 @@ class App:
         """Type into a field, replacing what is there."""
         self.field(label).fill(text)
 
+    def add_row(self, name: str | re.Pattern[str], row: str) -> None:
+        """Tap "Add a …" and wait until the new row is in hand, its fields named `field-row-…`.
+
+        Its first field takes the focus once the core has answered, out of any other's hand.
+        """
+        self.page.get_by_role("button", name=name).click()
+        expect(self.page.locator(f"[id^='field-{row}-']:focus")).to_be_attached()
+
     def put(self, control: str, value: str) -> None:
         """Type a value into a control, or choose it, whichever kind it is; unfold it first."""
         field = self.page.locator(control)

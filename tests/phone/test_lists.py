@@ -19,7 +19,7 @@ def app(browser: Browser, address: str) -> Iterator[App]:
 
 def put_on_the_list(app: App, label: str, thickness: str, width: str) -> None:
     """Note at the yard what the tape says about a label."""
-    app.page.get_by_role("button", name=re.compile("^Add an? ")).click()
+    app.add_row(re.compile("^Add an? "), "yard-0")
     for name, text in (("label", label), ("thickness", thickness), ("width", width)):
         app.page.locator(f"#field-yard-0-{name}").fill(text)
 
@@ -44,9 +44,7 @@ def test_what_the_tape_said_is_there_again_and_goes_before_the_standard(app: App
 def test_a_row_nobody_filled_is_not_waited_for(app: App) -> None:
     """The standard's 1 1/2 stands (NIST PS 20) until the tape says something else."""
     app.open("#/yard/stock-sizes?family=softwood&label=2x4")
-    app.page.get_by_role("button", name=re.compile("^Add an? ")).click()
-    # The focus comes once the form with the empty row is answered.
-    expect(app.page.locator("#field-yard-0-label")).to_be_focused()
+    app.add_row(re.compile("^Add an? "), "yard-0")
     app.expect_answer("Thickness", "1 and 1/2")
     app.page.locator("#field-yard-0-label").fill("2x4")
     app.expect_withdrawn()
@@ -56,8 +54,8 @@ def test_a_row_nobody_filled_is_not_waited_for(app: App) -> None:
 
 def test_what_is_wrong_stays_under_its_own_row_past_an_empty_one(app: App) -> None:
     app.open("#/yard/stock-sizes?family=softwood&label=2x4")
-    for _ in range(2):
-        app.page.get_by_role("button", name=re.compile("^Add an? ")).click()
+    for at in range(2):
+        app.add_row(re.compile("^Add an? "), f"yard-{at}")
         app.page.keyboard.press("Escape")
     app.page.locator("#field-yard-1-thickness").fill("abc")
     expect(app.page.locator("#field-yard-1-thickness-message")).to_contain_text("abc")

@@ -40,7 +40,7 @@ def fill_in(app: App, tool: str, inputs: dict[str, Any], path: str = "field-") -
         if isinstance(value, list):
             add = re.compile(f"^Add an? {words[name]}$")
             for at, row in enumerate(value):
-                app.page.get_by_role("button", name=add).click()
+                app.add_row(add, f"{name}-{at}")
                 fill_in(app, tool, row, f"{path}{name}-{at}-")
         else:
             app.put(f"#{path}{name}", value)

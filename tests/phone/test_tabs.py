@@ -1,5 +1,6 @@
 """Two windows on one form: what is typed in one is never lost to the other."""
 
+import re
 from collections.abc import Iterator
 
 import pytest
@@ -51,7 +52,7 @@ def test_what_is_typed_in_one_shows_in_the_other(app: App, other: App) -> None:
 
 def test_rows_too(app: App, other: App) -> None:
     app.open("#/saw/trim-run")
-    app.page.get_by_role("button", name="Add a wall").tap()
+    app.add_row("Add a wall", "walls-0")
     app.page.locator("#field-walls-0-length").fill("144")
     other.open("#/saw/trim-run")
     summary = other.page.locator("lp-rows .summary")
@@ -66,7 +67,7 @@ def test_the_yards_list_too(app: App, other: App) -> None:
     app.open(sized)
     other.open(sized)
     other.expect_answer()
-    app.page.get_by_role("button", name="Add", exact=False).first.tap()
+    app.add_row(re.compile("^Add an? "), "yard-0")
     for name, text in (("label", "2x4"), ("thickness", "1 3/4"), ("width", "3 1/2")):
         app.page.locator(f"#field-yard-0-{name}").fill(text)
     other.expect_answer("1 and 3/4")

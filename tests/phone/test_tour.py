@@ -74,7 +74,7 @@ def test_then_boxes_go_round_a_window(app: App) -> None:
     """
     ask(app, "Saw", "wall-frames")
     thumb(app, "", length="143", height="96", trim_width="1 1/2", count="4")
-    app.page.get_by_role("button", name="Add a window or door").tap()
+    app.add_row("Add a window or door", "openings-0")
     opening = {"from_left": "52 1/4", "width": "38 1/2", "bottom": "32", "top": "84"}
     thumb(app, "openings-0-", **opening)
     app.expect_answer("6 frames: 2 of 21 and 5/8 + 2 of 21 and 5/8, 90 high;")
@@ -126,9 +126,9 @@ def test_and_their_sticks_are_bought(app: App) -> None:
     """
     ask(app, "Saw", "stick-plan")
     for at, (length, count) in enumerate((("30 1/16", "4"), ("19 3/4", "4"))):
-        app.page.get_by_role("button", name="Add a piece").tap()
+        app.add_row("Add a piece", f"pieces-{at}")
         thumb(app, f"pieces-{at}-", length=length, count=count)
-    app.page.get_by_role("button", name="Add a stick").tap()
+    app.add_row("Add a stick", "sticks-0")
     thumb(app, "sticks-0-", length="96")
     app.expect_answer("Buy 3 sticks of 96, kerf 1/8: proven optimal")
 

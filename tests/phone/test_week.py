@@ -74,7 +74,7 @@ def test_a_week(
 
     # At the yard the tape said what its 4/4 measures; it is on the yard's own list.
     app.open("#/yard/stock-sizes")
-    app.page.get_by_role("button", name="Add a size").tap()
+    app.add_row("Add a size", "yard-0")
     fill(app, **{"yard-0-label": "4/4", "yard-0-thickness": "1", "yard-0-width": "6"})
 
     # Monday, at the customer's: each number by tape or catalog, once.

@@ -43,7 +43,7 @@ def fill(app: App, row: str, **inputs: str) -> None:
 
 def add(app: App, rows: str, at: int, **inputs: str) -> None:
     """Tap "Add a …" and fill the new row in."""
-    app.page.get_by_role("button", name=re.compile("^Add an? ")).click()
+    app.add_row(re.compile("^Add an? "), f"{rows}-{at}")
     fill(app, f"{rows}-{at}-", **inputs)
     app.page.keyboard.press("Escape")
 
