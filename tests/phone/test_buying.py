@@ -66,6 +66,8 @@ def test_five_boards_are_tallied_at_the_stack(app: App) -> None:
     app.add_row("Add a board", "boards-1")
     app.press("7")
     app.pick(8)
+    # The fraction comes once the core has read the whole number.
+    expect(app.page.locator("#field-boards-1-width")).to_have_value("7 1/2")
     add(app, "boards", 2, width="9", length="10")
     app.add_row("Add a board", "boards-3")
     app.press("6")
