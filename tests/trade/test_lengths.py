@@ -9,14 +9,12 @@ from hypothesis import strategies as st
 
 from longpoint.trade.lengths import (
     Scale,
-    read_angle,
-    read_count,
     read_length,
     show_angle,
     show_money,
     show_number,
 )
-from longpoint.trade.measure import Measure
+from longpoint.trade.measure import Measure, read_angle, read_count
 from longpoint.trade.reading import Unreadable
 
 EXACTLY = 27 + Fraction(13, 16)
@@ -62,7 +60,7 @@ def outcome(read: Callable[[], float]) -> float | str:
         return str(unreadable)
 
 
-@given(st.text("0123456789./ m", max_size=18), st.sampled_from(["in", "mm"]))
+@given(st.text("0123456789./ m", max_size=18), st.sampled_from(["in", "mm", "ft"]))
 def test_a_bare_number_is_read_as_the_whole_grammar_reads_it(text: str, units: str) -> None:
     whole = outcome(lambda: Measure(text, units).total())
     assert outcome(lambda: read_length(text, units)) == whole

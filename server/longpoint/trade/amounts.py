@@ -6,7 +6,8 @@ millimeters are in force they are read and shown in the metric unit.
 
 from collections import namedtuple
 
-from .lengths import read_number, show_number
+from .lengths import show_number
+from .measure import read_number
 from .reading import INCH, Unreadable, quoted
 
 Measure = namedtuple("Measure", ("unit", "metric", "factor", "shift", "marks", "metric_marks"))

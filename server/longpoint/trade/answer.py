@@ -26,8 +26,8 @@ class Answer:
     scale : Scale
         How lengths are shown.
 
-    `progress` is 1 unless a search goes on behind this answer; then how much of it is done.
-    `is_brief` says that pieces, tables and drawings take long to say and come with the next answer.
+    `progress` is 1 unless a search goes on behind this answer; then how much of it is done. Of a
+    brief one pieces, tables and drawings come with the next answer.
     A figure's label and short label are those its tool declares in `gives`; `label` and `short`
     say otherwise where they depend on what was given.
     """
@@ -44,8 +44,7 @@ class Answer:
         self.cautions: list[str] = []
         self.keeps: list[dict[str, Any]] = []
         self.offcuts: list[dict[str, Any]] = []
-        self.progress = 1.0
-        self.is_brief = False
+        self.progress, self.is_brief = 1.0, False
 
     def verdict(self, *ways: str) -> None:
         """Set the one sentence that decides, with every assumption that changes wood.

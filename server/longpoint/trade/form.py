@@ -11,6 +11,7 @@ from .measured import Angle, Length, has_two_units, is_typed_in
 from .refusal import FieldError
 from .rows import Field, Reader, Rows, known_names, unknown_names
 from .shown import differing, empty_text, shown, unit_shown
+from .waiting import waits_for
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -90,9 +91,12 @@ class Form:
 
     def _rows(self, asked: Rows, rows: "list[Any]") -> "list[dict[str, Any]]":
         kept: list[dict[str, Any]] = []
+        typed = [each.name for each in asked.columns if not isinstance(each, Flag)]
         for at, row in enumerate(rows):
             path = f"{asked.name}.{at}"
-            if isinstance(row, dict) and len(kept) < asked.most:
+            if len(kept) < asked.most and _is_all_typed(row, typed):
+                kept.append(row)
+            elif isinstance(row, dict) and len(kept) < asked.most:
                 kept.append(
                     self._understood(asked.columns, asked.names_of_columns, row, path + ".")
                 )
@@ -122,7 +126,7 @@ class Form:
             "version": self.tool.version,
             "fields": [self._field(field, "", at, active) for field in self.fields],
             "stray": [error.message for error in told if error.field not in paths],
-            "waiting": waiting(self.tool, told),
+            "waiting": waits_for(self.tool, told),
             "aside": self.aside,
         }
         if self.is_changed:
@@ -239,38 +243,13 @@ def could_be_typed(asked: "Input", value: object) -> bool:
     return isinstance(value, (int, float)) and asked.kind not in ("text",)
 
 
-def waiting(tool: "Tool", errors: "list[FieldError]") -> "dict[str, str] | None":
-    """Return what an answer waits for, in words, with the field to go to; None for nothing."""
-    wrong = [error for error in errors if not error.missing]
-    if wrong:
-        name = label_of(tool, wrong[0].field)
-        return {"field": wrong[0].field, "words": "Check " + name if name else wrong[0].message}
-    if not errors:
-        return None
-    names = [label_of(tool, error.field) or error.field for error in errors]
-    return {"field": errors[0].field, "words": "Still needed: " + _listed(names)}
-
-
-def _listed(names: "list[str]") -> str:
-    """Return names in a row; where one holds a comma itself, it can't part them too."""
-    return ("; " if [1 for name in names if "," in name] else ", ").join(names)
-
-
-def label_of(tool: "Tool", path: str) -> str:
-    """Return what a field is called: `Trim width`, `a wall`, `Wall 2, Length`; empty for none."""
-    name, _, rest = path.partition(".")
-    asked = [each for each in tool.inputs if each.name == name]
-    if not asked:
-        return ""
-    if not isinstance(asked[0], Rows):
-        return asked[0].label
-    at, _, column = rest.partition(".")
-    word = asked[0].row
-    if not at:
-        return ("an " if word[0] in "aeiou" else "a ") + word
-    labels = [each.label for each in asked[0].columns if each.name == column]
-    row = f"{word[:1].upper()}{word[1:]} {int(at) + 1}"
-    return ", ".join([row] + labels)
+def _is_all_typed(row: object, names: "list[str]") -> bool:
+    """Tell whether a row holds nothing but short texts under these names: most of all rows do."""
+    return isinstance(row, dict) and not [
+        name
+        for name, said in row.items()
+        if name not in names or not isinstance(said, str) or len(said) > LONGEST_TEXT
+    ]
 
 
 def _put(said: "dict[str, Any]", key: str, value: object) -> None:

@@ -1,4 +1,4 @@
-"""Read and show lengths, angles and numbers.
+"""Read lengths, and show lengths, angles and numbers.
 
 Reading takes what a carpenter writes: ``27 13/16``, ``27-13/16``, ``2' 3 13/16"``, ``27½``,
 ``706 mm``, or a sum or difference of such. Showing rounds once, to the step asked for, and says
@@ -8,8 +8,8 @@ All text is built from integers, since runtimes differ in how they format exact 
 
 import math
 
-from .measure import MOST_DIGITS, Measure, decimal_of
-from .reading import DIGITS, INCH, Unreadable, quoted, tokens_of
+from .measure import Measure, bare_number
+from .reading import INCH, Unreadable, quoted
 from .remembered import remember
 from .steps import FINEST, STEPS
 
@@ -17,10 +17,11 @@ _METRIC_PER = {8: 1, 16: 1, 32: 2, 64: 10, 1000: 100}
 TRUE = 1e-5
 """Inches by which a shown length may differ and be the very one: what adds up in floats."""
 _NUDGE = 1e-7  # Of a step: float noise must not turn an exact half or quarter the other way.
-_BARE = DIGITS + "./ "
+_QUARTER = 0.25 + _NUDGE
 _SPREAD = 65536.0
 """MicroPython hashes a float by its whole part: so much larger, fractions of an inch differ too."""
-_WORDS: "dict[tuple[str, int, float], tuple[str, str]]" = {}
+_WORDS: "dict[tuple[str, int], dict[float, tuple[str, str]]]" = {}
+"""By units and step: lengths that were said lately."""
 
 
 def read_length(text: str, units: str = "in", *, over_one: bool = False) -> float:
@@ -46,68 +47,11 @@ def read_length(text: str, units: str = "in", *, over_one: bool = False) -> floa
     >>> read_length("254", "mm")
     10.0
     """
-    is_metric = text[-2:] == "mm"
-    number = _bare_number(text[:-2].rstrip() if is_metric else text)
+    unit, bare = ("mm", text[:-2].rstrip()) if text[-2:] == "mm" else (units, text)
+    number = bare_number(bare) if unit in ("in", "mm") else None
     if number is None:
         return Measure(text, units, over_one=over_one).total()
-    return number / INCH if is_metric or units == "mm" else number
-
-
-def _bare_number(text: str) -> "float | None":
-    """Return a number without a unit, mixed or not; None for what takes more reading.
-
-    Most texts are no more than that, and a list of lengths is long.
-
-    >>> _bare_number("27 13/16"), _bare_number("27.5"), _bare_number("27 13")
-    (27.8125, 27.5, None)
-    """
-    whole, _, share = text.partition(" ")
-    if text.strip(_BARE) or len(text) > MOST_DIGITS or "/" in whole:
-        return None
-    if not share:
-        return None if whole in ("", ".") or whole.count(".") > 1 else decimal_of(whole)
-    over, _, under = share.partition("/")
-    is_mixed = whole.isdigit() and over.isdigit() and under.isdigit() and int(over) < int(under)
-    return decimal_of(whole) + int(over) / int(under) if is_mixed else None
-
-
-def read_angle(text: str) -> float:
-    """Return the angle that `text` says, in degrees: ``22.5``, ``22 1/2°``, ``22° 30'``.
-
-    >>> read_angle("22° 30'")
-    22.5
-    """
-    tokens = tokens_of(text)
-    kinds = [token.kind for token in tokens]
-    if kinds in (["number", "deg", "number", "ft"], ["number", "deg", "number"]):
-        minutes = decimal_of(tokens[2].text)
-        if minutes < 60:
-            return decimal_of(tokens[0].text) + minutes / 60
-    return _plain(text, "deg", "an angle. Write it like 45, 22.5 or 22 1/2")
-
-
-def read_number(text: str, mark: str = "") -> float:
-    """Return a plain number: ``12``, ``12.5``, ``12 1/2``, ``-3``.
-
-    With a `mark`, ``%`` or ``$``, that mark may stand with each number.
-
-    >>> read_number("12 1/2"), read_number("20%", "%"), read_number("$40 + $1.50", "$")
-    (12.5, 20.0, 41.5)
-    """
-    bare = text.replace(mark, " ") if mark else text
-    return _plain(bare, "", "a number. Write it like 12 or 12.5", text)
-
-
-def read_count(text: str) -> int:
-    """Return a whole number, 0 or more, from digits alone.
-
-    >>> read_count("3")
-    3
-    """
-    bare = text.strip()
-    if bare == "" or [c for c in bare if c not in DIGITS] or len(bare) > 9:
-        raise Unreadable(f"{quoted(bare)} is not a count: write a whole number, like 3.")
-    return int(bare)
+    return number / INCH if unit == "mm" else number
 
 
 class Scale:
@@ -138,14 +82,23 @@ class Scale:
         self.step = step
         self.typed_in = typed_in or units
         self._per = step if units == "in" else _METRIC_PER[step]
+        self._known = _WORDS.setdefault((units, step), {})
+        self._others: dict[object, Scale] = {}
+        """Scales that were made of this one, by what they differ in."""
 
     def other(self) -> "Scale":
         """Return the same step in the other system of units."""
-        return Scale("mm" if self.units == "in" else "in", self.step)
+        if None not in self._others:
+            self._others[None] = Scale("mm" if self.units == "in" else "in", self.step)
+        return self._others[None]
 
     def finer(self, step: int = 64) -> "Scale":
         """Return this scale, showing at least to `step`."""
-        return Scale(self.units, max(self.step, step), self.typed_in)
+        if step <= self.step:
+            return self
+        if step not in self._others:
+            self._others[step] = Scale(self.units, step, self.typed_in)
+        return self._others[step]
 
     def given(self, inches: float) -> str:
         """Return a length that was given, as coarse as it can be said and be itself.
@@ -186,13 +139,18 @@ class Scale:
 
     def _words(self, inches: float) -> "tuple[str, str]":
         """Return a length as text, and which way it was rounded."""
-        key = (self.units, self.step, inches * _SPREAD)
-        return _WORDS.get(key) or remember(_WORDS, key, self._in_words(inches))
+        key = inches * _SPREAD
+        return self._known.get(key) or remember(self._known, key, self._in_words(inches))
 
     def _in_words(self, inches: float) -> "tuple[str, str]":
         steps = self._steps(inches)
-        tick = _rounded(steps)
-        lean = "" if self.step == FINEST else _lean(abs(steps) - abs(tick))
+        size = abs(steps)
+        rounded = int(size + 0.5 + _NUDGE)
+        left = size - rounded
+        lean = ""
+        if self.step != FINEST and not -_QUARTER <= left <= _QUARTER:
+            lean = " full" if left > 0 else " shy"
+        tick = -rounded if steps < 0 else rounded
         if self.units == "mm":
             return _decimal(tick, self._per) + " mm", lean
         return _decimal(tick, FINEST) if self.step == FINEST else _fraction(tick, self.step), lean
@@ -232,13 +190,6 @@ class Scale:
 
     def _steps(self, inches: float) -> float:
         return (inches if self.units == "in" else inches * INCH) * self._per
-
-
-def _lean(left: float) -> str:
-    """Return which way a length was rounded, given what is left of it, in steps."""
-    if abs(left) <= 0.25 + _NUDGE:
-        return ""
-    return " full" if left > 0 else " shy"
 
 
 def exactly(inches: float) -> str:
@@ -313,17 +264,6 @@ def _fraction(tick: int, per: int) -> str:
     text = str(whole)
     if over:
         common = over & -over  # `per` is a power of two, so this divides both
-        text = f"{over // common}/{per // common}"
-        if whole:
-            text = f"{whole} {text}"
+        share = str(over // common) + "/" + str(per // common)
+        text = text + " " + share if whole else share
     return "-" + text if tick < 0 else text
-
-
-def _plain(text: str, mark: str, wanted: str, said: str = "") -> float:
-    """Read a number, mixed or not, that may carry the unit `mark`; `said` is the text as typed."""
-    tokens = tokens_of(text)
-    if mark and tokens and tokens[-1].kind == mark:
-        tokens = tokens[:-1]
-    if [token for token in tokens if token.kind not in ("number", "sign", "slash")] or not tokens:
-        raise Unreadable(f"{quoted(said or text)} is not {wanted}.")
-    return Measure(text, "in", tokens, wanted).total()

@@ -1,10 +1,11 @@
 """What a typed measure adds up to: mixed numbers, feet and inches, sums and differences."""
 
-from .reading import INCH, Token, Unreadable, plain_text, quoted, tokens_of
+from .reading import DIGITS, INCH, Token, Unreadable, plain_text, quoted, tokens_of
 
 MOST_DIGITS = 15
 """Whole numbers this long are still exact as floats."""
 
+_BARE = DIGITS + "./ "
 _IN_INCHES = {"in": 1.0, "ft": 12.0, "mm": 1 / INCH, "cm": 10 / INCH, "m": 1000 / INCH}
 
 
@@ -18,6 +19,36 @@ def decimal_of(text: str) -> float:
         raise Unreadable(f"{quoted(text)} is not a number that can be measured.")
     digits: int = int(whole + part)
     return digits / float(10 ** len(part))
+
+
+def bare_number(text: str) -> "float | None":
+    """Return a number without a unit, mixed or not; None for what takes more reading.
+
+    Most texts are no more than that, and a list of lengths is long.
+
+    >>> bare_number("27 13/16"), bare_number("27.5"), bare_number("27 13")
+    (27.8125, 27.5, None)
+    """
+    whole, _, share = text.partition(" ")
+    if text.strip(_BARE) or len(text) > MOST_DIGITS or "/" in whole:
+        return None
+    if not share:
+        return None if whole in ("", ".") or whole.count(".") > 1 else decimal_of(whole)
+    over, _, under = share.partition("/")
+    is_mixed = whole.isdigit() and over.isdigit() and under.isdigit() and int(over) < int(under)
+    return int(whole) + int(over) / int(under) if is_mixed else None
+
+
+def read_count(text: str) -> int:
+    """Return a whole number, 0 or more, from digits alone.
+
+    >>> read_count("3")
+    3
+    """
+    bare = text.strip()
+    if bare == "" or [c for c in bare if c not in DIGITS] or len(bare) > 9:
+        raise Unreadable(f"{quoted(bare)} is not a count: write a whole number, like 3.")
+    return int(bare)
 
 
 def fraction_of(over: str, under: str) -> float:
@@ -175,3 +206,40 @@ class Measure:
         over, under = self.tokens[self.at].text, self.tokens[self.at + 2].text
         self.at += 3
         return fraction_of(over, under)
+
+
+def read_angle(text: str) -> float:
+    """Return the angle that `text` says, in degrees: ``22.5``, ``22 1/2°``, ``22° 30'``.
+
+    >>> read_angle("22° 30'")
+    22.5
+    """
+    tokens = tokens_of(text)
+    kinds = [token.kind for token in tokens]
+    if kinds in (["number", "deg", "number", "ft"], ["number", "deg", "number"]):
+        minutes = decimal_of(tokens[2].text)
+        if minutes < 60:
+            return decimal_of(tokens[0].text) + minutes / 60
+    return _plain(text, "deg", "an angle. Write it like 45, 22.5 or 22 1/2")
+
+
+def read_number(text: str, mark: str = "") -> float:
+    """Return a plain number: ``12``, ``12.5``, ``12 1/2``, ``-3``.
+
+    With a `mark`, ``%`` or ``$``, that mark may stand with each number.
+
+    >>> read_number("12 1/2"), read_number("20%", "%"), read_number("$40 + $1.50", "$")
+    (12.5, 20.0, 41.5)
+    """
+    bare = text.replace(mark, " ") if mark else text
+    return _plain(bare, "", "a number. Write it like 12 or 12.5", text)
+
+
+def _plain(text: str, mark: str, wanted: str, said: str = "") -> float:
+    """Read a number, mixed or not, that may carry the unit `mark`; `said` is the text as typed."""
+    tokens = tokens_of(text)
+    if mark and tokens and tokens[-1].kind == mark:
+        tokens = tokens[:-1]
+    if [token for token in tokens if token.kind not in ("number", "sign", "slash")] or not tokens:
+        raise Unreadable(f"{quoted(said or text)} is not {wanted}.")
+    return Measure(text, "in", tokens, wanted).total()

@@ -6,13 +6,11 @@ from .inputs import Input
 from .lengths import (
     Scale,
     exactly,
-    read_angle,
-    read_count,
     read_length,
-    read_number,
     show_angle,
     show_number,
 )
+from .measure import read_angle, read_count, read_number
 from .reading import Unreadable, without_thousands
 
 TYPE_CHECKING = False
@@ -52,10 +50,11 @@ class Length(Measured):
         super().__init__(name, label, Bounds(above, least, below, most), **rest)
 
     def number_of(self, raw: object, scale: Scale) -> float:
+        if isinstance(raw, str):
+            return self.parse(raw, scale)
         if is_typed_in(raw):
             typed: Any = raw
-            scale = Scale(scale.units, scale.step, typed["units"])
-            return super().number_of(typed["text"], scale)
+            return self.parse(typed["text"], Scale(scale.units, scale.step, typed["units"]))
         return super().number_of(raw, scale)
 
     def parse(self, text: str, scale: Scale) -> float:

@@ -2,7 +2,7 @@
 
 from .reading import Unreadable
 
-__all__ = ["FieldError", "Refusal", "Unreadable"]
+__all__ = ["FieldError", "Refusal", "Unreadable", "in_form"]
 
 
 class FieldError:
@@ -59,3 +59,18 @@ class Refusal(Exception):
         refusal = Refusal(errors[0].field, errors[0].message)
         refusal.errors = errors
         return refusal
+
+
+def in_form(refusal: Refusal, places: "dict[str, list[int]]") -> Refusal:
+    """Return a tool's refusal with its rows counted as they stand in the form."""
+    return Refusal.of([_in_form(error, places) for error in refusal.errors])
+
+
+def _in_form(error: FieldError, places: "dict[str, list[int]]") -> FieldError:
+    name, _, rest = error.field.partition(".")
+    at, dot, column = rest.partition(".")
+    known = places.get(name, [])
+    if not at.isdigit() or int(at) >= len(known):
+        return error
+    path = name + "." + str(known[int(at)]) + dot + column
+    return FieldError(path, error.message, error.missing, error.instead)

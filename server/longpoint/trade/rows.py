@@ -203,21 +203,6 @@ def places_of(fields: "list[Field]") -> "dict[str, list[int]]":
     return {field.asked.name: field.places for field in fields if field.places}
 
 
-def in_form(refusal: Refusal, places: "dict[str, list[int]]") -> Refusal:
-    """Return a tool's refusal with its rows counted as they stand in the form."""
-    return Refusal.of([_in_form(error, places) for error in refusal.errors])
-
-
-def _in_form(error: FieldError, places: "dict[str, list[int]]") -> FieldError:
-    name, _, rest = error.field.partition(".")
-    at, dot, column = rest.partition(".")
-    known = places.get(name, [])
-    if not at.isdigit() or int(at) >= len(known):
-        return error
-    path = name + "." + str(known[int(at)]) + dot + column
-    return FieldError(path, error.message, error.missing, error.instead)
-
-
 def is_blank(row: "dict[str, Any]") -> bool:
     """Tell whether nobody has put anything into a row yet."""
     return not [value for value in row.values() if value not in (None, "")]

@@ -8,8 +8,8 @@ from .gives import Gives, label_figures
 from .inputs import Choice, Flag, Input, Text
 from .lengths import Scale
 from .measured import Angle, Count, Length, Number
-from .refusal import FieldError, Refusal, Unreadable
-from .rows import Rows, in_form, places_of, read_form, values_of
+from .refusal import FieldError, Refusal, Unreadable, in_form
+from .rows import Rows, places_of, read_form, values_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

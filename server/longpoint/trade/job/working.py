@@ -1,11 +1,11 @@
 """A job worked out: each question answered with what it was told and what is carried to it."""
 
 from ..form import Form
-from ..form import waiting as waits_for
 from ..last_answer import LAST, Asked
 from ..lengths import Scale
 from ..refusal import FieldError, Refusal
 from ..shelf import tool_named
+from ..waiting import waits_for
 from .carrying import Carried, carried_to, ties_by_input
 from .desk import Desk
 from .memory import Memory, key_of

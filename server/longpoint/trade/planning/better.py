@@ -9,6 +9,8 @@ if TYPE_CHECKING:
 
 AGAIN = 20
 """Shares of work between two answers: an answer takes as long to say as some of them."""
+ALMOST = 0.99
+"""Progress of a search that is over, while its answer is still to be said."""
 MOST_WITHOUT = 150000
 """Steps that a search may take without a plan to show."""
 
@@ -48,6 +50,8 @@ def ever_better(
             yield _answered(answer_of, found.progress)
         else:
             yield found.progress
+    if shown is None and brief_of is not None and not needs(found.plan, spare):
+        yield _answered(brief_of, ALMOST)
 
 
 def _answered(answer_of: "Callable[[], Answer]", progress: float) -> "Answer":

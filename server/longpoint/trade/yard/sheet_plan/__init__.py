@@ -12,16 +12,13 @@ from ...tool import (
     Answer,
     Choice,
     Count,
-    FieldError,
     Given,
     Length,
     Number,
-    Refusal,
     Rows,
     Scale,
     Text,
     Tool,
-    square,
 )
 from .checks import (
     LEAST_SIDE,
@@ -31,10 +28,10 @@ from .checks import (
     refuse_too_many,
     short_of_sheets,
 )
-from .layouts import SheetLayout, layouts_of
+from .layouts import layouts_of
 from .order import Part, Sheet, SheetOrder
-from .views import add_tables, draw, sheet_weight, sheets_of_rows, weights
-from .words import GIVES, add_figures, add_notes, add_verdict, add_weights
+from .said import Stuff, brief, whole
+from .words import GIVES
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -58,17 +55,6 @@ BANDS = {
 """Edges that are banded: how many long ones, how many short ones."""
 
 
-class Stuff:
-    """What the sheets are: material and thickness in inches, where given."""
-
-    def __init__(self, made_of: str, thickness: "float | None") -> None:
-        self.made_of = made_of if made_of != "unknown" else ""
-        self.thickness = thickness
-        if self.made_of and thickness is None:
-            words = "How thick are the sheets? Their weight needs it."
-            raise Refusal.of([FieldError("sheet_thickness", words, True)])
-
-
 def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
     """Give ever better plans, and between them the progress.
 
@@ -82,12 +68,12 @@ def search(given: Given, scale: Scale) -> "Iterator[Answer | float]":
     found = SheetSearch(order.plan_for())
     spare = order.problem.spare
     is_long = sum([part.count for part in order.parts]) > MANY_PARTS
-    brief_of = (lambda: _brief(order, stuff, found, scale)) if is_long else None
-    yield from ever_better(found, spare, lambda: _answer(order, stuff, found, scale), brief_of)
+    brief_of = (lambda: brief(order, stuff, found, scale)) if is_long else None
+    yield from ever_better(found, spare, lambda: whole(order, stuff, found, scale), brief_of)
     if needs(found.plan, spare):
         layouts = layouts_of(order, found.plan)
         raise short_of_sheets(order, layouts, is_needed(found, spare), scale)
-    yield _answer(order, stuff, found, scale)
+    yield whole(order, stuff, found, scale)
 
 
 def _order(given: Given, scale: Scale) -> SheetOrder:
@@ -117,59 +103,6 @@ def _size(row: Given) -> "tuple[float, float]":
     if row.text("size") in SIZES:
         return SIZES[row.text("size")]
     return (row.number("length"), row.number("width"))
-
-
-def _brief(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -> Answer:
-    answer, _ = _decided(order, stuff, found, layouts_of(order, found.plan), scale)
-    answer.is_brief = True
-    return answer
-
-
-def _decided(
-    order: SheetOrder,
-    stuff: Stuff,
-    found: SheetSearch,
-    layouts: "list[SheetLayout]",
-    scale: Scale,
-) -> "tuple[Answer, list[float]]":
-    """Return an answer with what decides, and what the parts weigh in pounds, where known."""
-    answer = Answer(scale)
-    add_verdict(answer, order, found, layouts)
-    add_figures(answer, order, found, layouts)
-    pounds: list[float] = []
-    if stuff.made_of and stuff.thickness is not None:
-        pounds = weights(order, stuff.made_of, stuff.thickness)
-        full = sheet_weight(order, stuff.made_of, stuff.thickness)
-        add_weights(answer, order, pounds, full)
-    return answer, pounds
-
-
-def _answer(order: SheetOrder, stuff: Stuff, found: SheetSearch, scale: Scale) -> Answer:
-    layouts = layouts_of(order, found.plan)
-    answer, pounds = _decided(order, stuff, found, layouts, scale)
-    _pieces(answer, order, stuff, layouts)
-    for layout in layouts:
-        for rest in layout.offcuts:
-            long, wide = layout.sides(rest)
-            answer.offcut(long, wide, layout.times)
-    drawn = draw(answer, layouts)
-    add_tables(answer, order, layouts, pounds)
-    add_notes(answer, order, found, len(layouts) - drawn)
-    return answer
-
-
-def _pieces(answer: Answer, order: SheetOrder, stuff: Stuff, layouts: "list[SheetLayout]") -> None:
-    for part, sheets in zip(order.parts, sheets_of_rows(order, layouts)):
-        answer.piece(
-            part.tag,
-            part.name,
-            part.length,
-            (square(), square()),
-            width=part.width,
-            thickness=stuff.thickness,
-            count=part.count,
-            stock=("Sheet " if sheets.isdigit() else "Sheets ") + sheets,
-        )
 
 
 TOOL = Tool(
