@@ -11,6 +11,19 @@ from playwright.sync_api import Page, Route, expect
 from tests.phone.app import FRAMES, ROOM, App, choose, frame, run
 from tests.phone.storage import wait_until
 
+# What is posted to the core waits while it is held.
+HELD = """
+(() => {
+  const post = Worker.prototype.postMessage;
+  let held = null;
+  window.hold = () => { held = []; };
+  window.letGo = () => { const all = held; held = null; all.forEach((go) => go()); };
+  Worker.prototype.postMessage = function (...given) {
+    if (held) held.push(() => post.apply(this, given));
+    else post.apply(this, given);
+  };
+})();
+"""
 PLUS = "+ then −: plus, tapped again minus"
 
 
@@ -72,6 +85,32 @@ class TestPad:
             "(keys) => keys.forEach((key) => key.click())", [key.element_handle() for key in keys]
         )
         app.expect_answer("Top", "30 and 1/2")
+
+    def test_a_fraction_goes_to_the_field_that_was_in_hand_at_its_tap(self, app: App) -> None:
+        """A core that took its time put it into the next field, or nowhere."""
+        app.page.add_init_script(HELD)
+        app.open("#/saw/mitered-frame")
+        app.field("Opening width").tap()
+        expect(app.pad.locator(".inch")).to_be_visible()
+        app.page.evaluate("window.hold()")
+        app.press("7")
+        app.pick(8)
+        app.press("Next")
+        expect(app.field("Opening height")).to_be_focused()
+        app.page.evaluate("window.letGo()")
+        expect(app.field("Opening width")).to_have_value("7 1/2")
+        expect(app.field("Opening height")).to_have_value("")
+
+    def test_a_new_row_takes_no_other_field_out_of_hand(self, app: App) -> None:
+        app.page.add_init_script(HELD)
+        app.open("#/saw/stick-plan")
+        app.page.evaluate("window.hold()")
+        app.page.get_by_role("button", name="Add a piece").tap()
+        app.field("Kerf").tap()
+        app.page.evaluate("window.letGo()")
+        app.press("1")
+        expect(app.pad).to_contain_text("25 mm")  # 25.4, once the row's own reply is long there
+        expect(app.field("Kerf")).to_be_focused()
 
     def test_a_sum_is_said_in_both_systems(self, app: App) -> None:
         """By hand: 27 13/16 - 2 1/2 = 25 5/16 = 642.9 mm; 27 in = 685.8 mm."""

@@ -56,11 +56,19 @@ export class ActiveField {
     this.put(change(this.entry, this.isFresh));
   }
 
-  /** Puts `over` parts of `parts` of an inch in the place of the entry's fraction. */
+  /**
+   * Puts `over` parts of `parts` of an inch in the place of the entry's fraction.
+   *
+   * Where the core is slow another field may be in hand by the time it has said how: the fraction
+   * goes to the one that was in hand at the tap.
+   */
   async pick(over: number, parts: number): Promise<void> {
-    await Promise.all([this.host.session.settled, this.host.session.inHand]);
-    const split = this.host.session.pad;
-    if (split) this.press(() => withFraction(split, over, parts));
+    const { path } = this;
+    const split = await this.host.session.splitOf(path);
+    if (!split) return;
+    const entry = withFraction(split, over, parts);
+    if (path === this.path) this.press(() => entry);
+    else this.host.change(path, entry);
   }
 
   key(event: KeyboardEvent, path: string): void {

@@ -168,7 +168,10 @@ export class FormController implements FormHost {
     this.openRow(name, at);
     const columns = inputAt(this.declaration, name)?.columns ?? [];
     const first = columns.find((column) => TYPED.includes(column.kind));
-    if (first) void this.session.settled.then(() => this.field.take(`${name}.${at}.${first.name}`));
+    const { active } = this;
+    const take = (): void => this.field.take(`${name}.${at}.${first?.name}`);
+    // Who has tapped another field meanwhile keeps it in hand.
+    if (first) void this.session.settled.then(() => active === this.active && take());
   }
 
   copy(name: string, at: number): void {

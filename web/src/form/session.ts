@@ -212,6 +212,14 @@ export class Session {
     this.changed();
   }
 
+  /** Returns where the entry at `path`, as it stands, can take a fraction; null where it can't. */
+  async splitOf(path: string): Promise<InchSplit | null> {
+    await Promise.all([this.settled, this.inHand]);
+    if (path === this.active) return this.pad;
+    const reply = await this.core.form({ ...this.question(false), active: path }, this.scale).catch(() => null);
+    return (reply?.ok && fieldAt(reply, path)?.pad) || null;
+  }
+
   /** Ends this session: late replies go nowhere. */
   end(): void {
     this.isOver = true;
