@@ -1,7 +1,7 @@
 /** The jobs kept on this phone: listed, begun, deleted, had back. */
 import type { Scale } from "../contract/contract";
 import type { JsonObject } from "../store/json";
-import { deleteDocument, listTitles, openDocument, undeleteDocument } from "../store/store";
+import { deleteDocument, listAll, listTitles, openDocument, undeleteDocument } from "../store/store";
 import { blankJob, isJob, newId, SCHEMA, type JobBody } from "./document";
 import { dropReply } from "./last-reply";
 import { markPhotos } from "./photos";
@@ -32,10 +32,12 @@ export async function deleteJob(id: string): Promise<void> {
   if (body) await markPhotos(body, true);
 }
 
+/** Has a job back, its photos first: one that is listed again has them all. */
 export async function undeleteJob(id: string): Promise<void> {
+  const [, deleted] = await listAll(KIND);
+  const body = deleted.find((record) => record.id === id)?.body;
+  if (body && isJob(body)) await markPhotos(body as unknown as JobBody, false);
   await undeleteDocument(KIND, id);
-  const body = await bodyOf(id);
-  if (body) await markPhotos(body, false);
 }
 
 async function bodyOf(id: string): Promise<JobBody | null> {
