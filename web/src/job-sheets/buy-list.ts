@@ -119,9 +119,11 @@ function paidField(line: Line, view: SheetView): TemplateResult {
 function totals({ reply: { yard } }: SheetView): TemplateResult | typeof nothing {
   if (yard.cost === 0 && yard.paid === 0) return nothing;
   const missing = yard.lines.filter((line) => isBuyable(line) && line.cost === null).length;
-  return html`<dl class="totals">
-    <div><dt>Estimated</dt><dd>${yard.cost_text}</dd></div>
-    <div><dt>Paid so far</dt><dd>${yard.paid_text}</dd></div>
+  return html`<div class="totals">
+    <dl>
+      <div><dt>Estimated</dt><dd>${yard.cost_text}</dd></div>
+      <div><dt>Paid so far</dt><dd>${yard.paid_text}</dd></div>
+    </dl>
     ${missing > 0 ? html`<p class="quiet">${count(missing, "line")} without a price.</p>` : nothing}
-  </dl>`;
+  </div>`;
 }
