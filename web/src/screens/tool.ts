@@ -80,8 +80,6 @@ export class ToolScreen extends LitElement {
    */
   protected override async scheduleUpdate(): Promise<void> {
     if (this.core.isUp) await this.form.session.soon;
-    // So that the question is on its way before the first screen is drawn, which takes as long as its answer.
-    else if (!this.hasUpdated) await new Promise((resolve) => setTimeout(resolve));
     super.scheduleUpdate();
   }
 
