@@ -2,10 +2,12 @@
 
     python -m tests.bench.searches [--rounds 3] [--only WORDS]
 
-Each row is one list, as long and as awkward as the tools allow. `first` is the whole first call,
-reading the form, planning, and saying the answer as JSON; `quiet` are calls that only look on,
-`news` those that also say a better answer; milliseconds are processor time, of each call the least
-of all rounds. Multiply by 4 for the slow phone that the goals name.
+Each row is one list, as long and as awkward as the tools allow, asked as a phone asks it: a form of
+texts as typed, of which all fields are said too. `first` is the call that brings the first answer,
+from reading the form to its JSON, `whole` all calls up to the one with pieces, tables and drawings;
+`quiet` are calls that only look on, `news` those that also say a better answer; milliseconds are
+processor time, of each call the least of all rounds. Multiply by 4 for the slow phone that the
+goals name.
 """
 
 import argparse
@@ -18,6 +20,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+from longpoint.trade.lengths import Scale
 from longpoint.trade.shelf import tool_named
 
 SCRIPT = Path(__file__).with_name("searches.mjs")
@@ -126,9 +129,18 @@ def cases() -> Iterator[tuple[str, str, dict[str, Any]]]:
         yield "sheets: " + title, "sheet-plan", inputs
 
 
+def typed(value: Any) -> Any:
+    """Return inputs with their numbers as they are typed."""
+    if isinstance(value, dict):
+        return {name: typed(each) for name, each in value.items()}
+    if isinstance(value, list):
+        return [typed(each) for each in value]
+    return Scale().given(value) if isinstance(value, float) else str(value)
+
+
 def request(tool: str, inputs: dict[str, Any]) -> dict[str, Any]:
-    """Return the request of the core's door for an answer."""
-    return {"do": "answer", "tool": tool, "inputs": inputs, "units": "in", "step": 16}
+    """Return the request of the core's door for a form and its answer."""
+    return {"do": "form", "tool": tool, "inputs": typed(inputs), "units": "in", "step": 16}
 
 
 def row(title: str, walked: dict[str, Any]) -> list[str]:
@@ -136,10 +148,11 @@ def row(title: str, walked: dict[str, Any]) -> list[str]:
     first, *later = walked["calls"]
     quiet = [call["ms"] for call in later if not call["said"]] or [0.0]
     news = [call["ms"] for call in later if call["said"]] or [0.0]
-    verdict = walked["answer"]["verdict"] if walked["answer"] else walked["errors"][0]["message"]
+    verdict = walked["answer"]["verdict"] if walked["answer"] else "refused"
     return [
         title,
         f"{first['ms']:.0f}",
+        f"{walked['whole']:.0f}" if walked["answer"] else "",
         f"{walked['megabytes']:.0f}",
         f"{walked['kilobytes']:.0f}",
         str(len(later)),
@@ -153,6 +166,7 @@ def row(title: str, walked: dict[str, Any]) -> list[str]:
 HEAD = (
     "list",
     "first ms",
+    "whole ms",
     "memory MB",
     "answer KB",
     "slices",

@@ -31,6 +31,8 @@ def divisor(numbers: "list[int]") -> int:
     """
     found = 0
     for number in numbers:
+        if found and number % found == 0:
+            continue
         while number:
             found, number = number, found % number
     return found or 1
