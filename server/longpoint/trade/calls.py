@@ -16,7 +16,7 @@ from .steps import OFFERED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
     from typing import Any
 
 JOB_DEPTH = 3
@@ -168,16 +168,18 @@ class _Search:
 
     number = 0
     answers: "Iterator[dict[str, Any]] | None" = None
+    form: "Callable[[], dict[str, Any]] | None" = None
+    """Says the fields that its brief answer went ahead of."""
 
     @classmethod
     def start(cls, answers: "Iterator[dict[str, Any]]") -> "dict[str, Any]":
         cls.number += 1
-        cls.answers = answers
+        cls.answers, cls.form = answers, None
         return cls.go_on(cls.number)
 
     @classmethod
     def end(cls) -> None:
-        cls.answers = None
+        cls.answers = cls.form = None
 
     @classmethod
     def go_on(cls, number: object) -> "dict[str, Any]":
@@ -193,7 +195,11 @@ class _Search:
         search = cls.number if cls.answers else None
         # An answer that stands is not said again: a long plan takes longer to say than to find.
         news = answer if "figures" in answer else None
-        return {"answer": news, "progress": answer["progress"], "search": search}
+        reply = {"answer": news, "progress": answer["progress"], "search": search}
+        if news and cls.form:
+            reply.update(cls.form())
+            cls.form = None
+        return reply
 
 
 def shelf() -> "list[dict[str, Any]]":
@@ -258,6 +264,10 @@ def _form(request: "dict[str, Any]") -> "dict[str, Any]":
     if found["answer"] and found["search"] is None:
         values = {name: each["value"] for name, each in form.carried.items()}
         LAST.keep(Asked(request, values, scale), form, found["answer"])
+    if found["answer"] and found["answer"]["is_brief"]:
+        # The fields of a long list take as long to say as its answer: they follow with the whole.
+        _Search.form = lambda: form.to_json(active)
+        return found
     reply = form.to_json(active, errors)
     reply.update(found)
     return reply

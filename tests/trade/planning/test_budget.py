@@ -110,6 +110,9 @@ def test_a_form_of_a_long_list_is_answered_in_brief_first(
     )
     assert len(whole["pieces"]) == len(inputs["pieces" if tool == "stick-plan" else "parts"])
     assert whole["drawing"]
+    # The fields, as long, come with the whole.
+    rows_said = [len(field["rows"]) for field in second["fields"] if "rows" in field]
+    assert ("fields" in first, max(rows_said)) == (False, len(whole["pieces"]))
     assert whole["tables"]
 
 

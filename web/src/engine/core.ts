@@ -20,8 +20,6 @@ export interface AskedForm {
   version: number;
   /** Path of the field in hand. */
   active: string;
-  /** Whether the answer is wanted too, or the fields alone. */
-  answer: boolean;
   /** What other questions of a job give, by input. */
   carried: { [input: string]: { value: unknown; from: string } };
 }
@@ -91,9 +89,18 @@ export class Core {
     return ask().catch(() => ask().catch(() => false));
   }
 
-  /** Ask what each field of a form comes to, and for its answer. */
-  async form(asked: AskedForm, scale: Scale): Promise<FormReply | Refused> {
-    return this.#ask({ do: "form", ...asked, ...scale }, [asked.tool]);
+  /**
+   * Ask what each field of a form comes to, and for its answer.
+   *
+   * Of a long list a brief answer comes alone; its fields come with the next one of its search.
+   */
+  async form(asked: AskedForm, scale: Scale): Promise<FormReply | SearchReply> {
+    return this.#ask({ do: "form", ...asked, answer: true, ...scale }, [asked.tool]);
+  }
+
+  /** Ask what each field of a form comes to, and for no answer. */
+  async fields(asked: AskedForm, scale: Scale): Promise<FormReply | Refused> {
+    return this.#ask({ do: "form", ...asked, answer: false, ...scale }, [asked.tool]);
   }
 
   /** Ask `tool` for its answer to whole inputs, such as its own example. */
@@ -108,7 +115,7 @@ export class Core {
   }
 
   /** Ask for a better answer than the last one, which left its search open. */
-  async goOn(search: number): Promise<SearchReply> {
+  async goOn(search: number): Promise<FormReply | SearchReply> {
     return this.#ask({ do: "continue", search });
   }
 

@@ -6,7 +6,7 @@
  */
 import type {
   Answer, CarriedNumber, CatalogTool, Declaration, Field, FormReply, FormSaid, InchSplit, Option, Raw, RawInputs, RawRow,
-  Refused, Scale, SetAside, Units,
+  Scale, SearchReply, SetAside, Units,
 } from "../contract/contract";
 import type { AskedForm, Core } from "../engine/core";
 import { BROKE, CoreFault } from "../engine/fault";
@@ -206,7 +206,7 @@ export class Session {
 
   private async askedField(path: string): Promise<void> {
     const id = this.newest;
-    const reply = await this.core.form(this.question(false), this.scale).catch(() => null);
+    const reply = await this.core.fields(this.question(), this.scale).catch(() => null);
     if (!reply?.ok || id !== this.newest || path !== this.active) return;
     this.pad = fieldAt(reply, path)?.pad ?? null;
     this.changed();
@@ -216,7 +216,7 @@ export class Session {
   async splitOf(path: string): Promise<InchSplit | null> {
     await Promise.all([this.settled, this.inHand]);
     if (path === this.active) return this.pad;
-    const reply = await this.core.form({ ...this.question(false), active: path }, this.scale).catch(() => null);
+    const reply = await this.core.fields({ ...this.question(), active: path }, this.scale).catch(() => null);
     return (reply?.ok && fieldAt(reply, path)?.pad) || null;
   }
 
@@ -227,18 +227,18 @@ export class Session {
     clearTimeout(this.slow);
   }
 
-  private question(answer: boolean): AskedForm {
+  private question(): AskedForm {
     const { declaration, inputs, typedIn, version, active } = this;
     const carried = Object.fromEntries(
       this.carried.map(({ input, value, from }) => [input, { value, from }]),
     );
-    return { tool: declaration.slug, inputs, typed_in: typedIn, version, active, answer, carried };
+    return { tool: declaration.slug, inputs, typed_in: typedIn, version, active, carried };
   }
 
   private async asked(id: number): Promise<void> {
     for (let turn = 1; id === this.newest; turn += 1) {
       try {
-        const reply = await this.core.form(this.question(true), this.scale);
+        const reply = await this.core.form(this.question(), this.scale);
         if (id === this.newest) this.replied(id, reply);
         return await this.searched(id);
       } catch (error) {
@@ -250,12 +250,12 @@ export class Session {
     }
   }
 
-  private replied(id: number, reply: FormReply | Refused): void {
+  private replied(id: number, reply: FormReply | SearchReply): void {
     if (!reply.ok) {
       const words = reply.errors.map(({ message }) => message).join(" ");
       return this.stand(id, { state: "faulted", words, final: true });
     }
-    this.hear(reply);
+    if ("fields" in reply) this.hear(reply);
     const { answer, search } = reply;
     this.stand(id, answer ? { state: "answered", answer, search } : { state: "withdrawn" });
   }
@@ -296,6 +296,8 @@ export class Session {
       if (this.isPaused && !isBrief) return;
       const reply = await this.core.goOn(standing.search).catch(() => null);
       if (isBrief && !reply?.ok) throw new CoreFault(BROKE);
+      if (id !== this.newest) return;
+      if (reply && "fields" in reply) this.hear(reply);
       const { progress, search } = reply?.ok ? reply : { progress: 1, search: null };
       const answer = (reply?.ok && reply.answer) || { ...standing.answer, progress };
       this.stand(id, { state: "answered", answer, search });

@@ -59,11 +59,10 @@ def _sticks(number: int) -> str:
 
 def _numbers(order: StickOrder, layouts: "list[Layout]") -> "list[tuple[int, float]]":
     """Return how many of each kind are cut, and its length."""
-    numbers = [
-        (sum([layout.times for layout in layouts if layout.kind == kind]), stick.length)
-        for kind, stick in enumerate(order.sticks)
-    ]
-    return [(number, length) for number, length in numbers if number]
+    numbers = [0 for _ in order.sticks]
+    for layout in layouts:
+        numbers[layout.kind] += layout.times
+    return [(number, stick.length) for number, stick in zip(numbers, order.sticks) if number]
 
 
 def _listed(order: StickOrder, layouts: "list[Layout]", scale: Scale) -> str:
