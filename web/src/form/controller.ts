@@ -171,7 +171,7 @@ export class FormController implements FormHost {
     const { active } = this;
     const take = (): void => this.field.take(`${name}.${at}.${first?.name}`);
     // Who has tapped another field meanwhile keeps it in hand.
-    if (first) void this.session.settled.then(() => active === this.active && take());
+    if (first) void this.session.settled.then(() => ["", active].includes(this.active) && take());
   }
 
   copy(name: string, at: number): void {
