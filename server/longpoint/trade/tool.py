@@ -182,7 +182,7 @@ class Tool:
         whole = answer.to_json(is_drawn)
         label_figures(whole["figures"], self.gives)
         whole["tool"] = self.slug
-        whole["inputs"] = given.values
+        whole["inputs"] = {} if answer.is_brief else given.values
         whole["cautions"] = whole["cautions"] + self.cautions
         whole["sources"] = self.sources
         return whole

@@ -8,7 +8,7 @@ export type components = {
             details: components["schemas"]["Drawing"][];
             drawing: components["schemas"]["Drawing"] | null;
             figures: components["schemas"]["Figure"][];
-            /** @description As read, defaults filled in. */
+            /** @description As read, defaults filled in; none of a brief one. */
             inputs: {
                 [key: string]: unknown;
             };

@@ -103,7 +103,9 @@ class Answer(Reply):
     tool = members.text()
     units = members.text(enum=["in", "mm"])
     step = members.whole()
-    inputs = fields.Dict(required=True, metadata={"description": "As read, defaults filled in."})
+    inputs = fields.Dict(
+        required=True, metadata={"description": "As read, defaults filled in; none of a brief one."}
+    )
     verdict = members.text("The one sentence that decides, with what was assumed.")
     figures = members.listed(Figure)
     pieces = members.listed(Piece)

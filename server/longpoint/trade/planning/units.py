@@ -1,13 +1,11 @@
 """Lengths in whole units, so that "fits exactly" is exact."""
 
-import math
-
 PER_INCH = 3048000
 """Units to the inch that hold 1/64 in, 1/1000 in, thirds of an inch and 1/100 mm exactly."""
 
 
 def whole_units(lengths: "list[float]") -> "tuple[list[int], int]":
-    """Return lengths in inches as whole numbers of the largest unit that divides them all.
+    """Return lengths in inches, 0 or more, as whole numbers of the largest unit that divides all.
 
     Returns
     -------
@@ -18,7 +16,7 @@ def whole_units(lengths: "list[float]") -> "tuple[list[int], int]":
     >>> whole_units([96.0, 27.8125, 254 / 25.4])
     ([1536, 445, 160], 190500)
     """
-    fine = [int(math.floor(length * PER_INCH + 0.5)) for length in lengths]
+    fine = [int(length * PER_INCH + 0.5) for length in lengths]
     step = divisor(fine)
     return [length // step for length in fine], step
 

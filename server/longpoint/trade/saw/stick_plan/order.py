@@ -143,9 +143,10 @@ def tags_of(names: "list[str]") -> "list[str]":
         tag = name
         if not name or counts[name] > 1:
             last[name] = last.get(name, 0) + 1 if name else at + 1
-            while _numbered(name, last[name]) in used:
-                last[name] += 1
             tag = _numbered(name, last[name])
+            while tag in used:
+                last[name] += 1
+                tag = _numbered(name, last[name])
             used.add(tag)
         tags.append(tag)
     return tags
