@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
     from .problem import Cutting
 
-QUICK = 30000
+QUICK = 20000
 """Steps until the first answer, unless there is no plan yet."""
 MOST = 6000000
 """Steps after which the search stops, best plan and bound as they are then."""

@@ -29,6 +29,7 @@ class Wanted:
         self.sizes = sizes
         self.left = left
         self.end = len(sizes)
+        self.shortest = sizes[-1] if sizes else 0
         # From a size that is used up onward to the next one that may not be.
         self.onward = list(range(self.end + 1))
         self.steps = 0
@@ -60,7 +61,7 @@ class Wanted:
         """Return a stick filled with the longest pieces first, as many of each as fit."""
         pattern = []
         at = self.first()
-        while at < self.end:
+        while at < self.end and room >= self.shortest:
             self.steps += 12
             size = self.sizes[at]
             if size > room:

@@ -80,13 +80,14 @@ class Filling:
         """Return the place of the best rest and how the part lies in it."""
         found, best, fit, ways = None, -1, self.fit, self.problem.turns[part]
         start = self.too_small[1] if self.too_small[0] == part else 0
-        self.work.add(20 + (len(self.rests) - start) * len(ways))
-        for index in range(start, len(self.rests)):
-            wide, high, _ = self.rests[index]
+        rests = self.rests
+        self.work.add(20 + (len(rests) - start) * len(ways))
+        for index in range(start, len(rests)):
+            wide, high, _ = rests[index]
             for w, h in ways:
-                over_x, over_y = wide - w, high - h
-                if over_x < 0 or over_y < 0:
+                if wide < w or high < h:
                     continue
+                over_x, over_y = wide - w, high - h
                 if fit == BY_AREA:
                     score = wide * high
                 elif (over_x < over_y) == (fit == BY_SIDE):
