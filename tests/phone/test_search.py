@@ -181,6 +181,7 @@ def test_of_a_long_list_the_verdict_comes_first_and_what_is_cut_with_the_next_an
     app: App,
 ) -> None:
     verdict = begin_long_list(app)
+    assert verdict.startswith("Buy "), "the whole sentence"
     let_go(app.page, 1)
     app.expect_answer(verdict)
     expect(app.page.locator(".result lp-drawing")).to_be_visible()
