@@ -32,6 +32,11 @@ def failing(app: App, method: str, name: str) -> None:
     app.page.add_init_script(f"globalThis.isFailing = true; ({FAILS})('{method}', '{name}')")
 
 
+def fail_now(app: App, method: str, name: str) -> None:
+    """Let it fail in the load that stands, from this moment on."""
+    app.page.evaluate(f"globalThis.isFailing = true; ({FAILS})('{method}', '{name}')")
+
+
 def mend(app: App) -> None:
     app.page.evaluate("globalThis.isFailing = false")
 

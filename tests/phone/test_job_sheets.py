@@ -12,7 +12,7 @@ from playwright.sync_api import BrowserContext, Locator, Page, expect
 from tests.phone.app import FRAMES, App, choose
 from tests.phone.storage import kept_documents, put_documents, wait_until
 from tests.phone.test_access import AXE, violations
-from tests.phone.test_faults import crash, failing, mend, said
+from tests.phone.test_faults import crash, fail_now, mend, said
 from tests.phone.test_layout import FAULTS, TARGET
 
 FRAME = {"fit": "inside", "opening_width": "30", "opening_height": "40", "trim_width": "3"}
@@ -56,12 +56,6 @@ def begin(app: App, body: dict[str, Any]) -> None:
 
 def kept_job(page: Page, name: str = "boot") -> Any:
     return kept_documents(page)[("job", name)]["body"]
-
-
-def open_job_kept(page: Page) -> Any:
-    """Return the id of the job that is open when the app is next started."""
-    kept = kept_documents(page).get(("settings", "settings"))
-    return kept and kept["body"].get("job")
 
 
 def sheet(app: App, place: str) -> Locator:
@@ -240,22 +234,24 @@ def test_nothing_is_cut_off_too_small_or_faint(app: App) -> None:
 
 def test_a_full_disk_while_ticking_is_said_and_nothing_is_lost(app: App) -> None:
     begin(app, job())
-    wait_until(app.page, lambda: open_job_kept(app.page) == "boot", "it is kept which job is open")
-    failing(app, "put", "QuotaExceededError")
     app.open("#/saw")
     # All that the core says of it is there, and moves nothing later.
     expect(app.page.locator(".tickrow").first).to_be_visible()
     app.page.locator("lp-job-sheet").evaluate("(sheet) => sheet.job.settled")
     app.page.evaluate(FRAMES)
     others = [box(app, tag).bounding_box() for tag in ("A2", "A3")]
+    # From here on, so that what is said is said of the tick.
+    fail_now(app, "put", "QuotaExceededError")
     box(app, "A1").tap()
     said(app, "This device has no room left")
     expect_ticked(app, "A1")
+    assert "ticks" not in kept_job(app.page)
     # The next box is where the thumb expects it.
     assert [box(app, tag).bounding_box() for tag in ("A2", "A3")] == others
     mend(app)
     box(app, "A2").tap()
     expect_ticked(app, "A2")
+    wait_until(app.page, lambda: len(kept_job(app.page).get("ticks", [])) == 2, "both ticks are kept")
     # Only what is written can be undone.
     app.page.goto(f"{app.address}/#/job/boot")
     expect(app.page.get_by_role("button", name="Undo", exact=True).last).to_be_enabled()
