@@ -163,6 +163,21 @@ def test_scripts_that_are_missing(app: App, host: Host) -> None:
     expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible()
 
 
+@pytest.mark.parametrize("status", [404, 200], ids=["missing", "empty"])
+def test_a_screen_that_does_not_come_is_asked_for_again(app: App, host: Host, status: int) -> None:
+    """Opening the question again is all that it takes."""
+    tool = f"**{script(host, 'tool')}"
+    app.page.route(tool, lambda route: route.fulfill(status=status, content_type="text/javascript"))
+    app.open("#/saw")
+    question = app.page.get_by_role("link", name="Mitered frame")
+    question.tap()
+    expect(app.page.get_by_text("it needs a signal once")).to_be_visible()
+    app.page.unroute(tool)
+    app.turn("saw")
+    question.tap()
+    answers(app)
+
+
 def test_a_browser_without_workers(app: App) -> None:
     app.page.add_init_script("delete globalThis.Worker;")
     app.open(FORM)

@@ -86,7 +86,8 @@ async function addScripts(site, assets, catalog) {
   const job = site.addHashed("job", "css", await bundle(join(web, "styles/job.css")));
   const modules = { assets: { ...assets, styles: { job } }, catalog: { catalog } };
   const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
-  const scripts = await bundleTogether(entries, modules);
+  const loader = join(web, "src/engine/define.ts");
+  const scripts = await bundleTogether(entries, { loader, modules });
   for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);
   const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
   return { ...scripts.entries, style };
@@ -122,13 +123,14 @@ async function addPage(site, paths) {
  * Add the service worker, last, since it lists all other files.
  *
  * Those that no start waits for it fetches in one: compressed together they travel in fewer bytes,
- * and with the headers of one file.
+ * and with the headers of one file. Scripts come by themselves: out of the pack no browser keeps them
+ * compiled.
  * @param {Site} site
  * @param {First} first
  */
 async function addServiceWorker(site, { page, core }) {
   const isForLater = (/** @type {string} */ path) =>
-    path.startsWith("assets/") && !core.includes(path) && !page.includes(path);
+    path.startsWith("assets/") && !path.endsWith(".js") && !core.includes(path) && !page.includes(path);
   const packed = new Map(site.files().filter(([path]) => isForLater(path)).map(([path, content]) => [path, Buffer.from(content)]));
   const files = site.digests().map(([path, hash]) => [
     path === "index.html" ? "./" : path, // the address that serves it; the other some hosts redirect

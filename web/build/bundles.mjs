@@ -82,11 +82,11 @@ export async function bundle(entry, { format = "esm", modules = {} } = {}) {
  * here the bundler makes the names.
  *
  * @param {Paths} entries
- * @param {Modules} modules
+ * @param {{loader: string, modules: Modules}} with the loader sets up `define`, by which files find each other
  * @returns {Promise<{files: {[path: string]: string}, entries: Paths}>}
  * @typedef {{[name: string]: string}} Paths paths in the site by the name of the entry
  */
-export async function bundleTogether(entries, modules) {
+export async function bundleTogether(entries, { loader, modules }) {
   const { outputFiles } = await build({
     ...common(modules),
     minify: false, // once they are joined
@@ -94,9 +94,10 @@ export async function bundleTogether(entries, modules) {
     format: "esm",
     splitting: true,
   });
+  const define = await bundle(loader, { format: "iife" });
   const split = new Map(outputFiles.map(({ path, text }) => [path, text]));
   const starts = Object.keys(entries).map((name) => [name, resolve("out", `${name}.js`)]);
-  const files = await joined(split, Object.fromEntries(starts), minified);
+  const files = await joined(split, Object.fromEntries(starts), { define, minify: minified });
   const started = files.filter(({ isEntry }) => isEntry);
   return {
     files: Object.fromEntries(files.map(({ fileName, code }) => [fileName, code])),
@@ -104,9 +105,12 @@ export async function bundleTogether(entries, modules) {
   };
 }
 
-/** @param {string} code */
+/**
+ * A script, not a module: what stands at its top level keeps its name.
+ * @param {string} code
+ */
 async function minified(code) {
-  return (await transform(code, { format: "esm", minify: true, target: TARGET })).code;
+  return (await transform(code, { minify: true, target: TARGET })).code;
 }
 
 /**
