@@ -70,9 +70,10 @@ def _judged(step: Callable[..., Any]) -> Callable[..., Any]:
 
 
 def _look(page: Page) -> None:
-    # axe waits by timers: on a page whose clock a test turns it would wait for ever.
+    # axe waits by timers: where a test turns the clock, or without scripts, it would wait for ever.
     state = page.evaluate(STATE)
-    if state in seen or page.evaluate("() => '__pwClock' in window"):
+    has_timers = "() => !('__pwClock' in window) && !matchMedia('(scripting: none)').matches"
+    if state in seen or not page.evaluate(has_timers):
         return
     seen.add(state)
     if not page.evaluate("() => 'axe' in window"):

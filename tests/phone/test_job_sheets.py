@@ -5,6 +5,7 @@ work: its pieces are 40, 40, 30 and 30 long; of sticks 96 long, one holds 40 and
 """
 
 import re
+from functools import partial
 from typing import Any
 
 from playwright.sync_api import BrowserContext, Locator, Page, expect
@@ -251,7 +252,8 @@ def test_a_full_disk_while_ticking_is_said_and_nothing_is_lost(app: App) -> None
     mend(app)
     box(app, "A2").tap()
     expect_ticked(app, "A2")
-    wait_until(app.page, lambda: len(kept_job(app.page).get("ticks", [])) == 2, "both ticks are kept")
+    kept = partial(kept_job, app.page)
+    wait_until(app.page, lambda: len(kept().get("ticks", [])) == 2, "both ticks are kept")
     # Only what is written can be undone.
     app.page.goto(f"{app.address}/#/job/boot")
     expect(app.page.get_by_role("button", name="Undo", exact=True).last).to_be_enabled()
