@@ -85,9 +85,11 @@ async function addDemo(site) {
 async function addScripts(site, assets, catalog) {
   const job = site.addHashed("job", "css", await bundle(join(web, "styles/job.css")));
   const modules = { assets: { ...assets, styles: { job } }, catalog: { catalog } };
-  const entries = { first: join(web, "src/engine/prestart-worker.ts"), app: join(web, "src/main.ts") };
-  const loader = join(web, "src/engine/define.ts");
-  const scripts = await bundleTogether(entries, { loader, modules });
+  const at = (/** @type {string} */ source) => join(web, "src", source);
+  const entries = { first: at("engine/prestart-worker.ts"), app: at("main.ts") };
+  const rooms = at("job/rooms.ts");
+  const behind = { [at("job-file/rooms.ts")]: rooms, [at("quote/quote.ts")]: rooms };
+  const scripts = await bundleTogether(entries, { loader: at("engine/define.ts"), behind, modules });
   for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);
   const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
   return { ...scripts.entries, style };

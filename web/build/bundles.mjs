@@ -82,22 +82,32 @@ export async function bundle(entry, { format = "esm", modules = {} } = {}) {
  * here the bundler makes the names.
  *
  * @param {Paths} entries
- * @param {{loader: string, modules: Modules}} with the loader sets up `define`, by which files find each other
+ * @param {object} how
+ * @param {string} how.loader sets up `define`, by which files find each other
+ * @param {Paths} how.behind which source opens only where which other is open
+ * @param {Modules} how.modules
  * @returns {Promise<{files: {[path: string]: string}, entries: Paths}>}
  * @typedef {{[name: string]: string}} Paths paths in the site by the name of the entry
  */
-export async function bundleTogether(entries, { loader, modules }) {
-  const { outputFiles } = await build({
+export async function bundleTogether(entries, { loader, behind, modules }) {
+  const { outputFiles, metafile } = await build({
     ...common(modules),
     minify: false, // once they are joined
     entryPoints: Object.entries(entries).map(([out, from]) => ({ in: from, out })),
     format: "esm",
     splitting: true,
+    metafile: true,
   });
-  const define = await bundle(loader, { format: "iife" });
+  const outputs = Object.entries(metafile.outputs);
+  const outOf = (/** @type {string} */ source) =>
+    resolve(outputs.find(([, { entryPoint }]) => entryPoint && resolve(entryPoint) === source)?.[0] ?? "");
   const split = new Map(outputFiles.map(({ path, text }) => [path, text]));
-  const starts = Object.keys(entries).map((name) => [name, resolve("out", `${name}.js`)]);
-  const files = await joined(split, Object.fromEntries(starts), { define, minify: minified });
+  const starts = Object.entries(entries).map(([name, source]) => [name, outOf(source)]);
+  const files = await joined(split, Object.fromEntries(starts), {
+    behind: new Map(Object.entries(behind).map(([later, other]) => [outOf(later), outOf(other)])),
+    define: await bundle(loader, { format: "iife" }),
+    minify: minified,
+  });
   const started = files.filter(({ isEntry }) => isEntry);
   return {
     files: Object.fromEntries(files.map(({ fileName, code }) => [fileName, code])),

@@ -9,16 +9,19 @@ const SMALL = 20_000;
  *
  * A bundler splits by who uses what, which makes a dozen small files of a start. Each would travel
  * with headers of its own and compressed alone. What two entries share goes to the first of them.
- * Who opens a later file would wait for what that shares with others: it goes to the last entry where
- * it is small, else to the largest that wants it.
+ * What a later file shares it would wait for: that goes to the one file that whoever wants it has
+ * open, else to the last entry, where it is small.
  *
  * The files are classic scripts that call `define` (AMD): a browser keeps those compiled.
  *
  * @param {Map<string, string>} files by path
  * @param {{[name: string]: string}} entries paths by name
- * @param {{define: string, minify: (code: string) => Promise<string>}} how what sets up `define`
+ * @param {object} how
+ * @param {Map<string, string>} how.behind which later file opens only where which other is open
+ * @param {string} how.define what sets up `define`, at the top of the first entry
+ * @param {(code: string) => Promise<string>} how.minify
  */
-export async function joined(files, entries, { define, minify }) {
+export async function joined(files, entries, { behind, define, minify }) {
   const program = await rollup({
     input: entries,
     preserveEntrySignatures: false,
@@ -35,20 +38,22 @@ export async function joined(files, entries, { define, minify }) {
     format: "amd",
     amd: { forceJsExtensionForImports: true },
     minifyInternalExports: true,
-    banner: ({ isEntry }) => (isEntry ? define : ""),
+    banner: ({ name }) => (name === Object.keys(entries)[0] ? define : ""),
     entryFileNames: "assets/[name]-[hash:12].js",
     chunkFileNames: "assets/[name]-[hash:12].js",
     hashCharacters: "hex",
     sanitizeFileName: (name) => name.replace(/-[A-Z0-9]{8}$/, ""), // the splitter's hash
     hoistTransitiveImports: false,
-    manualChunks: (path, { getModuleInfo }) => {
+    manualChunks: (path, { getModuleIds, getModuleInfo }) => {
       const names = Object.keys(entries);
       const own = names.find((name) => startsWith(entries[name] ?? "", getModuleInfo).has(path));
-      const { dynamicImporters = [], importers = [], code } = getModuleInfo(path) ?? {};
-      if (own || dynamicImporters.length > 0) return own ?? parse(path).name;
-      const size = (/** @type {string} */ each) => getModuleInfo(each)?.code?.length ?? 0;
-      const [largest = path] = [...importers].sort((one, other) => size(other) - size(one));
-      return (code?.length ?? 0) < SMALL ? names.at(-1) : parse(largest).name;
+      if (own) return own;
+      const later = [...getModuleIds()].filter((each) => getModuleInfo(each)?.dynamicImporters.length);
+      const wanting = later.filter((each) => startsWith(each, getModuleInfo).has(path));
+      const open = new Set(wanting.map((each) => (each === path ? each : (behind.get(each) ?? each))));
+      const [home = "", ...others] = open;
+      if (later.includes(path) || others.length === 0) return parse(home).name;
+      return (getModuleInfo(path)?.code?.length ?? 0) < SMALL ? names.at(-1) : undefined;
     },
   });
   return output.filter((file) => file.type === "chunk");

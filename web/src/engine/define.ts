@@ -2,8 +2,7 @@
  * Runs the app's scripts: each calls `define` with the names of those that it needs (AMD).
  *
  * A browser keeps a classic script compiled from the moment the service worker keeps it; a module is
- * read and compiled anew at each start. This stands at the top of every script that the page names;
- * the first that runs sets it up for all.
+ * read and compiled anew at each start. This stands at the top of the first.
  */
 export {}; // a module to the compiler, which declares `define` for all
 
@@ -18,7 +17,7 @@ declare global {
 class Script {
   isDefined = false;
   readonly exports: Promise<Exports>;
-  resolve: (exports: Promise<Exports>) => void = () => undefined;
+  resolve: (exports: Exports | Promise<Exports>) => void = () => undefined;
   reject: (error: Error) => void = () => undefined;
 
   constructor() {
@@ -54,7 +53,7 @@ function ask(address: string, script: Script): void {
   document.head.append(element);
 }
 
-globalThis.define ??= (needs, run) => {
+globalThis.define = (needs, run) => {
   const { src } = document.currentScript as HTMLScriptElement;
   const script = scriptAt(src);
   if (script.isDefined) return;
@@ -63,9 +62,11 @@ globalThis.define ??= (needs, run) => {
   const require: Require = ([name], found, failed) => void find(name).then(found, failed);
   const exports: Exports = {};
   const given = needs.map((name) => (name === "exports" ? exports : name === "require" ? require : find(name)));
-  const ran = Promise.all(given).then((needed) => {
+  const finish = (needed: unknown[]): Exports => {
     run(...needed);
     return exports;
-  });
-  script.resolve(ran);
+  };
+  // What needs no other runs at once: the core starts with it.
+  const needsOthers = given.some((each) => each instanceof Promise);
+  script.resolve(needsOthers ? Promise.all(given).then(finish) : finish(given));
 };

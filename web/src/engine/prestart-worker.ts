@@ -3,9 +3,9 @@ import { Engine } from "./engine";
 import { withStyle } from "../parts/style";
 import { jsonOf } from "./files";
 
-/** The page's address, `#/<place>/<tool>?<inputs>`. */
+/** The page's address, `#/<place>/<tool>?<inputs>` or `#/job/<job>/<part>`. */
 const [path = "", inputs = ""] = location.hash.split("?");
-const [, place = "", tool = ""] = path.split("/");
+const [, place = "", tool = "", part = ""] = path.split("/");
 
 /** Milliseconds after which the core starts whatever the screen does. */
 const PATIENCE = 2_000;
@@ -48,6 +48,7 @@ export function firstScreenStands(): void {
 const own = Object.hasOwn(tools, tool) ? tools[tool] : undefined;
 if (own) Promise.all([jsonOf(own), import("../screens/tool")]).catch(() => undefined);
 if (place === "job") Promise.all([import("../job/rooms"), withStyle("job")]).catch(() => undefined);
+if (place === "job" && part === "quote") import("../quote/quote").catch(() => undefined);
 const list = !tool && Object.hasOwn(pictures, place) ? pictures[place] : undefined;
 if (list) jsonOf(list).catch(() => undefined);
 

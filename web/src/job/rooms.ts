@@ -1,10 +1,9 @@
-/** The rooms of jobs: what is opened first when anything of a job is. */
+/** The rooms of jobs: what is opened first when anything of a job is; the quote comes when it is opened. */
 import "../screens/in-job";
 import "../screens/jobs";
 import "../screens/job";
 import "../screens/keep";
 import "../job-sheets/job-sheet";
-import "../quote/quote";
 import "../screens/stock";
 import "../screens/take-pieces";
 

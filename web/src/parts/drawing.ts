@@ -7,9 +7,17 @@ import { drawingSvg } from "../drawing/svg";
 
 let count = 0;
 
+/** What a drawing's size goes by, in pixels. */
+export interface Room {
+  width: number;
+  screenHeight: number;
+}
+
 @customElement("lp-drawing")
 export class DrawingView extends LitElement {
   @property({ attribute: false }) drawing: Drawing | null = null;
+  /** Its place, where that is known before the drawing is laid out. */
+  room: Room | null = null;
   @state() private width = 0;
   @state() private screenHeight = 0;
   private readonly idPrefix = `drawing-${(count += 1)}`;
@@ -39,6 +47,10 @@ export class DrawingView extends LitElement {
     this.width = Math.floor(this.clientWidth);
     this.screenHeight = innerHeight;
   };
+
+  protected override willUpdate(): void {
+    if (!this.width && this.room) Object.assign(this, this.room);
+  }
 
   protected override render(): TemplateResult | null {
     if (!this.drawing || !this.width) return null;

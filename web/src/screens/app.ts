@@ -1,6 +1,6 @@
 /** The frame around every screen: header, places, sheets, and what is said at the foot. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { state } from "lit/decorators.js";
 import { keyed } from "lit/directives/keyed.js";
 import type { Scale } from "../contract/contract";
 import { keepAwake } from "../engine/awake";
@@ -37,7 +37,9 @@ import { chipWords } from "./settings";
 import { NOT_HERE, startOf } from "./start";
 import type { ToolScreen } from "./tool";
 
-@customElement("lp-app")
+/** Asked for before there is a screen, so that the storage opens meanwhile. */
+const kept = loadSettings();
+
 export class App extends LitElement {
   @state() private page: Page | null = null;
   @state() private settings!: Settings;
@@ -55,6 +57,8 @@ export class App extends LitElement {
   /** The number that is taken to another question. */
   private chosen: Chosen | null = null;
   private pages = 0;
+  /** Whether the screen within the frame is drawn too. */
+  @state() private isWhole = false;
   private listLeft: { at: string; top: number } | null = null;
 
   protected override createRenderRoot(): HTMLElement {
@@ -78,7 +82,7 @@ export class App extends LitElement {
   }
 
   private async begin(): Promise<void> {
-    this.wear(await loadSettings());
+    this.wear(await kept);
     void onSettings((settings) => this.wear(settings));
     // Where a list was left is remembered here, with the words it was searched for.
     history.scrollRestoration = "manual";
@@ -116,7 +120,7 @@ export class App extends LitElement {
     // A job in the address is offered over the list of jobs.
     const route = routeOf(holdsJob(hash) ? jobHash() : hash);
     if (!route) return this.goHome();
-    if (route.job && !(await this.openJob(route.job.id))) return this.goHome(this.job ? JOB : "");
+    if (route.job && !(await this.openJob(route.job.id, route.job.part))) return this.goHome(this.job ? JOB : "");
     const starting = startOf(route, this.settings.units, this.page === null, this.job);
     // Over the questions of a place stands what the open job needs there.
     if (!route.job && !route.tool) await this.openOwn();
@@ -137,6 +141,7 @@ export class App extends LitElement {
     this.sheet = "";
     this.page = page;
     await this.updateComplete;
+    if (!left) await this.drawScreen();
     scrollTo(0, isBack ? (this.listLeft?.top ?? 0) : 0);
     document.title = `${this.called} · Longpoint`;
     const screen = this.querySelector<LitElement>("main > *");
@@ -146,6 +151,13 @@ export class App extends LitElement {
     if (place !== this.settings.place) this.change({ place });
   }
 
+  /** At a start the screen is drawn apart from its frame: a tap is heard in between. */
+  private async drawScreen(): Promise<void> {
+    await new Promise((next) => setTimeout(next));
+    this.isWhole = true;
+    await this.updateComplete;
+  }
+
   private goHome(to = this.settings.place, job = ""): void {
     const places = catalog.places.map((each) => each.place);
     const place = [JOB, ...places].includes(to) ? to : (places[0] ?? "");
@@ -153,10 +165,11 @@ export class App extends LitElement {
     void this.open();
   }
 
-  /** Brings the rooms of jobs, and opens one; an empty id leaves the open one as it is. */
-  private async openJob(id: string, isAsked = true): Promise<boolean> {
+  /** Brings the rooms of jobs, the quote's where that is opened; an empty id leaves the open job as it is. */
+  private async openJob(id: string, part = "", isAsked = true): Promise<boolean> {
+    const quote = part === "quote" && import("../quote/quote");
     try {
-      const [rooms] = await Promise.all([import("../job/rooms"), withStyle("job")]);
+      const [rooms] = await Promise.all([import("../job/rooms"), withStyle("job"), quote]);
       this.job ??= this.hear(new rooms.Job(this.core, this.scale));
       if (!id || (await this.job.open(id))) return true;
       if (isAsked && !this.job.isUnread) toast("That job is not on this phone.");
@@ -168,7 +181,7 @@ export class App extends LitElement {
   }
 
   private async openOwn(): Promise<void> {
-    if (this.settings.job) await this.openJob(this.settings.job, false);
+    if (this.settings.job) await this.openJob(this.settings.job, "", false);
   }
 
   /** A job that goes, or a question of it, takes its screen with it. */
@@ -224,7 +237,7 @@ export class App extends LitElement {
         <div class="page">
           ${this.header(page)}
           ${this.newer ? banner(() => void this.reload(), () => (this.newer = null)) : nothing}
-          <main>${page.tool ? this.toolPage(page) : page.route.job ? this.jobPage(page) : this.placePage(page)}</main>
+          <main>${this.isWhole ? this.screen(page) : nothing}</main>
         </div>
       </div>
       ${this.said.render()} ${this.openSheet()}`;
@@ -233,6 +246,10 @@ export class App extends LitElement {
   private header(page: Page): TemplateResult {
     const settings = (): void => void (this.sheet = "settings");
     return header({ title: this.called, ...headOf(page, this.job), chip: chipWords(this.settings), settings });
+  }
+
+  private screen(page: Page): TemplateResult {
+    return page.tool ? this.toolPage(page) : page.route.job ? this.jobPage(page) : this.placePage(page);
   }
 
   private toolPage({ number, tool, start }: Page): TemplateResult {

@@ -1,10 +1,11 @@
 /** A place: its tools by the question each answers, and a filter over every place's. */
 import { LitElement, html, nothing, type TemplateResult } from "lit";
-import { customElement, property, state } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
 import { live } from "lit/directives/live.js";
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { catalog, pictureOf } from "../engine/catalog";
 import type { Listing } from "../contract/contract";
+import { Growing } from "../parts/growing";
 import { typeset } from "../text/typeset";
 import { hashOf } from "../address/address";
 import { saveFile } from "./backup-file";
@@ -12,7 +13,8 @@ import { Search } from "./search";
 
 type Shelf = (typeof catalog.places)[number];
 
-/** A page's first screen is the job's sheet, where one is open: the questions below are drawn after it. */
+/** Questions that fill a phone's screen. */
+const IN_VIEW = 8;
 let isFirst = true;
 
 @customElement("lp-place")
@@ -25,7 +27,8 @@ export class PlaceScreen extends LitElement {
   @property({ attribute: false }) sheet: TemplateResult | null = null;
   @property({ attribute: false }) restore: (file: File) => void = () => undefined;
 
-  @state() private hasQuestions = !isFirst;
+  /** A page's first screen is what is in view, or the job's sheet, where one is open: the rest is drawn after it. */
+  private readonly growing = new Growing(this, isFirst ? IN_VIEW : Infinity, Infinity, () => Infinity);
   private readonly search = new Search(this);
 
   protected override createRenderRoot(): HTMLElement {
@@ -34,9 +37,10 @@ export class PlaceScreen extends LitElement {
 
   protected override updated(): void {
     isFirst = false;
-    if (this.hasQuestions) return;
-    if (this.sheet) requestAnimationFrame(() => setTimeout(() => (this.hasQuestions = true)));
-    else this.hasQuestions = true;
+  }
+
+  private get isWhole(): boolean {
+    return this.growing.most === Infinity;
   }
 
   protected override render(): TemplateResult {
@@ -55,12 +59,12 @@ export class PlaceScreen extends LitElement {
         />
       </label>
       ${this.sheet && !isFound ? html`${this.sheet}<h2>Questions</h2>` : nothing}
-      ${isFound ? this.found() : this.sheet && !this.hasQuestions ? nothing : this.questions()}
+      ${isFound ? this.found() : this.sheet && !this.isWhole ? nothing : this.questions()}
     </div>`;
   }
 
   private questions(): TemplateResult {
-    return html`${this.shelf(catalog.places.find((each) => each.place === this.place))} ${this.keeping()}`;
+    return html`${this.shelf(catalog.places.find((each) => each.place === this.place))} ${this.isWhole ? this.keeping() : nothing}`;
   }
 
   /** Everything kept on this phone, to a file and back. */
@@ -100,7 +104,7 @@ export class PlaceScreen extends LitElement {
     const tools = shelf?.tools ?? [];
     if (tools.length === 0) return html`<p class="found">No questions here yet.</p>`;
     return html`<ul class="questions">
-      ${tools.map((tool) => html`<li>${this.question(tool)}</li>`)}
+      ${tools.slice(0, this.growing.most).map((tool) => html`<li>${this.question(tool)}</li>`)}
     </ul>`;
   }
 

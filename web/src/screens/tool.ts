@@ -1,5 +1,5 @@
 /** A tool's screen, made wholly from its declaration and what the core says of its form. */
-import { LitElement, html, nothing, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
 import { forget } from "../address/address-bar";
@@ -9,6 +9,7 @@ import { FormController, type Start } from "../form/controller";
 import { folded, idOf, inputAt, nameOf, rowsAt } from "../form/paths";
 import { answerCard, glance } from "../parts/answer";
 import type { Chosen } from "../parts/chosen";
+import type { Room } from "../parts/drawing";
 import "../parts/drawing";
 import { fieldGrid } from "../parts/fields";
 import { icon } from "../parts/icons";
@@ -21,6 +22,10 @@ import { slides } from "../parts/slides";
 import { printButton } from "../print/print-button";
 import { listQuestions } from "../sync/questions";
 import { typeset } from "../text/typeset";
+
+function twoFramesLater(act: () => void): void {
+  requestAnimationFrame(() => requestAnimationFrame(act));
+}
 
 /** Part of the card above the bar at which its number can be read. */
 const CARD_SEEN = 0.6;
@@ -46,6 +51,9 @@ export class ToolScreen extends LitElement {
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
     { threshold: [0, CARD_SEEN], rootMargin: "0px 0px -64px 0px" },
   );
+  /** Whether what is below the card is drawn: it follows two frames after the first screen. */
+  @state() private isRestDrawn = false;
+  private isRestDue = false;
   /** The answer whose lists stand below the card. */
   private lower: Answer | null = null;
   private isLowerSeen = true;
@@ -76,21 +84,25 @@ export class ToolScreen extends LitElement {
 
   /**
    * Draws what was typed together with its answer where that comes at once: to lay the page out
-   * twice takes longer than the core. A core that still starts takes longer yet.
+   * twice takes longer than the core. A core that still starts takes longer yet: then the form is
+   * drawn first, in a task of its own.
    */
   protected override async scheduleUpdate(): Promise<void> {
     if (this.core.isUp) await this.form.session.soon;
+    else if (!this.hasUpdated) await new Promise((next) => setTimeout(next));
     super.scheduleUpdate();
   }
 
   protected override firstUpdated(): void {
     const card = this.querySelector("#answer");
     if (card) this.watch.observe(card);
-    const lower = this.querySelector(".rest");
-    if (lower) this.watchLower.observe(lower);
   }
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues): void {
+    if (this.isSeen && !this.isRestDue) twoFramesLater(() => (this.isRestDrawn = true));
+    this.isRestDue = this.isSeen;
+    const lower = changed.has("isRestDrawn") && this.querySelector(".rest");
+    if (lower) this.watchLower.observe(lower);
     document.documentElement.classList.toggle("padded", this.padInput !== null);
     if (this.form.session.isEmpty && !this.isExampleAsked) void this.workExample();
   }
@@ -124,7 +136,6 @@ export class ToolScreen extends LitElement {
     const goTo = (path: string): void => this.form.field.take(path);
     // What a first reply would move is not seen before it; what was seen stays, with the field in hand.
     this.isSeen ||= session.isEmpty || session.isHeard;
-    const lower = this.lowerAnswer(answer ?? session.lastWhole);
     return html`<div class="tool ${this.isSeen ? "" : "coming"}">
         <form class="inputs" aria-label="Inputs" @submit=${(event: Event) => event.preventDefault()}>
           ${listQuestions(this.form.documents, this.tool.declaration, this.core)} ${this.inputs()}
@@ -133,10 +144,7 @@ export class ToolScreen extends LitElement {
           ${answerCard({ session, chosen: this.chosen, choose, use: this.use, earlier: this.openEarlier, goTo })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
-        <div class="rest">
-          ${this.below(lower, answer !== null)}
-          ${guard([answer && lower, session.isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer && lower))}
-        </div>
+        ${this.isRestDrawn ? this.rest(answer) : nothing}
       </div>
       ${this.padInput ? this.pad(this.padInput) : this.dock()}`;
   }
@@ -198,7 +206,7 @@ export class ToolScreen extends LitElement {
     const { lastWhole: last, isEmpty, standing } = this.form.session;
     // An answer that is about to come would be drawn over an example that nobody has seen.
     if (standing.state === "asking" && !last && !isEmpty) return nothing;
-    if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing}></lp-drawing>`;
+    if (answer?.drawing) return html`<lp-drawing .drawing=${answer.drawing} .room=${this.room}></lp-drawing>`;
     const isExample = !last || isEmpty;
     const ghost = isExample ? this.example : last.drawing;
     // An example is asked for where a form was seen empty, never for one that is half filled.
@@ -210,6 +218,12 @@ export class ToolScreen extends LitElement {
     </div>`;
   }
 
+  /** The place of the first drawing, which is laid out by then: so it is drawn with its answer. */
+  private get room(): Room | null {
+    const place = this.querySelector("lp-drawing") ? null : this.querySelector(".result");
+    return place && { width: place.clientWidth, screenHeight: innerHeight };
+  }
+
   /** What can be dragged stands where its drawing does, once that is no mere example. */
   private slides(): TemplateResult[] {
     const { last, isEmpty, said } = this.form.session;
@@ -219,11 +233,20 @@ export class ToolScreen extends LitElement {
     return slides(said.fields, inputs, shown, (name, value) => this.form.change(name, value));
   }
 
+  private rest(answer: Answer | null): TemplateResult {
+    const { isEmpty, lastWhole } = this.form.session;
+    const lower = this.lowerAnswer(answer ?? lastWhole);
+    return html`<div class="rest">
+      ${this.below(lower, answer !== null)}
+      ${guard([answer && lower, isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer && lower))}
+    </div>`;
+  }
+
   /** Returns the answer to list below the card: what is out of sight follows two frames later. */
   private lowerAnswer(newest: Answer | null): Answer | null {
     if (!this.lower || this.isLowerSeen || this.isLowerDue) this.lower = newest;
     this.isLowerDue = false;
-    if (this.lower !== newest) requestAnimationFrame(() => requestAnimationFrame(() => this.follow()));
+    if (this.lower !== newest) twoFramesLater(() => this.follow());
     return this.lower;
   }
 
