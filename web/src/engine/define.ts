@@ -2,7 +2,8 @@
  * Runs the app's scripts: each calls `define` with the names of those that it needs (AMD).
  *
  * A browser keeps a classic script compiled from the moment the service worker keeps it; a module is
- * read and compiled anew at each start. This stands at the top of the first.
+ * read and compiled anew at each start. This stands at the top of the page's one script and asks for
+ * those that the page preloads, so that nothing seen waits for any of them.
  */
 export {}; // a module to the compiler, which declares `define` for all
 
@@ -34,9 +35,10 @@ function scriptAt(address: string): Script {
 }
 
 function load(address: string): Promise<Exports> {
-  const isAsked = scripts.has(address) || [...document.scripts].some(({ src }) => src === address);
+  const known = scripts.get(address);
+  if (known) return known.exports;
   const script = scriptAt(address);
-  if (!isAsked) ask(address, script);
+  ask(address, script);
   return script.exports;
 }
 
@@ -56,7 +58,6 @@ function ask(address: string, script: Script): void {
 globalThis.define = (needs, run) => {
   const { src } = document.currentScript as HTMLScriptElement;
   const script = scriptAt(src);
-  if (script.isDefined) return;
   script.isDefined = true;
   const find = (name: string) => load(new URL(name, src).href);
   const require: Require = ([name], found, failed) => void find(name).then(found, failed);
@@ -70,3 +71,5 @@ globalThis.define = (needs, run) => {
   const needsOthers = given.some((each) => each instanceof Promise);
   script.resolve(needsOthers ? Promise.all(given).then(finish) : finish(given));
 };
+
+for (const { href } of document.querySelectorAll<HTMLLinkElement>("link[as=script]")) load(href).catch(console.error);

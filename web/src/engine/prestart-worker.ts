@@ -1,6 +1,6 @@
 import { pictures, tools } from "longpoint:assets";
+import { bringRooms } from "../job/bring";
 import { Engine } from "./engine";
-import { withStyle } from "../parts/style";
 import { jsonOf } from "./files";
 
 /** The page's address, `#/<place>/<tool>?<inputs>` or `#/job/<job>/<part>`. */
@@ -47,8 +47,7 @@ export function firstScreenStands(): void {
  */
 const own = Object.hasOwn(tools, tool) ? tools[tool] : undefined;
 if (own) Promise.all([jsonOf(own), import("../screens/tool")]).catch(() => undefined);
-if (place === "job") Promise.all([import("../job/rooms"), withStyle("job")]).catch(() => undefined);
-if (place === "job" && part === "quote") import("../quote/quote").catch(() => undefined);
+if (place === "job") bringRooms(part).catch(() => undefined);
 const list = !tool && Object.hasOwn(pictures, place) ? pictures[place] : undefined;
 if (list) jsonOf(list).catch(() => undefined);
 

@@ -23,12 +23,12 @@ import { banner, header } from "./frame";
 import { openSheet, type SheetName } from "./open-sheet";
 import { headOf, isPart, listOf, titleOf, type Page } from "./page";
 import "./place";
+import { bringRooms } from "../job/bring";
 import type { Job } from "../job/job";
 import { takeIn } from "../job-file/doors";
 import { holdsJob } from "../job-file/way";
 import { sheetOf } from "../job-sheets/sheet-of";
 import type { Chosen } from "../parts/chosen";
-import { withStyle } from "../parts/style";
 import { startSync } from "../sync/start";
 import { toast } from "../parts/toast";
 import { sayNotReady, sayReadyOnce } from "./ready";
@@ -165,11 +165,10 @@ export class App extends LitElement {
     void this.open();
   }
 
-  /** Brings the rooms of jobs, the quote's where that is opened; an empty id leaves the open job as it is. */
+  /** Brings the rooms of jobs, and opens one; an empty id leaves the open one as it is. */
   private async openJob(id: string, part = "", isAsked = true): Promise<boolean> {
-    const quote = part === "quote" && import("../quote/quote");
     try {
-      const [rooms] = await Promise.all([import("../job/rooms"), withStyle("job"), quote]);
+      const rooms = await bringRooms(part);
       this.job ??= this.hear(new rooms.Job(this.core, this.scale));
       if (!id || (await this.job.open(id))) return true;
       if (isAsked && !this.job.isUnread) toast("That job is not on this phone.");

@@ -1,12 +1,12 @@
 /** A tool's screen, made wholly from its declaration and what the core says of its form. */
-import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { LitElement, html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
 import { forget } from "../address/address-bar";
 import type { Answer, CatalogTool, Drawing, Field, Input, Keep, RawRow, Scale } from "../contract/contract";
 import type { Core } from "../engine/core";
 import { FormController, type Start } from "../form/controller";
-import { folded, idOf, inputAt, nameOf, rowsAt } from "../form/paths";
+import { folded, inputAt, rowsAt } from "../form/paths";
 import { answerCard, glance } from "../parts/answer";
 import type { Chosen } from "../parts/chosen";
 import type { Room } from "../parts/drawing";
@@ -16,16 +16,13 @@ import { icon } from "../parts/icons";
 import {
   asideFold, cautionBlock, cutAndMarked, drawingFold, figureFold, noteFold, sourceFold, tableFold, wordFold,
 } from "../parts/lists";
-import { pad } from "../parts/pad";
 import "../parts/rows";
 import { slides } from "../parts/slides";
 import { printButton } from "../print/print-button";
 import { listQuestions } from "../sync/questions";
 import { typeset } from "../text/typeset";
-
-function twoFramesLater(act: () => void): void {
-  requestAnimationFrame(() => requestAnimationFrame(act));
-}
+import { formPad } from "./form-pad";
+import { Rest } from "./rest";
 
 /** Part of the card above the bar at which its number can be read. */
 const CARD_SEEN = 0.6;
@@ -51,16 +48,7 @@ export class ToolScreen extends LitElement {
     (seen) => (this.isCardSeen = (seen[seen.length - 1]?.intersectionRatio ?? 1) >= CARD_SEEN),
     { threshold: [0, CARD_SEEN], rootMargin: "0px 0px -64px 0px" },
   );
-  /** Whether what is below the card is drawn: it follows two frames after the first screen. */
-  @state() private isRestDrawn = false;
-  private isRestDue = false;
-  /** The answer whose lists stand below the card. */
-  private lower: Answer | null = null;
-  private isLowerSeen = true;
-  private isLowerDue = false;
-  private readonly watchLower = new IntersectionObserver(
-    (seen) => (this.isLowerSeen = seen[seen.length - 1]?.isIntersecting ?? true),
-  );
+  private readonly rest = new Rest(this, () => this.isSeen);
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -78,7 +66,6 @@ export class ToolScreen extends LitElement {
     void this.form.recorder.keep();
     this.form.end();
     this.watch.disconnect();
-    this.watchLower.disconnect();
     document.documentElement.classList.remove("padded");
   }
 
@@ -98,11 +85,7 @@ export class ToolScreen extends LitElement {
     if (card) this.watch.observe(card);
   }
 
-  protected override updated(changed: PropertyValues): void {
-    if (this.isSeen && !this.isRestDue) twoFramesLater(() => (this.isRestDrawn = true));
-    this.isRestDue = this.isSeen;
-    const lower = changed.has("isRestDrawn") && this.querySelector(".rest");
-    if (lower) this.watchLower.observe(lower);
+  protected override updated(): void {
     document.documentElement.classList.toggle("padded", this.padInput !== null);
     if (this.form.session.isEmpty && !this.isExampleAsked) void this.workExample();
   }
@@ -144,9 +127,9 @@ export class ToolScreen extends LitElement {
           ${answerCard({ session, chosen: this.chosen, choose, use: this.use, earlier: this.openEarlier, goTo })}
           ${this.drawing(answer)} ${this.slides()}
         </div>
-        ${this.isRestDrawn ? this.rest(answer) : nothing}
+        ${this.rest.isDrawn ? this.belowCard(answer) : nothing}
       </div>
-      ${this.padInput ? this.pad(this.padInput) : this.dock()}`;
+      ${this.padInput ? formPad(this.form, this.padInput) : this.dock()}`;
   }
 
   private inputs(): TemplateResult {
@@ -233,26 +216,13 @@ export class ToolScreen extends LitElement {
     return slides(said.fields, inputs, shown, (name, value) => this.form.change(name, value));
   }
 
-  private rest(answer: Answer | null): TemplateResult {
+  private belowCard(answer: Answer | null): TemplateResult {
     const { isEmpty, lastWhole } = this.form.session;
-    const lower = this.lowerAnswer(answer ?? lastWhole);
+    const lower = this.rest.listed(answer ?? lastWhole);
     return html`<div class="rest">
       ${this.below(lower, answer !== null)}
       ${guard([answer && lower, isEmpty, this.form.canUndo, this.form.canRedo], () => this.about(answer && lower))}
     </div>`;
-  }
-
-  /** Returns the answer to list below the card: what is out of sight follows two frames later. */
-  private lowerAnswer(newest: Answer | null): Answer | null {
-    if (!this.lower || this.isLowerSeen || this.isLowerDue) this.lower = newest;
-    this.isLowerDue = false;
-    if (this.lower !== newest) twoFramesLater(() => this.follow());
-    return this.lower;
-  }
-
-  private follow(): void {
-    this.isLowerDue = true;
-    this.requestUpdate();
   }
 
   /** What stood below an answer is hidden with it, so that what was unfolded is so again below the next. */
@@ -307,38 +277,6 @@ export class ToolScreen extends LitElement {
           : nothing}
         <button type="button" ?disabled=${isEmpty} @click=${() => this.form.startOver()}>Start over</button>
       </div>`;
-  }
-
-  private pad(input: Input): TemplateResult {
-    const { form } = this;
-    const { field, session, active } = form;
-    return pad({
-      input,
-      name: nameOf(session.declaration, active),
-      field: session.field(active) ?? { name: input.name },
-      split: session.pad,
-      entry: field.entry,
-      message: form.message(active),
-      isFresh: field.isFresh,
-      isLast: field.isLast,
-      scale: session.scale,
-      glance: glance(session),
-      press: (change) => field.press(change),
-      pick: (over, parts) => void field.pick(over, parts),
-      next: () => field.next(),
-      close: () => field.close(),
-      keyboard: () => this.ownKeyboard(),
-    });
-  }
-
-  /** The phone decides at focus whether its keyboard comes up. */
-  private ownKeyboard(): void {
-    const field = document.getElementById(idOf(this.form.active));
-    if (!(field instanceof HTMLInputElement)) return;
-    field.blur();
-    field.inputMode = "text";
-    field.focus();
-    field.addEventListener("blur", () => (field.inputMode = "none"), { once: true });
   }
 
   /** The sentence stays in sight while its card is off the screen. */
