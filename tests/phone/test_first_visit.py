@@ -163,6 +163,33 @@ def test_scripts_that_are_missing(app: App, host: Host) -> None:
     expect(app.page.get_by_text("Longpoint has not started.")).to_be_visible()
 
 
+def test_the_first_paint_waits_for_no_script(app: App) -> None:
+    app.page.route("**/assets/*.js", lambda route: None)  # It is never answered.
+    app.page.goto(f"{app.address}/{FORM}", wait_until="commit")
+    expect(app.page.get_by_role("heading", name="Longpoint")).to_be_visible()
+    expect(app.page.get_by_role("navigation").get_by_role("link", name="Saw")).to_be_visible()
+
+
+def test_a_start_takes_over_compiled_scripts(app: App) -> None:
+    """Chromium says in its trace how much of a script it found compiled."""
+    app.install()
+    cdp = app.page.context.new_cdp_session(app.page)
+    events: list[dict[str, Any]] = []
+    ends: list[object] = []
+    cdp.on("Tracing.dataCollected", lambda part: events.extend(part["value"]))
+    cdp.on("Tracing.tracingComplete", lambda end: ends.append(end))
+    traced = {"includedCategories": ["v8", "devtools.timeline"]}
+    cdp.send("Tracing.start", {"transferMode": "ReportEvents", "traceConfig": traced})
+    app.open(FORM)
+    expect(app.field("Opening width")).to_be_visible()
+    cdp.send("Tracing.end")
+    wait_until(app.page, lambda: ends, "the trace is here")
+    compiled = [event["args"] for event in events if event["name"] == "v8.compile"]
+    for name in ("first", "app", "tool"):
+        (found,) = [each for each in compiled if f"/assets/{name}-" in each.get("fileName", "")]
+        assert found["data"].get("consumedCacheSize", 0) > 10_000, name
+
+
 @pytest.mark.parametrize("status", [404, 200], ids=["missing", "empty"])
 def test_a_screen_that_does_not_come_is_asked_for_again(app: App, host: Host, status: int) -> None:
     """Opening the question again is all that it takes."""
