@@ -12,6 +12,7 @@ from tests.phone.storage import (
     create_database,
     frozen,
     kept_documents,
+    put_documents,
     wait_until,
 )
 
@@ -95,6 +96,24 @@ def test_what_can_not_be_read_is_not_taken_for_empty(app: App) -> None:
     expect_kept(app)
     both = {"opening_width": "27 13/16", "opening_height": "60 1/8"}
     wait_until(app.page, lambda: kept_inputs(app) == both, "both are kept")
+
+
+LATE = """
+const define = customElements.define.bind(customElements);
+customElements.define = (name, made) =>
+  name === "lp-app" ? setTimeout(() => define(name, made), 500) : define(name, made);
+"""
+
+
+def test_a_fault_before_there_is_a_screen_is_said_on_it(app: App) -> None:
+    """The settings are read first, while the screen that says their fault is still made."""
+    app.open("#/saw")
+    expect(app.page.locator(".question").first).to_be_visible()
+    broken = {"kind": "settings", "id": "settings", "units": "in", "revision": "x", "body": {}}
+    put_documents(app.page, app.address, broken)
+    app.page.add_init_script(LATE)
+    app.open("#/saw")
+    said(app, "What was kept for this can't be read")
 
 
 def test_a_lost_connection_is_taken_up_again(app: App) -> None:

@@ -99,8 +99,11 @@ export async function bundleTogether(entries, { loader, behind, modules }) {
     metafile: true,
   });
   const outputs = Object.entries(metafile.outputs);
-  const outOf = (/** @type {string} */ source) =>
-    resolve(outputs.find(([, { entryPoint }]) => entryPoint && resolve(entryPoint) === source)?.[0] ?? "");
+  const outOf = (/** @type {string} */ source) => {
+    const found = outputs.find(([, { entryPoint }]) => entryPoint && resolve(entryPoint) === source);
+    if (!found) throw new Error(`${source} is in no file of its own`);
+    return resolve(found[0]);
+  };
   const split = new Map(outputFiles.map(({ path, text }) => [path, text]));
   const starts = Object.entries(entries).map(([name, source]) => [name, outOf(source)]);
   const files = await joined(split, Object.fromEntries(starts), {

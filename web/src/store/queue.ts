@@ -1,11 +1,14 @@
 /** One thing after the other: what is written here, and what could not be. */
 let working: Promise<void> = Promise.resolve();
 let first: Promise<unknown> = Promise.resolve();
-let onFault: (words: string) => void = () => undefined;
+/** What was to be said before there was a screen to say it on. */
+const unsaid: string[] = [];
+let onFault = (words: string): void => void unsaid.push(words);
 
-/** Tells `say` in words when something could not be kept or read. */
+/** Tells `say` in words when something could not be kept or read, by now or from now on. */
 export function onStorageFault(say: (words: string) => void): void {
   onFault = say;
+  for (const words of unsaid.splice(0)) say(words);
 }
 
 /** Says in words that something could not be kept or read. */
