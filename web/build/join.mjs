@@ -49,10 +49,10 @@ export async function joined(files, entries, { behind, define, minify }) {
       const own = names.find((name) => startsWith(entries[name] ?? "", getModuleInfo).has(path));
       if (own) return own;
       const later = [...getModuleIds()].filter((each) => getModuleInfo(each)?.dynamicImporters.length);
+      if (later.includes(path)) return parse(path).name;
       const wanting = later.filter((each) => startsWith(each, getModuleInfo).has(path));
-      const open = new Set(wanting.map((each) => (each === path ? each : (behind.get(each) ?? each))));
-      const [home = "", ...others] = open;
-      if (later.includes(path) || others.length === 0) return parse(home).name;
+      const [home = "", ...others] = new Set(wanting.map((each) => behind.get(each) ?? each));
+      if (others.length === 0) return parse(home).name;
       return (getModuleInfo(path)?.code?.length ?? 0) < SMALL ? names.at(-1) : undefined;
     },
   });
