@@ -108,7 +108,9 @@ customElements.define = (name, made) =>
 def test_a_fault_before_there_is_a_screen_is_said_on_it(app: App) -> None:
     """The settings are read first, while the screen that says their fault is still made."""
     app.open("#/saw")
-    expect(app.page.locator(".question").first).to_be_visible()
+    # Written later, the place that is open now would take the broken record away.
+    settings = ("settings", "settings")
+    wait_until(app.page, lambda: settings in kept_documents(app.page), "the settings are kept")
     broken = {"kind": "settings", "id": "settings", "units": "in", "revision": "x", "body": {}}
     put_documents(app.page, app.address, broken)
     app.page.add_init_script(LATE)
