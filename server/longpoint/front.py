@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Iterable
+from functools import partial
 from http import HTTPStatus
 from io import BytesIO
 from pathlib import Path
@@ -23,12 +24,12 @@ _POLICY = (
     "default-src 'self'; script-src 'self'{}; img-src 'self' blob:; object-src 'none'; "
     "base-uri 'none'; form-action 'self'; frame-ancestors 'none'"
 )
-PAGE_POLICY = _POLICY.format("")
+PLAIN_POLICY = _POLICY.format("")
 # Browsers judge a worker by the header on its own script, so only this one may compile WebAssembly.
 WORKER_POLICY = _POLICY.format(" 'wasm-unsafe-eval'")
 
 EVERYWHERE = {
-    "Content-Security-Policy": PAGE_POLICY,
+    "Content-Security-Policy": PLAIN_POLICY,
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "same-origin",
     "Cache-Control": "no-cache",
@@ -42,6 +43,8 @@ SHARES = f"longpoint-shares=1; Path=/; Max-Age={400 * 24 * 60 * 60}; SameSite=La
 """No secret and no sign of anyone: it says what the server is."""
 _HASHED = re.compile(r"^/assets/[^/]+-[0-9A-Za-z_]{8,}\.[0-9a-z.]+$")
 _WORKER = re.compile(r"^/assets/worker-[^/]+\.m?js$")
+_HASH = re.compile(r"'sha256-[0-9A-Za-z+/=]+'")
+"""How a policy names a script by its hash (CSP level 3)."""
 
 
 def is_built() -> bool:
@@ -62,7 +65,7 @@ def with_front_end(application: "WSGIApplication", shares: bool = False) -> "WSG
         max_age=None,
         allow_all_origins=False,
         mimetypes=MEDIA_TYPES,
-        add_headers_function=_add_sharing if shares else _add_headers,
+        add_headers_function=partial(_add_headers, page_policy=_page_policy(), shares=shares),
     )
     return served
 
@@ -93,18 +96,22 @@ class _HeldFile:
         return response
 
 
-def _add_sharing(headers: Headers, path: str, url: str) -> None:
-    _add_headers(headers, path, url)
-    # Scripts come from the cache, and browsers ask for this one even then.
-    if url in ("/", "/sw.js"):
-        headers["Set-Cookie"] = SHARES
+def _page_policy() -> str:
+    """Return the policy under which the page's HTML may run the one script within it."""
+    page = (STATIC / "index.html").read_text(encoding="utf-8") if is_built() else ""
+    return _POLICY.format("".join(f" {found}" for found in _HASH.findall(page)))
 
 
-def _add_headers(headers: Headers, path: str, url: str) -> None:
+def _add_headers(headers: Headers, path: str, url: str, page_policy: str, shares: bool) -> None:
     if _HASHED.match(url):
         headers["Cache-Control"] = "max-age=31536000, public, immutable"
     if _WORKER.match(url):
         headers["Content-Security-Policy"] = WORKER_POLICY
+    if url == "/":
+        headers["Content-Security-Policy"] = page_policy
+    # Scripts come from the cache, and browsers ask for this one even then.
+    if shares and url in ("/", "/sw.js"):
+        headers["Set-Cookie"] = SHARES
 
 
 def with_headers(application: "WSGIApplication") -> "WSGIApplication":

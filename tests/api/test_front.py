@@ -2,7 +2,9 @@
 
 import gzip
 import re
+from base64 import b64encode
 from collections.abc import Iterator
+from hashlib import sha256
 from http.client import HTTPConnection, HTTPResponse
 from urllib.parse import urlsplit
 
@@ -69,6 +71,20 @@ def test_only_the_worker_may_compile_webassembly(connection: HTTPConnection) -> 
         if "'wasm-unsafe-eval'" in get(connection, name)[0].headers["Content-Security-Policy"]
     ]
     assert allowed == [worker]
+
+
+def test_the_page_may_run_the_one_script_within_it(connection: HTTPConnection) -> None:
+    """By its hash (CSP level 3, section 2.3.1), worked out here from the page as it is sent."""
+    page = get(connection, "")[1].decode()
+    (script,) = re.findall(r"<script>(.*?)</script>", page, re.DOTALL)
+    source = f"'sha256-{b64encode(sha256(script.encode()).digest()).decode()}'"
+    assert source in page.split("Content-Security-Policy", 1)[1].split(">")[0]
+    allowed = [
+        name
+        for name in ALL
+        if source in get(connection, name)[0].headers["Content-Security-Policy"]
+    ]
+    assert allowed == [""]
 
 
 @pytest.mark.parametrize("name", HASHED)

@@ -22,7 +22,6 @@ async ([worker, ...files]) => {
   const waiting = new Map();
   const reply = (id) => new Promise((resolve) => waiting.set(id, resolve));
   core_.onmessage = ({ data }) => waiting.get(data.id)?.(data);
-  await reply(0);
   let id = 0;
   window.ask = (message) => {
     id += 1;

@@ -18,6 +18,8 @@ class Host:
         self.refuse: set[str] = set()
         self.types: dict[str, str] = {}
         """Media types that the host gives wrongly, by the end of a path."""
+        self.policy = ""
+        """A Content-Security-Policy of the host's own."""
         self._server = self._listen(0)
         self.address = f"http://127.0.0.1:{self._server.server_port}"
 
@@ -55,6 +57,8 @@ class _Handler(SimpleHTTPRequestHandler):
     def end_headers(self) -> None:
         # As hosts do that mean it: a script of another type is not run.
         self.send_header("X-Content-Type-Options", "nosniff")
+        if self.host.policy:
+            self.send_header("Content-Security-Policy", self.host.policy)
         super().end_headers()
 
     def log_message(self, *arguments: object) -> None:

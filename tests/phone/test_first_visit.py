@@ -11,7 +11,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 import longpoint
-from tests.phone.app import READY, App, hash_of
+from tests.phone.app import FRAME, READY, App, hash_of
 from tests.phone.plain import Host, hosted
 from tests.phone.storage import wait_until
 
@@ -149,9 +149,9 @@ def test_a_kept_file_that_was_damaged_is_fetched_again(app: App, host: Host) -> 
         worker,
     )
     app.open(FORM)
-    app.page.wait_for_function(
-        """async (path) => (await (await caches.match(path)).text()).length > 1000""", arg=worker
-    )
+    # `wait_for_function` takes a promise for true at once: nothing would be waited for.
+    length = "async (path) => (await (await caches.match(path)).text()).length"
+    wait_until(app.page, lambda: app.page.evaluate(length, worker) > 1000, "it is whole again")
     app.page.reload()
     answers(app)
 
@@ -188,6 +188,52 @@ def test_a_start_takes_over_compiled_scripts(app: App) -> None:
     for name in ("first", "app", "tool"):
         (found,) = [each for each in compiled if f"/assets/{name}-" in each.get("fileName", "")]
         assert found["data"].get("consumedCacheSize", 0) > 10_000, name
+
+
+NOTED = """
+const { Worker } = globalThis;
+globalThis.Worker = class extends Worker {
+  constructor(...given) {
+    super(...given);
+    window.beforeScripts ??= globalThis.define === undefined;
+  }
+};
+const asked = (window.asked = []);
+const { fetch } = globalThis;
+globalThis.fetch = (what, ...rest) => (asked.push(String(what)), fetch(what, ...rest));
+const isAnswered = () => document.querySelector("#answer:not(.withdrawn)") !== null;
+const post = globalThis.ServiceWorker?.prototype.postMessage;
+if (post) ServiceWorker.prototype.postMessage = function (...given) {
+  window.checked ??= isAnswered();
+  return post.apply(this, given);
+};
+"""
+"""Whether the core began before any script, what was asked for, whether what is kept was looked
+through only once an answer stood."""
+
+
+def test_a_start_comes_before_all_that_can_wait(app: App) -> None:
+    app.install()
+    app.page.add_init_script(NOTED)
+    app.open(hash_of("saw", "mitered-frame", FRAME))
+    app.expect_answer()
+    assert app.page.evaluate("window.beforeScripts"), "the core starts before the page's scripts"
+    # What is kept the page reads itself: the service worker gives it scripts alone.
+    assert app.page.evaluate("window.asked") == []
+    app.page.wait_for_function("() => window.checked !== undefined")
+    assert app.page.evaluate("window.checked"), "what is kept is looked through after the answer"
+
+
+def test_a_host_whose_policy_knows_no_script_within_the_page(app: App, host: Host) -> None:
+    """It is a policy's right (CSP level 3): the start is slower then, nothing else."""
+    host.policy = "script-src 'self' 'wasm-unsafe-eval'"
+    app.install()
+    app.page.add_init_script(NOTED)
+    host.stop()
+    app.open(FORM)
+    answers(app)
+    assert not app.page.evaluate("window.beforeScripts")
+    host.start()
 
 
 @pytest.mark.parametrize("status", [404, 200], ids=["missing", "empty"])

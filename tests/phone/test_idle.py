@@ -16,15 +16,17 @@ window.answered = () => new Promise((resolve) => {
   settled = () => pending === 0 && resolve();
   settled();
 });
-const heard = ({ data }) => {
-  if (data.id > 0) pending -= 1;
+const heard = () => {
+  pending -= 1;
   settled();
 };
+const workers = new WeakSet();
 const post = Worker.prototype.postMessage;
 Worker.prototype.postMessage = function (...given) {
   window.woken.push("postMessage");
-  this.removeEventListener("message", heard);
-  this.addEventListener("message", heard);
+  // Once: taken away and put back while a message is told, it would not hear that one.
+  if (!workers.has(this)) this.addEventListener("message", heard);
+  workers.add(this);
   pending += 1;
   return post.apply(this, given);
 };

@@ -17,7 +17,7 @@ import { parseArgs } from "node:util";
 import { bundle, bundleTogether, load } from "./bundles.mjs";
 import { makeShelf } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
-import { fill } from "./page.mjs";
+import { fill, inline } from "./page.mjs";
 import { readCore } from "./parts.mjs";
 import { placeLinks } from "./shell.mjs";
 import { Site } from "./site.mjs";
@@ -78,13 +78,14 @@ async function addDemo(site) {
 
 /**
  * @param {Site} site
- * @param {{[name: string]: unknown}} assets what the scripts find by name
+ * @param {Paths} core what every core starts with
+ * @param {{[name: string]: unknown}} assets what else the scripts find by name
  * @param {Catalog} catalog
  * @returns {Promise<Paths>}
  */
-async function addScripts(site, assets, catalog) {
+async function addScripts(site, core, assets, catalog) {
   const job = site.addHashed("job", "css", await bundle(join(web, "styles/job.css")));
-  const modules = { assets: { ...assets, styles: { job } }, catalog: { catalog } };
+  const modules = { core, assets: { ...assets, styles: { job } }, catalog: { catalog } };
   const at = (/** @type {string} */ source) => join(web, "src", source);
   const entries = { first: at("engine/prestart-worker.ts"), app: at("main.ts") };
   const rooms = at("job/rooms.ts");
@@ -105,12 +106,12 @@ async function addFixed(site) {
 
 /**
  * @param {Site} site
- * @param {Paths} paths
+ * @param {{[name: string]: string}} values
  * @returns {Promise<string>} its HTML
  */
-async function addPage(site, paths) {
+async function addPage(site, values) {
   const page = await readFile(join(web, "index.html"), "utf8");
-  const filled = fill(page, { ...paths, version: site.version(note + page) });
+  const filled = fill(page, { ...values, version: site.version(note + page) });
   site.add("index.html", filled);
   return filled;
 }
@@ -155,16 +156,18 @@ async function buildSite(folder) {
   const shelf = makeShelf(ask, drawingSvg);
   const wasm = site.addHashed("micropython", "wasm", await readFile(wasmPath));
   const worker = site.addHashed("worker", "js", await bundle(join(web, "src/worker/worker.ts")));
-  const parts = addParts(site, read);
-  const core = site.version(note); // interpreter, worker and parts: all that makes a reply
+  const { frame = "", ...parts } = addParts(site, read);
+  const version = site.version(note); // interpreter, worker and parts: all that makes a reply
+  const core = { wasm, worker, frame };
   const demo = await addDemo(site);
-  const assets = { wasm, worker, core, parts, needs: read.needs, demo, ...addShelf(site, shelf) };
-  const scripts = await addScripts(site, assets, shelf.catalog);
+  const assets = { core: version, parts, needs: read.needs, demo, ...addShelf(site, shelf) };
+  const scripts = await addScripts(site, core, assets, shelf.catalog);
+  const atOnce = await bundle(join(web, "src/engine/at-once.ts"), { format: "iife", modules: { core } });
   await addFixed(site);
   const { LINES } = await load(join(web, "src/parts/icon-lines.ts"));
   const places = placeLinks(shelf.catalog, LINES);
-  const page = await addPage(site, { places, ...scripts });
-  await addServiceWorker(site, { page, core: [wasm, worker, parts["frame"] ?? ""] });
+  const page = await addPage(site, { places, ...scripts, ...inline(atOnce) });
+  await addServiceWorker(site, { page, core: Object.values(core) });
   // The server's own pages wear it; the app doesn't, and keeps it nowhere.
   site.add("pages.css", await bundle(join(web, "styles/pages.css")));
   return site;

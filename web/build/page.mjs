@@ -1,3 +1,5 @@
+import { createHash } from "node:crypto";
+
 /**
  * Put values in the places of their `%name%`; a place without a value, or the reverse, is an error.
  *
@@ -14,4 +16,14 @@ export function fill(page, values) {
   });
   if (unused.size > 0) throw new Error(`index.html has no place for ${[...unused].join(", ")}`);
   return filled;
+}
+
+/**
+ * Return a script for the page's own HTML, and the hash by which its policy lets it run.
+ *
+ * @param {string} script
+ */
+export function inline(script) {
+  const text = script.trim();
+  return { inline: text, hash: createHash("sha256").update(text).digest("base64") };
 }

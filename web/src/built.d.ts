@@ -4,13 +4,19 @@ declare module "longpoint:catalog" {
   export const catalog: import("./contract/contract").Catalog;
 }
 
-/** Addresses relative to the page. */
-declare module "longpoint:assets" {
+/** What every core starts with; addresses relative to the page. */
+declare module "longpoint:core" {
   export const worker: string;
   export const wasm: string;
+  /** The part of the core that all others need. */
+  export const frame: string;
+}
+
+/** Addresses relative to the page. */
+declare module "longpoint:assets" {
   /** Tells the core of one build from that of another. */
   export const core: string;
-  /** The core's parts, by name: those of tools, of folders that tools share, the frame. */
+  /** The core's further parts, by name: those of tools and of folders that tools share. */
   export const parts: { [room: string]: string };
   /** The parts that a tool needs beside the frame; "" stands for the core without a tool. */
   export const needs: { [tool: string]: string[] };

@@ -7,6 +7,7 @@ import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { isInParts, JobParts } from "./job-parts";
 import { takePrestarted } from "./prestart-worker";
+import { afterStart } from "./start";
 
 export { CoreFault };
 
@@ -81,6 +82,11 @@ export class Core {
   /** Resolves when the worker of this moment can answer, rejects with a CoreFault. */
   get started(): Promise<void> {
     return this.#engine.then((engine) => engine.started);
+  }
+
+  /** Resolves when the core has started and what it was asked is answered and drawn, or it can't start. */
+  async settled(): Promise<void> {
+    await this.started.then(() => this.#last.then(afterStart), () => undefined);
   }
 
   /** Tell whether the core answers: now, or anew from what has meanwhile been kept. */

@@ -1,51 +1,54 @@
-import { worker as workerPath } from "longpoint:assets";
-import { LISTENING, type FromWorker, type Message } from "../worker/messages";
-import { BROKE, CoreFault, NO_WORKER, NOT_STARTED, TOO_LONG } from "./fault";
-import { address } from "./site-url";
-import { loadCoreAssets, loadParts, loadRest, partsOf } from "./core-assets";
+import { coreAssets, loadParts, loadRest, partsOf } from "./core-assets";
+import { CoreWorker } from "./core-worker";
+import { CoreFault, NO_WORKER, NOT_STARTED, TOO_LONG } from "./fault";
 import { watchdog } from "./watchdog";
 
 const CALL_SECONDS = 3;
 /** In this time a slow phone loads the worker's script, compiles the interpreter, imports the core. */
 const BOOT_SECONDS = 20;
 
-/** Some browsers have no workers, or refuse this one: that is said when an answer is wanted. */
-function startWorker(): Worker | null {
+/** The worker that the page has started at once, the first time; then a new one. */
+async function takeWorker(): Promise<CoreWorker> {
+  const started = globalThis.coreAtOnce;
+  globalThis.coreAtOnce = undefined;
   try {
-    return new Worker(address(workerPath), { type: "module", name: "trade core" });
-  } catch (error) {
-    console.error(error);
-    return null;
+    return started ?? new CoreWorker(coreAssets());
+  } catch (cause) {
+    throw new CoreFault(NO_WORKER, { cause }); // some browsers have none, or refuse this one
   }
+}
+
+/** Wait for a reply at most `seconds` from now. */
+function within<Reply>(seconds: number, reply: Promise<Reply>): Promise<Reply> {
+  return new Promise<Reply>((resolve, reject) => {
+    const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));
+    reply.then(resolve, reject).finally(off);
+  });
 }
 
 /** One worker with one interpreter, from its start to its end. One request at a time. */
 export class Engine {
-  #worker = startWorker();
-  #id = LISTENING;
+  #worker = takeWorker();
+  /** What each core starts with has been posted to the worker. */
+  #isPosted = this.#worker.then((worker) => worker.assets);
   /** The parts of the core that the worker has, or has been posted. */
-  #parts: Set<string>;
-  #booting: Promise<number>;
+  #parts = new Set<string>();
+  #brought: Promise<void>;
   /** Resolves when the core has answered once, rejects with a CoreFault. */
   readonly started: Promise<void>;
 
   /** Start a worker with what the core needs for requests about `tools`. */
   constructor(tools: readonly string[] = []) {
-    const parts = partsOf(tools);
-    this.#parts = new Set(parts);
-    // Posted before the script listens, the assets wait for it in the worker: a page that is busy
-    // reading its screens would hear late that it listens.
-    this.#booting = loadCoreAssets(parts).then((boot) => this.#post({ boot }));
+    this.#brought = this.#bring(tools);
     this.started = this.#start();
-    // Whoever awaits it or asks hears of a failed start; alone it is no stray error.
-    this.started.catch(() => undefined);
+    // Whoever awaits them or asks hears of a failed start; alone it is no stray error.
+    for (const each of [this.#brought, this.started]) each.catch(() => undefined);
   }
 
   async #start(): Promise<void> {
     try {
-      if (!this.#worker) throw new CoreFault(NO_WORKER);
-      const booted = this.#booting.then((id) => this.#reply(id, BOOT_SECONDS));
-      await Promise.all([this.#reply(LISTENING), booted]);
+      const [worker] = await Promise.all([this.#worker, this.#isPosted]);
+      await Promise.all([within(BOOT_SECONDS, worker.booted), this.#brought]);
     } catch (error) {
       this.end();
       console.error(error);
@@ -61,56 +64,28 @@ export class Engine {
    * the text is about, still need go before it.
    */
   async call(text: string, tools: readonly string[]): Promise<string> {
-    await Promise.race([this.#booting, this.started]);
+    await Promise.race([this.#brought, this.started]);
     await this.#bring(tools);
-    const reply = this.#reply(this.#post({ text }), CALL_SECONDS, this.started);
-    const [answer] = await Promise.all([reply, this.started]);
-    loadRest(); // now that no answer waits for files
+    const reply = (await this.#worker).ask({ text });
+    reply.catch(() => undefined); // a start that failed is what is said
+    await this.started;
+    const answer = await within(CALL_SECONDS, reply);
+    loadRest();
     return answer;
   }
 
   async #bring(tools: readonly string[]): Promise<void> {
     const missing = partsOf(tools).filter((part) => !this.#parts.has(part));
     if (missing.length === 0) return;
-    const parts = await loadParts(missing).catch((cause: unknown) => {
+    const loading = loadParts(missing).catch((cause: unknown) => {
       throw new CoreFault(NOT_STARTED, { cause });
     });
-    this.#post({ parts });
+    const [worker, parts] = await Promise.all([this.#worker, loading, this.#isPosted]);
+    worker.tell({ parts });
     for (const part of missing) this.#parts.add(part);
   }
 
   end(): void {
-    this.#worker?.terminate();
-  }
-
-  #post(what: Message): number {
-    const id = ++this.#id;
-    this.#worker?.postMessage({ id, ...what });
-    return id;
-  }
-
-  /** Wait for the words under `id`, `seconds` from `since`; else as long as the script loads. */
-  #reply(id: number, seconds?: number, since = Promise.resolve()): Promise<string> {
-    const listening = new AbortController();
-    const { signal } = listening;
-    return new Promise<string>((resolve, reject) => {
-      this.#worker?.addEventListener(
-        "message",
-        (event: MessageEvent<FromWorker>) => {
-          const reply = event.data;
-          if (reply.id !== id) return;
-          if ("text" in reply) resolve(reply.text);
-          else reject(new CoreFault(BROKE, { cause: reply.fault }));
-        },
-        { signal },
-      );
-      this.#worker?.addEventListener("error", (event) => reject(event), { signal });
-      if (seconds === undefined) return;
-      const watch = (): void => {
-        const off = watchdog(seconds, () => reject(new CoreFault(TOO_LONG)));
-        signal.addEventListener("abort", off);
-      };
-      since.then(() => signal.aborted || watch(), reject);
-    }).finally(() => listening.abort());
+    this.#worker.then((worker) => worker.end(), () => undefined);
   }
 }

@@ -1,11 +1,5 @@
 /** Files of this site, each fetched once for the life of the page. */
-import { address } from "./site-url";
-
-async function get(path: string): Promise<Response> {
-  const response = await fetch(address(path));
-  if (!response.ok) throw new Error(`${path} was answered with ${response.status}`);
-  return response;
-}
+import { fetched } from "./site-url";
 
 /** Returns what gives a file as `read` makes it; a failed fetch is forgotten, the next asks again. */
 function held<Content>(read: (response: Response) => Promise<Content>): (path: string) => Promise<Content> {
@@ -13,7 +7,7 @@ function held<Content>(read: (response: Response) => Promise<Content>): (path: s
   return (path) => {
     const known = files.get(path);
     if (known) return known;
-    const file = get(path).then(read);
+    const file = fetched(path).then(read);
     files.set(path, file);
     file.catch(() => files.delete(path));
     return file;

@@ -27,10 +27,9 @@ const screenStands = new Promise<void>((resolve) => {
 });
 
 /**
- * The first worker. Where the app is kept it starts as soon as this module runs: as a script of its
- * own it runs while the screens' much larger one is still being read, and both cores of a phone have
- * work. On a first visit the interpreter would take the line from what is to be seen, unless that is
- * an answer.
+ * The first engine. Where the app is kept its worker has started already (`at-once.ts`) and gets what
+ * the tool needs; this script runs while the screens' much larger one is still being read. On a first
+ * visit the interpreter would take the line from what is to be seen, unless that is an answer.
  */
 let first: Promise<Engine> | undefined = navigator.serviceWorker?.controller || inputs
   ? Promise.resolve(new Engine([tool]))

@@ -71,7 +71,7 @@ export class App extends LitElement {
     watchInstall((install) => (this.install = install));
     unfoldForPrint();
     // To look through all that is kept takes the processor that the core starts on.
-    void this.core.started.catch(() => undefined).then(() => startUpdates({
+    void this.core.settled().then(() => startUpdates({
       // Files that are all here are no use where the core can't start.
       ready: () => void this.core.answers().then((answers) => answers && sayReadyOnce()),
       failed: sayNotReady,

@@ -10,6 +10,3 @@ export type Message = { boot: CoreAssets } | { parts: ArrayBuffer[] } | { text: 
 
 export type ToWorker = { id: number } & Message;
 export type FromWorker = { id: number; text: string } | { id: number; fault: string };
-
-/** The id under which a worker says that its script has run and that it listens. */
-export const LISTENING = 0;

@@ -1,5 +1,5 @@
 import { boot, type Core } from "./boot";
-import { LISTENING, type FromWorker, type ToWorker } from "./messages";
+import type { FromWorker, ToWorker } from "./messages";
 
 let core: Core | undefined;
 
@@ -28,4 +28,3 @@ self.addEventListener("message", (event: MessageEvent<ToWorker>) => {
   // In turn: what is asked while the core still starts is answered as soon as it has.
   last = last.then(async () => self.postMessage(await reply(event.data)));
 });
-self.postMessage({ id: LISTENING, text: "" } satisfies FromWorker);
