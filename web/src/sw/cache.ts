@@ -134,14 +134,9 @@ export async function repair(): Promise<void> {
   }
 }
 
-/** This version's cache, opened once for all files of a start. */
-let own: Promise<Cache> | undefined;
-
 /** Answer from this version's cache and no other; from the network where an entry is lost. */
 export async function answer(path: string, request: Request): Promise<Response> {
-  own ??= caches.open(cacheName());
-  own.catch(() => (own = undefined));
-  const cache = await own;
+  const cache = await caches.open(cacheName());
   return (await cache.match(url(path))) ?? fetch(request);
 }
 
