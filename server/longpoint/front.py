@@ -65,7 +65,7 @@ def with_front_end(application: "WSGIApplication", shares: bool = False) -> "WSG
         max_age=None,
         allow_all_origins=False,
         mimetypes=MEDIA_TYPES,
-        add_headers_function=partial(_add_headers, page_policy=_page_policy(), shares=shares),
+        add_headers_function=partial(_add_headers, page_policy=page_policy(), shares=shares),
     )
     return served
 
@@ -96,7 +96,7 @@ class _HeldFile:
         return response
 
 
-def _page_policy() -> str:
+def page_policy() -> str:
     """Return the policy under which the page's HTML may run the one script within it."""
     page = (STATIC / "index.html").read_text(encoding="utf-8") if is_built() else ""
     return _POLICY.format("".join(f" {found}" for found in _HASH.findall(page)))

@@ -117,9 +117,14 @@ def the_app_is_served(browser: Browser) -> None:
     assert worker.header("Content-Encoding") == "br"
     tag = worker.header("ETag")
     assert browser.ask("GET", "/sw.js", headers={"If-None-Match": tag}).status == 304
-    for reply in (page, browser.ask("GET", "/api/tools"), browser.ask("GET", "/nowhere")):
-        assert {name: reply.all(name) for name in front.EVERYWHERE} == {
-            name: [value] for name, value in front.EVERYWHERE.items()
+    plain = dict(front.EVERYWHERE)
+    for reply, expected in (
+        (page, plain | {"Content-Security-Policy": front.page_policy()}),
+        (browser.ask("GET", "/api/tools"), plain),
+        (browser.ask("GET", "/nowhere"), plain),
+    ):
+        assert {name: reply.all(name) for name in expected} == {
+            name: [value] for name, value in expected.items()
         }
         # For a year without a way back: whoever runs the server chooses it.
         assert not reply.all("Strict-Transport-Security")
