@@ -65,7 +65,7 @@ def with_front_end(application: "WSGIApplication", shares: bool = False) -> "WSG
         max_age=None,
         allow_all_origins=False,
         mimetypes=MEDIA_TYPES,
-        add_headers_function=partial(_add_headers, page_policy=page_policy(), shares=shares),
+        add_headers_function=partial(_add_headers, policy=page_policy(), shares=shares),
     )
     return served
 
@@ -102,13 +102,13 @@ def page_policy() -> str:
     return _POLICY.format("".join(f" {found}" for found in _HASH.findall(page)))
 
 
-def _add_headers(headers: Headers, path: str, url: str, page_policy: str, shares: bool) -> None:
+def _add_headers(headers: Headers, path: str, url: str, policy: str, shares: bool) -> None:
     if _HASHED.match(url):
         headers["Cache-Control"] = "max-age=31536000, public, immutable"
     if _WORKER.match(url):
         headers["Content-Security-Policy"] = WORKER_POLICY
     if url == "/":
-        headers["Content-Security-Policy"] = page_policy
+        headers["Content-Security-Policy"] = policy
     # Scripts come from the cache, and browsers ask for this one even then.
     if shares and url in ("/", "/sw.js"):
         headers["Set-Cookie"] = SHARES
