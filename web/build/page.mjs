@@ -19,11 +19,10 @@ export function fill(page, values) {
 }
 
 /**
- * Return a script for the page's own HTML, and the hash by which its policy lets it run.
+ * Return how a policy names what stands in the page's own HTML between two tags.
  *
- * @param {string} script
+ * @param {string} text
  */
-export function inline(script) {
-  const text = script.trim();
-  return { inline: text, hash: createHash("sha256").update(text).digest("base64") };
+export function hashOf(text) {
+  return `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 }
