@@ -17,7 +17,7 @@ import { parseArgs } from "node:util";
 import { bundle, bundleTogether, load } from "./bundles.mjs";
 import { makeShelf } from "./catalog.mjs";
 import { startCore, wasmPath } from "./core.mjs";
-import { fill, hashOf } from "./page.mjs";
+import { fill, inline } from "./page.mjs";
 import { readCore } from "./parts.mjs";
 import { placeLinks } from "./shell.mjs";
 import { Site } from "./site.mjs";
@@ -92,7 +92,8 @@ async function addScripts(site, core, assets, catalog) {
   const behind = { [at("job-file/rooms.ts")]: rooms, [at("quote/quote.ts")]: rooms };
   const scripts = await bundleTogether(entries, { loader: at("engine/define.ts"), behind, modules });
   for (const [path, text] of Object.entries(scripts.files)) site.add(path, text);
-  return scripts.entries;
+  const style = site.addHashed("style", "css", await bundle(join(web, "styles/main.css")));
+  return { ...scripts.entries, style };
 }
 
 /** @param {Site} site */
@@ -105,13 +106,12 @@ async function addFixed(site) {
 
 /**
  * @param {Site} site
- * @param {{[name: string]: string, atOnce: string, style: string}} values
+ * @param {{[name: string]: string}} values
  * @returns {Promise<string>} its HTML
  */
 async function addPage(site, values) {
   const page = await readFile(join(web, "index.html"), "utf8");
-  const hashes = { atOnceHash: hashOf(values.atOnce), styleHash: hashOf(values.style) };
-  const filled = fill(page, { ...values, ...hashes, version: site.version(note + page) });
+  const filled = fill(page, { ...values, version: site.version(note + page) });
   site.add("index.html", filled);
   return filled;
 }
@@ -162,12 +162,11 @@ async function buildSite(folder) {
   const demo = await addDemo(site);
   const assets = { core: version, parts, needs: read.needs, demo, ...addShelf(site, shelf) };
   const scripts = await addScripts(site, core, assets, shelf.catalog);
-  const atOnce = (await bundle(join(web, "src/engine/at-once.ts"), { format: "iife", modules: { core } })).trim();
-  const style = (await bundle(join(web, "styles/main.css"))).trim();
+  const atOnce = await bundle(join(web, "src/engine/at-once.ts"), { format: "iife", modules: { core } });
   await addFixed(site);
   const { LINES } = await load(join(web, "src/parts/icon-lines.ts"));
   const places = placeLinks(shelf.catalog, LINES);
-  const page = await addPage(site, { places, ...scripts, atOnce, style });
+  const page = await addPage(site, { places, ...scripts, ...inline(atOnce) });
   await addServiceWorker(site, { page, core: Object.values(core) });
   // The server's own pages wear it; the app doesn't, and keeps it nowhere.
   site.add("pages.css", await bundle(join(web, "styles/pages.css")));

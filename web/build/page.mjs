@@ -19,10 +19,11 @@ export function fill(page, values) {
 }
 
 /**
- * Return how a policy names what stands in the page's own HTML between two tags.
+ * Return a script for the page's own HTML, and the hash by which its policy lets it run.
  *
- * @param {string} text
+ * @param {string} script
  */
-export function hashOf(text) {
-  return `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+export function inline(script) {
+  const text = script.trim();
+  return { inline: text, hash: createHash("sha256").update(text).digest("base64") };
 }

@@ -70,12 +70,12 @@ async function download(path: string, cache: RequestCache): Promise<Response> {
 /**
  * Fetch a file of exactly this version, or throw.
  *
- * What the page's first visit has just fetched lies in the browser's own cache. A file whose name
- * carries its hash may come from there; of any other the host is asked whether it still is the same.
+ * A file whose name carries its hash may come from the browser's own cache, where the page's first
+ * visit has just put it; any other must be asked for anew, or an old file would be kept as new.
  */
 async function exactly(path: string): Promise<Response> {
-  const cache = path.startsWith("assets/") ? "default" : "no-cache";
-  return download(path, cache).catch(() => download(path, "reload"));
+  if (!path.startsWith("assets/")) return download(path, "reload");
+  return download(path, "default").catch(() => download(path, "reload"));
 }
 
 /** Files by path, as they came in one. */
