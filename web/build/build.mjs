@@ -111,7 +111,8 @@ async function addFixed(site) {
  */
 async function addPage(site, values) {
   const page = await readFile(join(web, "index.html"), "utf8");
-  const filled = fill(page, { ...values, version: site.version(note + page) });
+  const version = site.version([note, page, ...Object.values(values)].join());
+  const filled = fill(page, { ...values, version });
   site.add("index.html", filled);
   return filled;
 }
