@@ -183,6 +183,7 @@ class Journey:
         """What was saved at one address is kept at another, where nothing was."""
         engine = self.engine
         self.open("#/saw", "At the saw")
+        engine.says("main", "Panel raise")  # The last question: what lies below moves no more.
         engine.tap("button", "Save to a file")
         file = engine.file_saved()
         other = Journey(engine, self.address.replace("127.0.0.1", "localhost"))
