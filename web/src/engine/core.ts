@@ -84,9 +84,10 @@ export class Core {
     return this.#engine.then((engine) => engine.started);
   }
 
-  /** Resolves when the core has started and what it was asked is answered and drawn, or it can't start. */
+  /** Resolves when the core has started, or can't; where the app is kept, once its first answer is drawn. */
   async settled(): Promise<void> {
-    await this.started.then(() => this.#last.then(afterStart), () => undefined);
+    const isKept = Boolean(navigator.serviceWorker?.controller);
+    await this.started.then(() => (isKept ? this.#last.then(afterStart) : undefined), () => undefined);
   }
 
   /** Tell whether the core answers: now, or anew from what has meanwhile been kept. */
