@@ -3,12 +3,13 @@
  * scripts are still being read. A host whose policy forbids it makes a start slower, nothing else.
  */
 import { CoreWorker, fetchAssets } from "./core-worker";
+import { isKept } from "./site-url";
 
 declare global {
   var coreAtOnce: CoreWorker | undefined;
 }
 
-if (navigator.serviceWorker?.controller) {
+if (isKept()) {
   try {
     globalThis.coreAtOnce = new CoreWorker(fetchAssets());
   } catch {

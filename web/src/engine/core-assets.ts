@@ -2,6 +2,7 @@ import { needs, parts } from "longpoint:assets";
 import type { CoreAssets } from "../worker/messages";
 import { fetchAssets } from "./core-worker";
 import { bytesOf } from "./files";
+import { isKept } from "./site-url";
 import { afterStart } from "./start";
 
 let assets: Promise<CoreAssets> | undefined;
@@ -44,7 +45,7 @@ let rest: Promise<void> | undefined;
  * has taken away.
  */
 export function loadRest(): void {
-  if (navigator.serviceWorker?.controller) rest ??= inTurn(); // else nothing is kept yet
+  if (isKept()) rest ??= inTurn(); // else nothing is kept yet
 }
 
 /** One part after the other, once what was just answered is drawn. */

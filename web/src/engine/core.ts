@@ -7,6 +7,7 @@ import { Engine } from "./engine";
 import { BROKE, CoreFault } from "./fault";
 import { isInParts, JobParts } from "./job-parts";
 import { takePrestarted } from "./prestart-worker";
+import { isKept } from "./site-url";
 import { afterStart } from "./start";
 
 export { CoreFault };
@@ -86,8 +87,7 @@ export class Core {
 
   /** Resolves when the core has started, or can't; where the app is kept, once its first answer is drawn. */
   async settled(): Promise<void> {
-    const isKept = Boolean(navigator.serviceWorker?.controller);
-    await this.started.then(() => (isKept ? this.#last.then(afterStart) : undefined), () => undefined);
+    await this.started.then(() => (isKept() ? this.#last.then(afterStart) : undefined), () => undefined);
   }
 
   /** Tell whether the core answers: now, or anew from what has meanwhile been kept. */

@@ -2,6 +2,7 @@ import { pictures, tools } from "longpoint:assets";
 import { bringRooms } from "../job/bring";
 import { Engine } from "./engine";
 import { jsonOf } from "./files";
+import { isKept } from "./site-url";
 
 /** The page's address, `#/<place>/<tool>?<inputs>` or `#/job/<job>/<part>`. */
 const [path = "", inputs = ""] = location.hash.split("?");
@@ -31,7 +32,7 @@ const screenStands = new Promise<void>((resolve) => {
  * the tool needs; this script runs while the screens' much larger one is still being read. On a first
  * visit the interpreter would take the line from what is to be seen, unless that is an answer.
  */
-let first: Promise<Engine> | undefined = navigator.serviceWorker?.controller || inputs
+let first: Promise<Engine> | undefined = isKept() || inputs
   ? Promise.resolve(new Engine([tool]))
   : screenStands.then(drawn).then(() => new Engine([tool]));
 

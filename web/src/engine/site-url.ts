@@ -3,9 +3,14 @@ export function address(path: string): string {
   return new URL(path, document.baseURI).href;
 }
 
+/** Whether the app is kept on the phone and serves this page from there. */
+export function isKept(): boolean {
+  return Boolean(navigator.serviceWorker?.controller);
+}
+
 /** Find a file in what the service worker has kept: it checks that before it is kept, and again. */
 async function kept(url: string): Promise<Response | undefined> {
-  if (!navigator.serviceWorker?.controller) return undefined;
+  if (!isKept()) return undefined;
   return caches.match(url).catch(() => undefined);
 }
 

@@ -1,4 +1,4 @@
-import { address } from "./site-url";
+import { address, isKept } from "./site-url";
 
 export interface Updates {
   /** Everything is cached: from now on the site works without a network. */
@@ -112,7 +112,7 @@ export function startUpdates(on: Updates): void {
     void follow(navigator.serviceWorker, on).catch((error: unknown) => {
       console.warn(error);
       // Without a signal an old visit's worker is still there, and nothing is amiss.
-      if (!navigator.serviceWorker.controller) on.failed();
+      if (!isKept()) on.failed();
     });
   // The first visit's own files come before the copies for later.
   if (document.readyState === "complete") start();
