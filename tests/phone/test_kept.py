@@ -100,6 +100,17 @@ class TestUndo:
         expect(app.page.get_by_role("status").get_by_role("button", name="Undo")).to_be_hidden()
         expect(app.page).to_have_url(re.compile("#/saw/corner-joint$"))
 
+    def test_plain_words_give_it_back(self, app: App) -> None:
+        """That all is ready offline once took the place of a tick's Undo for good."""
+        app.page.clock.install()
+        self.empty(app)
+        offered = app.page.get_by_role("status").get_by_role("button", name="Undo")
+        app.page.get_by_role("button", name="Share").tap()
+        expect(offered).to_be_hidden()
+        app.page.clock.fast_forward(6_000)
+        offered.tap()
+        expect(app.field("Opening width")).to_have_value("27 13/16")
+
 
 class TestKept:
     def settings(self, app: App) -> Any:

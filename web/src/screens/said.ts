@@ -10,6 +10,8 @@ const READ = 2000;
 
 export class Said implements ReactiveController {
   private said: Toast | null = null;
+  /** What was offered before plain words came: it stands again after them. */
+  private covered: Toast | null = null;
   private raised: Toast | null = null;
   private timer = 0;
   private since = 0;
@@ -33,13 +35,17 @@ export class Said implements ReactiveController {
   private say(said: Toast | null): void {
     clearTimeout(this.timer);
     this.since = Date.now();
+    const isPlain = said && !said.action;
+    if (!isPlain) this.covered = null;
+    else if (this.said?.action) this.covered = this.said;
     this.said = said;
-    if (said && !said.action) this.timer = window.setTimeout(() => this.say(null), STAYS);
+    if (isPlain) this.timer = window.setTimeout(() => this.say(this.covered), STAYS);
     this.host.requestUpdate();
   }
 
   /** What was offered to undo belongs to the page that is being left. */
   left(): void {
+    this.covered = null;
     if (this.said?.action) this.say(null);
   }
 
